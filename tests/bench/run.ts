@@ -1,0 +1,43 @@
+import { readdirSync } from "node:fs";
+import { availableParallelism, cpus } from "node:os";
+import { fileURLToPath } from "node:url";
+import type { Bench } from "./bench.ts";
+import { measure, type Timing } from "./measure.ts";
+
+/**
+ * Runs every `*.bench.ts` beside it (those whose name holds the first argument, where one is given) and prints this
+ * machine's times, each with its ratio to the bench's first candidate, measured in the same rounds.
+ */
+async function runBenches(wanted: string): Promise<void> {
+  console.log(
+    `${cpus()[0]?.model ?? "unknown processor"}, ${availableParallelism()} cores, Node ${process.version}`,
+  );
+  const names = readdirSync(fileURLToPath(new URL(".", import.meta.url)))
+    .filter((name) => name.endsWith(".bench.ts") && name.includes(wanted))
+    .sort();
+  for (const name of names) {
+    const { default: bench }: { default: Bench } = await import(`./${name}`);
+    print(bench.title, await measure(bench.candidates));
+  }
+}
+
+function print(title: string, timings: readonly Timing[]): void {
+  const yardstick = timings[0]?.median ?? Number.NaN;
+  const width = Math.max(...timings.map(({ name }) => name.length));
+  console.log(`\n${title}`);
+  for (const { name, median, fastest, slowest } of timings) {
+    const ratio = (median / yardstick).toFixed(2);
+    console.log(
+      `  ${name.padEnd(width)}  ${shown(median)}  (${shown(fastest)} to ${shown(slowest)})  x ${ratio}`,
+    );
+  }
+}
+
+/** A time in the unit that suits it, three figures. */
+function shown(microseconds: number): string {
+  return microseconds < 1000
+    ? `${microseconds.toPrecision(3)} µs`
+    : `${(microseconds / 1000).toPrecision(3)} ms`;
+}
+
+await runBenches(process.argv[2] ?? "");

@@ -1,0 +1,61 @@
+import { fileURLToPath } from "node:url";
+import { cloudflareTest } from "@cloudflare/vitest-plugin";
+import { defineConfig } from "vitest/config";
+
+// No contact with the outside while testing: wrangler's usage figures and the fetch of sample request metadata.
+process.env.WRANGLER_SEND_METRICS ??= "false";
+process.env.CLOUDFLARE_CF_FETCH_ENABLED ??= "false";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+
+/**
+ * Every test of the project. Each project below is a place to run: plain Node for what is pure,
+ * the Worker's own runtime for the API and the log, a real browser for the end-to-end tests.
+ */
+export default defineConfig({
+  root,
+  test: {
+    passWithNoTests: true,
+    reporters: ["default", "./tests/reporter/countLine.ts"],
+    coverage: {
+      provider: "istanbul",
+      include: ["worker/**/*.ts", "dashboard/**/*.{ts,tsx}"],
+      reportsDirectory: "coverage",
+    },
+    projects: [
+      {
+        root,
+        test: {
+          name: "engine",
+          include: ["tests/*.test.ts", "tests/{engine,outside,regression,data,bench,reporter}/**/*.test.ts"],
+        },
+      },
+      {
+        root,
+        plugins: [
+          cloudflareTest({
+            wrangler: { configPath: "./wrangler.toml" },
+            miniflare: { compatibilityFlags: ["nodejs_compat"] },
+          }),
+        ],
+        test: { name: "api", include: ["tests/{api,log}/**/*.test.ts"] },
+      },
+      {
+        root,
+        oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
+        test: { name: "dashboard", include: ["tests/dashboard/**/*.test.{ts,tsx}"] },
+      },
+      {
+        root,
+        test: {
+          name: "e2e",
+          include: ["tests/e2e/**/*.test.ts"],
+          globalSetup: ["./tests/e2e/setup/globalSetup.ts"],
+          testTimeout: 30_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
