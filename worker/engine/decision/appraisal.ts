@@ -1,0 +1,162 @@
+import type { CheckId, LevelId } from "../inspection/check.ts";
+import type { Finding, Mismatch } from "../inspection/finding.ts";
+import type { Hours, Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
+import type { CourseId, OperationId, StepId } from "../service/operation.ts";
+import type { PartId } from "../service/part.ts";
+
+/** Mean and 10, 50, 90 % points. */
+export interface Spread {
+  readonly mean: number;
+  readonly p10: number;
+  readonly p50: number;
+  readonly p90: number;
+}
+
+/** Going rate before haggling, fee and post, in one state of the bike. */
+export interface ValueBand {
+  readonly p10: Money;
+  readonly p25: Money;
+  readonly p50: Money;
+  readonly p75: Money;
+  readonly p90: Money;
+}
+
+export interface ReportedFinding extends Finding {
+  readonly safetyBlock: boolean;
+}
+
+export interface RaisedCaution {
+  readonly id: string;
+  readonly title: string;
+  readonly kind: "hard" | "soft";
+  readonly text: string;
+  /** What raised it, in words. */
+  readonly because: string;
+}
+
+export interface PlannedPart {
+  readonly part: PartId;
+  readonly name: string;
+  readonly unit: string;
+  readonly quantity: number;
+  /** Price of one, expected. */
+  readonly price: Money;
+  readonly kind: "part" | "consumable" | "service" | "tool" | "delivery";
+}
+
+export interface PlannedOperation {
+  readonly operation: OperationId;
+  readonly name: string;
+  readonly position: "bike" | "front" | "rear" | "both";
+  /** Expected hands-on minutes at the user's speed, without shared steps. */
+  readonly minutes: Minutes;
+  readonly parts: readonly PlannedPart[];
+  readonly because: readonly CheckId[];
+  readonly kind: "required" | "needed" | "optional";
+  /** From an unseen fault that is likelier than not, not from anything observed. */
+  readonly assumed: boolean;
+  readonly doneBy: "self" | "service" | "mechanic";
+  readonly torque: { readonly from: number; readonly to: number; readonly of: string } | null;
+  readonly proof: string;
+  /** A moment to choose the course again. */
+  readonly redecide: boolean;
+}
+
+export interface ReportedPlan {
+  /** In working order. */
+  readonly operations: readonly PlannedOperation[];
+  readonly sharedSteps: readonly {
+    readonly step: StepId;
+    readonly name: string;
+    readonly minutes: Minutes;
+  }[];
+  readonly shoppingList: readonly PlannedPart[];
+  readonly minutes: Spread;
+  /** Parts, consumables, services, tools and delivery of the shown plan; purchase apart. */
+  readonly cost: Spread;
+  /** Expected work on faults not yet seen and on operations that may fail, beyond the shown plan. Negative where an assumed fault may be absent. */
+  readonly allowance: { readonly money: Money; readonly minutes: Minutes };
+  /** Faults left and told to the buyer. */
+  readonly disclosed: readonly CheckId[];
+}
+
+export interface CourseOutcome {
+  readonly course: CourseId;
+  readonly available: boolean;
+  readonly unavailableBecause?: string;
+  /** All null where the course is not available. */
+  readonly margin: (Spread & { readonly twentieths: readonly Money[] }) | null;
+  readonly hours: Spread | null;
+  /** rate is E[margin]/E[hours], the long-run rate of repeated flips; p10 and p90 are of the realised ratio. Null for leave. */
+  readonly marginPerHour: {
+    readonly rate: MoneyPerHour;
+    readonly p10: MoneyPerHour;
+    readonly p90: MoneyPerHour;
+  } | null;
+  /** Over the course before it on the upper envelope of margin against hours; null off the envelope and for its first. */
+  readonly addedMarginPerAddedHour: MoneyPerHour | null;
+  readonly lossProbability: Probability | null;
+  readonly belowGoalProbability: Probability | null;
+  readonly netBenefit: Money | null;
+  readonly cashNeeded: Money | null;
+  readonly elapsedDays: number | null;
+  readonly plan: ReportedPlan | null;
+}
+
+export interface Decision {
+  readonly course: CourseId;
+  /** A check or test that is worth more than deciding now. */
+  readonly lookFirst: string | null;
+  /** The caution that stops everything; then no figure is given. */
+  readonly stop: string | null;
+  readonly reasons: readonly string[];
+  /** Highest purchase price at which the best course other than leave has no negative net benefit; null once paid or stopped. 0: not even for nothing. */
+  readonly walkAwayPrice: Money | null;
+  /** Price received at which the chosen course's expected margin is nought; null for leave and when stopped. */
+  readonly breakEvenSalePrice: Money | null;
+}
+
+/** The whole answer for one find. */
+export interface Appraisal {
+  readonly currency: string;
+  readonly dataVersion: string;
+  /** Prices and chances come from the invented demo data. */
+  readonly demoData: true;
+  readonly findings: readonly ReportedFinding[];
+  readonly mismatches: readonly Mismatch[];
+  readonly ignored: readonly { readonly check: CheckId; readonly reason: string }[];
+  readonly readiness: {
+    readonly ready: boolean;
+    readonly blocking: readonly CheckId[];
+    readonly owed: readonly CheckId[];
+  };
+  readonly looked: {
+    readonly made: number;
+    readonly applicable: number;
+    readonly groups: readonly {
+      readonly group: string;
+      readonly made: number;
+      readonly applicable: number;
+    }[];
+  };
+  readonly hidden: readonly {
+    readonly check: CheckId;
+    readonly level: LevelId;
+    readonly probability: Probability;
+  }[];
+  /** Null when stopped. */
+  readonly value: {
+    readonly asFound: ValueBand;
+    /** Null where nothing can make the bike rideable. */
+    readonly madeSafe: ValueBand | null;
+    readonly restored: ValueBand | null;
+    readonly parts: ValueBand;
+    readonly drivers: readonly { readonly term: string; readonly factor: number }[];
+    readonly extrapolates: boolean;
+  } | null;
+  /** In the fixed order restore, make-safe, sell-as-found, break-for-parts, leave; empty when stopped. */
+  readonly courses: readonly CourseOutcome[];
+  readonly decision: Decision;
+  readonly soFar: { readonly money: Money; readonly hours: Hours };
+  readonly cautions: readonly RaisedCaution[];
+}

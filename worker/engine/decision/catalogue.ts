@@ -1,0 +1,68 @@
+import type { InspectionTables } from "../inspection/inspectionTables.ts";
+import type { Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
+import type { CourseId } from "../service/operation.ts";
+import type { PartId, PriceRange } from "../service/part.ts";
+import type { ServiceTables } from "../service/serviceTables.ts";
+import type { ValueTables } from "../valuation/valueTables.ts";
+import type { Caution } from "./caution.ts";
+
+/** What stands in for a field that the request leaves out, and the conventions of the trade that the user may replace. */
+export interface Defaults {
+  readonly currency: string;
+  readonly hourlyGoal: MoneyPerHour;
+  readonly skill: 1 | 2 | 3 | 4;
+  readonly speedFactor: number;
+  /** Standard deviation of the logarithm of the common speed factor. */
+  readonly speedSpread: number;
+  readonly fee: { readonly rate: Probability; readonly fixed: Money };
+  readonly packing: Money;
+  readonly priceLevel: number;
+  /** Share that a buyer talks off the going rate. */
+  readonly haggling: { readonly asFound: Probability; readonly rideable: Probability };
+  readonly delivery: { readonly perOrder: PriceRange; readonly orders: Readonly<Record<CourseId, number>> };
+  /** Calendar: waiting days for parts, hours of work in an evening, days from listing to hand-over. */
+  readonly calendar: {
+    readonly partsWaitDays: number;
+    readonly hoursPerEvening: number;
+    readonly sellingDays: number;
+  };
+  /** 0 to 1. */
+  readonly desirability: number;
+  /** 0 to 1. */
+  readonly originality: number;
+  readonly purchase: {
+    readonly price: Money;
+    readonly paid: boolean;
+    readonly travelMinutes: Minutes;
+    readonly travelCost: Money;
+  };
+  /** Restore must beat make safe by the larger of one hour's goal and this share of the restored value. */
+  readonly restoreNoise: Probability;
+  /** Kinds that this catalogue does not appraise, with the caution that says so. */
+  readonly outOfScope: readonly {
+    readonly category: string;
+    readonly caution: string;
+    readonly reason: string;
+  }[];
+  /** Originality of a bike painted over, 0 to 1. */
+  readonly repaintedOriginality: Probability;
+  /** Extra work found on the way is a moment to change the course from this share of the finished bike's value. */
+  readonly changeFrom: Probability;
+  /** An unseen fault likelier than this stands in the shown plan. */
+  readonly assumedAbove: Probability;
+  /** Parts assumed missing where the request names none, by completeness. */
+  readonly missingParts: Readonly<Record<string, readonly PartId[]>>;
+  /** Minutes to hunt down each missing part. */
+  readonly huntMinutesPerMissingPart: Minutes;
+}
+
+/** Every table the engine reads, parsed and cross-checked once at the edge and passed in as an argument. */
+export interface Catalogue {
+  /** Hash of the tables' content. */
+  readonly version: string;
+  readonly inspection: InspectionTables;
+  readonly service: ServiceTables;
+  readonly value: ValueTables;
+  readonly cautions: readonly Caution[];
+  readonly defaults: Defaults;
+}

@@ -1,0 +1,48 @@
+import type { Money } from "../quantity.ts";
+import { planFixed } from "../service/fixedPlan.ts";
+import { Ledger } from "../service/ledger.ts";
+import { NOTHING, sum, times } from "../service/moments.ts";
+import type { CourseId } from "../service/operation.ts";
+import { isOpening } from "../service/workingOrder.ts";
+import { type LogNormal, logNormalMean } from "../statistics/logNormal.ts";
+import { costOf, type Work } from "./courseBranch.ts";
+import { partsShare, receivedShare } from "./pricing.ts";
+import type { Situation } from "./situation.ts";
+
+/** What is done instead when a fault turns out to cost too much: the best of selling with the fault told, breaking for parts, recycling. */
+export interface Change {
+  readonly sale: { readonly price: LogNormal; readonly share: number } | null;
+  /** Work still to do once the opening work is done. */
+  readonly work: Work;
+  /** Net benefit from then on. */
+  readonly worth: Money;
+}
+
+export function changeOfCourse(situation: Situation): Change {
+  const { pricing, settled, book, spoiledShare } = situation;
+  const told = { price: pricing.asFoundNotRiding, share: receivedShare(settled, book, "asFound") };
+  const broken = { price: pricing.parts(false, spoiledShare), share: partsShare(settled, book) };
+  const ways = [
+    ...(situation.wholeSaleClosedBecause === null ? [way("sell-as-found", told, situation)] : []),
+    way("break-for-parts", broken, situation),
+    way("leave", null, situation),
+  ];
+  return ways.reduce((best, other) => (other.worth > best.worth ? other : best));
+}
+
+function way(course: CourseId, sale: Change["sale"], situation: Situation): Change {
+  const rest = planFixed(course, new Ledger(situation.bench, 0)).tasks.filter(
+    ({ operation }) => !isOpening(operation),
+  );
+  const work = {
+    money: sum(
+      NOTHING,
+      ...rest.flatMap(({ purchases }) =>
+        purchases.map(({ unitPrice, quantity }) => times(unitPrice, quantity)),
+      ),
+    ),
+    minutes: sum(NOTHING, ...rest.map(({ minutes }) => minutes)),
+  };
+  const takings = sale ? sale.share * logNormalMean(sale.price) : 0;
+  return { sale, work, worth: takings - costOf(work, situation.settled) };
+}

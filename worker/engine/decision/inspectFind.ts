@@ -1,0 +1,55 @@
+import type { Inspection } from "../inspection/finding.ts";
+import { inspect } from "../inspection/inspect.ts";
+import { lookedAt } from "../inspection/looked.ts";
+import type { Appraisal } from "./appraisal.ts";
+import type { AppraisalRequest } from "./appraisalRequest.ts";
+import type { Book } from "./book.ts";
+import { cautionsFor } from "./cautions.ts";
+import { hiddenFaults } from "./hiddenFaults.ts";
+import { readinessOf } from "./readiness.ts";
+import { type SettledRequest, settleRequest } from "./settledRequest.ts";
+import { situationOf } from "./situation.ts";
+import { stopOf } from "./stop.ts";
+import { weighCourses } from "./weigh.ts";
+
+/** What looking at a bike came to, before money. */
+export type FindingsAnswer = Pick<
+  Appraisal,
+  "dataVersion" | "findings" | "mismatches" | "ignored" | "readiness" | "looked" | "hidden" | "cautions"
+>;
+
+/**
+ * Findings, readiness, likeliest hidden faults and cautions of one find.
+ * @throws DomainError with a pointer into the request for an observation that cannot be
+ */
+export function inspectFind(request: AppraisalRequest, book: Book): FindingsAnswer {
+  const settled = settleRequest(request, book);
+  const inspection = inspectSettled(settled, book);
+  const courses = stopOf(settled, inspection, book)
+    ? []
+    : weighCourses(situationOf(settled, inspection, book));
+  return {
+    ...reportInspection(settled, inspection, book),
+    cautions: cautionsFor(settled, inspection, courses, book),
+  };
+}
+
+export function inspectSettled({ attributes, request }: SettledRequest, book: Book): Inspection {
+  return inspect(attributes, request.find.dimensions, request.observations, book.inspection);
+}
+
+export function reportInspection(
+  { attributes }: SettledRequest,
+  inspection: Inspection,
+  book: Book,
+): Omit<FindingsAnswer, "cautions"> {
+  return {
+    dataVersion: book.catalogue.version,
+    findings: inspection.findings.map((finding) => ({ ...finding, safetyBlock: finding.safety === "block" })),
+    mismatches: inspection.mismatches,
+    ignored: inspection.ignored,
+    readiness: readinessOf(inspection, book),
+    looked: lookedAt(attributes, inspection, book.inspection),
+    hidden: hiddenFaults(inspection.unseen, book),
+  };
+}

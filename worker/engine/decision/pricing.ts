@@ -1,0 +1,127 @@
+import type { Money, Probability } from "../quantity.ts";
+import type { Stakes } from "../service/rideablePlan.ts";
+import type { LogNormal } from "../statistics/logNormal.ts";
+import { restorationInterest } from "../valuation/bikeClass.ts";
+import { partsGross } from "../valuation/partsGross.ts";
+import { type Prediction, predict, readyBase, stateEffect } from "../valuation/prediction.ts";
+import type { NotRiding, SaleDescription, SaleState } from "../valuation/saleDescription.ts";
+import type { Book } from "./book.ts";
+import type { SettledRequest } from "./settledRequest.ts";
+import { isWhole } from "./standingFaults.ts";
+
+/** The going rates of one find in every state it may be sold in. */
+export interface Pricing {
+  /** Penalty of a bike that is not polished: full where restoration interests buyers, a share elsewhere. */
+  readonly notPolished: Probability;
+  /** Sold as rideable with a visible condition. */
+  readonly rideable: (condition: number, finish: Finish) => Prediction;
+  readonly asFoundRiding: LogNormal;
+  readonly asFoundNotRiding: LogNormal;
+  /** Takings of all parts together if each sold. */
+  readonly parts: (frameUnsaleable: boolean, spoiledShare: Probability) => LogNormal;
+  /** The planner's view of the sale: expected takings as a function of the penalties taken away. */
+  readonly stakes: (unworkedCondition: number, polishes: boolean, frameLoss: Money) => Stakes;
+}
+
+export interface Finish {
+  readonly polished: boolean;
+  readonly repainted: boolean;
+}
+
+export function pricingOf(settled: SettledRequest, book: Book): Pricing {
+  const { attributes } = settled;
+  const { value: tables, defaults } = book.catalogue;
+  const { design } = tables.model;
+  const interest = restorationInterest(design.interest, attributes);
+  const notPolished = tables.notPolishedPenalty * interest;
+  const level = Math.log(settled.priceLevel);
+  const atLevel = <T extends LogNormal>(value: T): T => ({ ...value, logMedian: value.logMedian + level });
+
+  const sale = (state: SaleState, { polished, repainted }: Finish): SaleDescription => ({
+    attributes,
+    originality: repainted
+      ? Math.min(settled.originality, defaults.repaintedOriginality)
+      : settled.originality,
+    desirability: settled.desirability,
+    state,
+    asFound: false,
+    presentation: polished ? "full" : "plain",
+    papers: "bill",
+    month: settled.month,
+  });
+  const rideable = (condition: number, finish: Finish) =>
+    atLevel(predict(book.value, sale({ kind: "rides", condition: clamp(condition) }, finish)));
+  const found = (state: SaleState) => atLevel(predict(book.value, { ...sale(state, PLAIN), asFound: true }));
+
+  const parts = (frameUnsaleable: boolean, spoiledShare: Probability): LogNormal => {
+    const gross = partsGross(
+      tables.parts,
+      readyBase(book.value, attributes),
+      attributes,
+      frameUnsaleable,
+      spoiledShare,
+    );
+    return atLevel({ logMedian: Math.log(gross), logSd: rideable(READY, PLAIN).logSd });
+  };
+
+  const stakes = (unworkedCondition: number, polishes: boolean, frameLoss: Money): Stakes => {
+    const share = receivedShare(settled, book, "rideable");
+    const best = rideable(1, { polished: polishes, repainted: false });
+    const effect = (condition: number) =>
+      stateEffect(book.value, attributes.componentTier, interest, { kind: "rides", condition });
+    const atBest = effect(1);
+    const most = share * Math.exp(best.logMedian + best.logSd ** 2 / 2);
+    const takings = (gain: number) => most * Math.exp(effect(clamp(unworkedCondition + gain)) - atBest);
+    const steepest = steepestSlope(effect, design.conditionKnots);
+    const repainted = rideable(1, { polished: polishes, repainted: true });
+    return {
+      takings,
+      largestMarginal: (penalty) => -most * Math.expm1(-steepest * penalty),
+      repaintLoss: Math.max(0, most * -Math.expm1(repainted.logMedian - best.logMedian)),
+      frameLoss,
+      notPolished,
+    };
+  };
+
+  return {
+    notPolished,
+    rideable,
+    asFoundRiding: found({ kind: "rides", condition: 0 }),
+    asFoundNotRiding: found({ kind: notRidingKind(settled) }),
+    parts,
+    stakes,
+  };
+}
+
+const PLAIN: Finish = { polished: false, repainted: false };
+/** Any condition will do where only the spread is asked for; the ready one is the regression's reference. */
+const READY = 0.75;
+
+function notRidingKind({ attributes }: SettledRequest): NotRiding {
+  if (!isWhole(attributes)) return "frame-and-fork";
+  return attributes.completeness === "major-missing" ? "major-parts-missing" : "does-not-ride";
+}
+
+function clamp(condition: number): number {
+  return Math.min(1, Math.max(0, condition));
+}
+
+/** Steepest rise of the log of price over condition: linear between the knots, so the largest of the segments' slopes. */
+function steepestSlope(effect: (condition: number) => number, knots: readonly number[]): number {
+  let steepest = 0;
+  for (let i = 1; i < knots.length; i++) {
+    steepest = Math.max(steepest, (effect(knots[i]!) - effect(knots[i - 1]!)) / (knots[i]! - knots[i - 1]!));
+  }
+  return steepest;
+}
+
+/** Share of the going rate that is left after haggling and the fee. */
+export function receivedShare(settled: SettledRequest, book: Book, sold: "rideable" | "asFound"): number {
+  return (1 - book.catalogue.defaults.haggling[sold]) * (1 - settled.fee.rate);
+}
+
+/** Share of the parts' gross worth that is left after unsold pieces, post and the fee. */
+export function partsShare(settled: SettledRequest, book: Book): number {
+  const { soldShare, netShare } = book.catalogue.value.parts;
+  return (soldShare * netShare * (1 - settled.fee.rate)) / (1 - book.catalogue.defaults.fee.rate);
+}

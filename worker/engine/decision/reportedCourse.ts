@@ -1,0 +1,71 @@
+import type { Appraisal, CourseOutcome } from "./appraisal.ts";
+import type { Book } from "./book.ts";
+import { addedMarginPerAddedHour } from "./envelope.ts";
+import { reportPlan } from "./reportedPlan.ts";
+import type { SettledRequest } from "./settledRequest.ts";
+import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
+
+/** The five courses as they are told. */
+export function reportCourses(
+  courses: readonly WeighedCourse[],
+  settled: SettledRequest,
+  book: Book,
+): Appraisal["courses"] {
+  const added = addedMarginPerAddedHour(
+    courses.map((course) =>
+      course.open ? { hours: course.outcome.hours.mean, margin: course.outcome.margin.mean } : null,
+    ),
+  );
+  return courses.map((course, place) =>
+    course.open ? reportOpen(course, added[place]!, settled, book) : closed(course.course, course.because),
+  );
+}
+
+function reportOpen(
+  open: OpenCourse,
+  added: number | null,
+  settled: SettledRequest,
+  book: Book,
+): CourseOutcome {
+  const { outcome, course } = open;
+  return {
+    course,
+    available: true,
+    margin: outcome.margin,
+    hours: outcome.hours,
+    marginPerHour: course === "leave" ? null : outcome.marginPerHour,
+    addedMarginPerAddedHour: added,
+    lossProbability: outcome.lossProbability,
+    belowGoalProbability: course === "leave" ? null : outcome.belowGoalProbability,
+    netBenefit: outcome.netBenefit,
+    cashNeeded: open.cashNeeded,
+    elapsedDays: elapsedDays(open, book),
+    plan: reportPlan(open, settled),
+  };
+}
+
+/** Waiting for parts where any are ordered, evenings of work, and the days until it is sold. */
+function elapsedDays({ plan, outcome, course }: OpenCourse, book: Book): number {
+  const { partsWaitDays, hoursPerEvening, sellingDays } = book.catalogue.defaults.calendar;
+  const waits = plan.extras.some(({ kind }) => kind === "delivery") ? partsWaitDays : 0;
+  const sale = course === "leave" ? 0 : sellingDays;
+  return waits + Math.ceil(outcome.hours.mean / hoursPerEvening) + sale;
+}
+
+function closed(course: CourseOutcome["course"], because: string): CourseOutcome {
+  return {
+    course,
+    available: false,
+    unavailableBecause: because,
+    margin: null,
+    hours: null,
+    marginPerHour: null,
+    addedMarginPerAddedHour: null,
+    lossProbability: null,
+    belowGoalProbability: null,
+    netBenefit: null,
+    cashNeeded: null,
+    elapsedDays: null,
+    plan: null,
+  };
+}

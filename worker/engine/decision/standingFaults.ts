@@ -1,0 +1,100 @@
+import type { Attributes } from "../bicycle.ts";
+import type { Check } from "../inspection/check.ts";
+import type { Finding, Inspection, UnseenCheck } from "../inspection/finding.ts";
+import type { Probability } from "../quantity.ts";
+import { isPaper } from "../service/allowance.ts";
+import { type Fault, needOf } from "../service/fault.ts";
+import type { Book } from "./book.ts";
+
+/** What a plan has to deal with: faults found, and unseen ones that are likelier than not. */
+export interface StandingFaults {
+  readonly faults: readonly Fault[];
+  /** "check:level" of everything found (faultless too) or assumed. */
+  readonly standing: ReadonlySet<string>;
+}
+
+/**
+ * Faults of an inspection. A check that was not looked at stands at its worst level k with P(level >= k) above the table's share (its
+ * median level); unordered checks at a level that alone is likelier than that. Papers are owed, never assumed.
+ */
+export function standingFaults(
+  inspection: Inspection,
+  rearSprockets: number | undefined,
+  book: Book,
+): StandingFaults {
+  const share = book.catalogue.defaults.assumedAbove;
+  const found = inspection.findings
+    .filter(({ rank }) => rank > 0)
+    .map((finding) => foundFault(finding, rearSprockets, book));
+  const assumed = inspection.unseen.flatMap(
+    (unseen) => assumedFault(unseen, share, rearSprockets, book) ?? [],
+  );
+  const faults = [...found, ...assumed];
+  return {
+    faults,
+    standing: new Set([
+      ...inspection.findings.map(({ check, level }) => `${check}:${level}`),
+      ...assumed.map(({ check, level }) => `${check.id}:${level.id}`),
+    ]),
+  };
+}
+
+function foundFault(finding: Finding, rearSprockets: number | undefined, book: Book): Fault {
+  const { check } = book.inspection.byId.get(finding.check)!;
+  const oneWheel = finding.position === "front" || finding.position === "rear";
+  return {
+    check,
+    position: finding.position,
+    level: check.levels[finding.rank]!,
+    rank: finding.rank,
+    safety: finding.safety,
+    ...needOf(check, finding.rank, finding.safety, rearSprockets),
+    penalty: check.levels[finding.rank]!.conditionPenalty * (oneWheel ? 0.5 : 1),
+    assumed: false,
+  };
+}
+
+function assumedFault(
+  unseen: UnseenCheck,
+  share: Probability,
+  rearSprockets: number | undefined,
+  book: Book,
+): Fault | null {
+  const { check } = book.inspection.byId.get(unseen.check)!;
+  if (unseen.acquittedBy !== null || isPaper(check)) return null;
+  const rank = check.ordered
+    ? medianRank(unseen.probabilities, share)
+    : unseen.probabilities.findIndex((chance) => chance > share);
+  if (rank <= 0) return null;
+  const level = check.levels[rank]!;
+  return {
+    check,
+    position: unseen.position ?? (check.perWheel ? "both" : "bike"),
+    level,
+    rank,
+    safety: level.safety,
+    ...needOf(check, rank, level.safety, rearSprockets),
+    penalty: level.conditionPenalty * (unseen.position ? 0.5 : 1),
+    assumed: true,
+  };
+}
+
+/** Worst rank k with P(level >= k) above the share. */
+function medianRank(probabilities: readonly Probability[], share: Probability): number {
+  let tail = 0;
+  for (let rank = probabilities.length - 1; rank > 0; rank--) {
+    tail += probabilities[rank]!;
+    if (tail > share) return rank;
+  }
+  return 0;
+}
+
+/** Whether a check's answer speaks about frame or fork, which decide if the frame can be sold. */
+export function concernsFrame(check: Check): boolean {
+  return check.group === "frame-fork";
+}
+
+/** A bike that is more than a frame: only such a one can be made rideable here. */
+export function isWhole({ completeness }: Attributes): boolean {
+  return completeness !== "frame-and-fork" && completeness !== "frame-only";
+}

@@ -1,0 +1,25 @@
+import { planFixed } from "../service/fixedPlan.ts";
+import { Ledger } from "../service/ledger.ts";
+import { courseBranch, openCourse, titleBranches } from "./courseBranch.ts";
+import { receivedShare } from "./pricing.ts";
+import type { Situation } from "./situation.ts";
+import type { WeighedCourse } from "./weighedCourse.ts";
+
+/**
+ * Selling as found, with every known fault told. A bike with a known blocking fault sells as one that does not ride; with none known, as a mixture
+ * by the chance that an unseen one stands.
+ */
+export function weighAsFound(situation: Situation): WeighedCourse {
+  const course = "sell-as-found";
+  if (situation.wholeSaleClosedBecause !== null)
+    return { course, open: false, because: situation.wholeSaleClosedBecause };
+  const { pricing, bench, book, settled, notRidingChance } = situation;
+  const plan = planFixed(course, new Ledger(bench, book.catalogue.defaults.delivery.orders[course]));
+  const share = receivedShare(settled, book, "asFound");
+  const clear = 1 - plan.endsTitle;
+  return openCourse(situation, plan, [
+    ...titleBranches(situation, plan),
+    courseBranch(situation, clear * (1 - notRidingChance), { price: pricing.asFoundRiding, share }, plan),
+    courseBranch(situation, clear * notRidingChance, { price: pricing.asFoundNotRiding, share }, plan),
+  ]);
+}

@@ -1,0 +1,47 @@
+import type { CheckId, LevelId, Safety, Severity } from "./check.ts";
+
+/** Where a finding stands. "both" is a per-wheel check answered once for both wheels; "bike" has no wheels to tell apart. */
+export type Position = "bike" | "front" | "rear" | "both";
+
+/** A check that was looked at, with the level it came to. Level rank 0 is the best: no fault. */
+export interface Finding {
+  readonly check: CheckId;
+  readonly position: Position;
+  readonly level: LevelId;
+  /** Index of the level in the check's list. */
+  readonly rank: number;
+  readonly severity: Severity;
+  /** After adjustments for this bike's materials. */
+  readonly safety: Safety;
+  readonly source: "observed" | "measured";
+  /** The quantity held against the thresholds, where the check was measured. */
+  readonly derived?: { readonly value: number; readonly unit: string };
+  /** Within one reading error of a threshold: the two levels in question. Measure again. */
+  readonly borderline?: readonly [LevelId, LevelId];
+  readonly note: string;
+}
+
+/** A check that applies and was not looked at: chances of each level from the priors, after modifiers and acquittals. */
+export interface UnseenCheck {
+  readonly check: CheckId;
+  /** The wheel not looked at, where the other one was; absent where nothing of the check was seen. */
+  readonly position?: "front" | "rear";
+  readonly probabilities: readonly number[];
+  /** The check whose finding clears it, where there is one; its probabilities are then 1 for the best level. Null too where the description alone clears it. */
+  readonly acquittedBy: CheckId | null;
+}
+
+/** Two markings that share a name but not a diameter, or a tyre that does not belong on the rim. */
+export interface Mismatch {
+  readonly text: string;
+  readonly diameters: readonly [number, number];
+}
+
+/** The whole outcome of looking at one bike. */
+export interface Inspection {
+  readonly findings: readonly Finding[];
+  readonly unseen: readonly UnseenCheck[];
+  /** Observations on checks that do not apply to this bike. */
+  readonly ignored: readonly { readonly check: CheckId; readonly reason: string }[];
+  readonly mismatches: readonly Mismatch[];
+}

@@ -1,0 +1,140 @@
+import { holds } from "../bicycle.ts";
+import type { CheckId } from "../inspection/check.ts";
+import type { Position } from "../inspection/finding.ts";
+import { type Bench, faultAt } from "./bench.ts";
+import type { Fault } from "./fault.ts";
+import type { Ledger } from "./ledger.ts";
+import type { Operation, OperationId } from "./operation.ts";
+import { remedyKey } from "./serviceIndex.ts";
+import { isApplicable, placesFor } from "./task.ts";
+
+/** One way to cure a fault: the resources it takes, with everything that its steps make necessary. */
+export interface Cure {
+  readonly operations: readonly OperationId[];
+  readonly resources: readonly number[];
+  readonly repaints: boolean;
+}
+
+/**
+ * Ways to cure a fault on this bike. What cures a worse level of an ordered check cures a milder one as well, where the milder one has a
+ * cure of its own: a rough headset may be replaced like a notched one.
+ * @returns an empty list where nothing on this bike cures it
+ */
+export function curesOf(fault: Fault, ledger: Ledger): readonly Cure[] {
+  return expandAll(optionsFor(fault, ledger.bench), fault.position, ledger, new Set([fault.check.id]));
+}
+
+/**
+ * Ways in which work done for another reason cures the fault as well: also the cures of worse levels where its own level has none. New tyres are not
+ * old, whatever called for them.
+ */
+export function curesInPassing(fault: Fault, ledger: Ledger): readonly Cure[] {
+  const { bench } = ledger;
+  const own = optionsFor(fault, bench);
+  const options = own.length > 0 || !fault.check.ordered ? own : dropSupersets(worseOptions(fault, bench));
+  return expandAll(options, fault.position, ledger, new Set([fault.check.id]));
+}
+
+/** Lists of operations that cure the fault, those of worse levels included. */
+export function optionsFor(fault: Fault, bench: Bench): readonly (readonly OperationId[])[] {
+  const own = ownOptions(fault.check.id, fault.level.id, bench);
+  if (own.length === 0 || !fault.check.ordered) return own;
+  return dropSupersets([...own, ...worseOptions(fault, bench)]);
+}
+
+function worseOptions(fault: Fault, bench: Bench): readonly (readonly OperationId[])[] {
+  return fault.check.levels
+    .slice(fault.rank + 1)
+    .filter(({ terminal }) => terminal === null)
+    .flatMap(({ id }) => ownOptions(fault.check.id, id, bench));
+}
+
+function ownOptions(check: CheckId, level: string, bench: Bench): readonly (readonly OperationId[])[] {
+  const rows = bench.index.remedies.get(remedyKey(check, level)) ?? [];
+  return rows.filter(({ when }) => holds(when, bench.attributes)).flatMap(({ options }) => options);
+}
+
+/** A list that contains another cures no better and costs no less. */
+function dropSupersets(options: readonly (readonly OperationId[])[]): readonly (readonly OperationId[])[] {
+  return options.filter(
+    (option, place) =>
+      !options.some(
+        (other, otherPlace) =>
+          otherPlace !== place &&
+          other.every((id) => option.includes(id)) &&
+          (other.length < option.length || otherPlace < place),
+      ),
+  );
+}
+
+function expandAll(
+  options: readonly (readonly OperationId[])[],
+  position: Position,
+  ledger: Ledger,
+  curing: ReadonlySet<CheckId>,
+): readonly Cure[] {
+  return options.flatMap((option) => expand(option, position, ledger, curing));
+}
+
+/**
+ * The resources of a list of operations. A step that a stuck part blocks takes the part's own cure with it, one result for each way to
+ * free it; tape that comes off is replaced.
+ */
+export function expand(
+  option: readonly OperationId[],
+  position: Position,
+  ledger: Ledger,
+  curing: ReadonlySet<CheckId>,
+): readonly Cure[] {
+  const { bench } = ledger;
+  const operations = new Set<OperationId>(option);
+  const resources = new Set<number>();
+  const blockers = new Map<CheckId, Fault>();
+  for (const id of operations) {
+    const operation = bench.index.operations.get(id)!;
+    if (!isApplicable(operation, bench)) return [];
+    for (const entailed of operation.entails) {
+      if (isApplicable(bench.index.operations.get(entailed)!, bench)) operations.add(entailed);
+    }
+    for (const place of placesFor(operation, position)) {
+      const work = ledger.forOperation(operation, place);
+      for (const resource of work.resources) resources.add(resource);
+      for (const step of work.steps) {
+        for (const entailed of step.entails) operations.add(entailed);
+        const blocker = step.blockedBy ? faultAt(bench, step.blockedBy) : undefined;
+        if (blocker && !curing.has(blocker.check.id)) blockers.set(blocker.check.id, blocker);
+      }
+    }
+  }
+  const repaints = [...operations].some((id) => bench.index.operations.get(id)!.effect.repaints);
+  let cures: readonly Cure[] = [{ operations: [...operations], resources: [...resources], repaints }];
+  for (const blocker of blockers.values()) {
+    const freeing = expandAll(
+      optionsFor(blocker, bench),
+      blocker.position,
+      ledger,
+      new Set([...curing, ...blockers.keys()]),
+    );
+    cures = cures.flatMap((cure) => freeing.map((free) => join(cure, free)));
+  }
+  return cures;
+}
+
+function join(a: Cure, b: Cure): Cure {
+  return {
+    operations: [...new Set([...a.operations, ...b.operations])],
+    resources: [...new Set([...a.resources, ...b.resources])],
+    repaints: a.repaints || b.repaints,
+  };
+}
+
+/** The fault that keeps an operation from being done, if one stands. */
+export function blockerOf(operation: Operation, bench: Bench): Fault | undefined {
+  for (const id of operation.steps) {
+    for (const step of bench.index.closure.get(id)!) {
+      const blocker = step.blockedBy ? faultAt(bench, step.blockedBy) : undefined;
+      if (blocker) return blocker;
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,71 @@
+import type { Check, Level, Safety } from "../inspection/check.ts";
+import type { Position } from "../inspection/finding.ts";
+import type { Probability } from "../quantity.ts";
+
+/**
+ * required: the fault blocks riding or sale as rideable; needed: it is to be cured or told to the buyer, or makes the bike too bad
+ * to use; optional: presentation, comfort, cheap wear.
+ */
+export type Need = "required" | "needed" | "optional";
+
+/** A fault to plan for: found, or unseen but likelier than not. */
+export interface Fault {
+  readonly check: Check;
+  readonly position: Position;
+  readonly level: Level;
+  readonly rank: number;
+  readonly safety: Safety;
+  readonly need: Need;
+  /** Share of visible condition that it costs while it remains; half the level's where only one wheel has it. */
+  readonly penalty: Probability;
+  /** Cheaper told to the buyer than cured: only where the need comes from an advisory. */
+  readonly mayDisclose: boolean;
+  /** Not seen, only likely. */
+  readonly assumed: boolean;
+}
+
+/** Rank of a need, for taking the stronger of two. */
+const STRENGTH: Readonly<Record<Need, number>> = { optional: 0, needed: 1, required: 2 };
+
+export function strongerNeed(a: Need, b: Need): Need {
+  return STRENGTH[a] >= STRENGTH[b] ? a : b;
+}
+
+/** Severity from which a functional fault makes the bike too bad to use. Domain convention: 2 on the catalogue's 0 to 4. */
+const TOO_BAD_TO_USE = 2;
+/** Severity at which the part is finished: telling the buyer does not make the bike one to ride. */
+const FINISHED = 4;
+
+/**
+ * What a level calls for on this bike.
+ * Block: required. Advisory: needed, may be disclosed. Functional and severity 2 or more: needed. A chain: from the level set for its
+ * count of sprockets at the back. Anything else: optional.
+ * @param rearSprockets count of sprockets at the back, undefined where unknown
+ */
+export function needOf(
+  check: Check,
+  rank: number,
+  safety: Safety,
+  rearSprockets: number | undefined,
+): { need: Need; mayDisclose: boolean } {
+  const level = check.levels[rank]!;
+  if (safety === "block") return { need: "required", mayDisclose: false };
+  if (check.neededFrom.length > 0) {
+    const from = check.levels.findIndex((candidate) => candidate.id === neededLevel(check, rearSprockets));
+    return from >= 0 && rank >= from
+      ? { need: "needed", mayDisclose: false }
+      : { need: "optional", mayDisclose: false };
+  }
+  if (safety === "advisory") return { need: "needed", mayDisclose: level.severity < FINISHED };
+  if (check.functional && level.severity >= TOO_BAD_TO_USE) return { need: "needed", mayDisclose: false };
+  return { need: "optional", mayDisclose: false };
+}
+
+function neededLevel(check: Check, rearSprockets: number | undefined): string | undefined {
+  const row = check.neededFrom.find((candidate) =>
+    rearSprockets === undefined
+      ? candidate.unknown
+      : rearSprockets >= candidate.sprocketsFrom && rearSprockets <= candidate.sprocketsTo,
+  );
+  return row?.level;
+}

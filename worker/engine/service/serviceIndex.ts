@@ -1,0 +1,73 @@
+import type { CheckId, LevelId } from "../inspection/check.ts";
+import type { CourseId, Operation, OperationId, Remedy, Step, StepId } from "./operation.ts";
+import { COURSES } from "./operation.ts";
+import type { Part, PartId, Tool } from "./part.ts";
+import type { ServiceTables } from "./serviceTables.ts";
+
+/** The service tables with their look-ups, compiled once. */
+export interface ServiceIndex {
+  readonly operations: ReadonlyMap<OperationId, Operation>;
+  /** Place in the table: the last word in ordering. */
+  readonly place: ReadonlyMap<OperationId, number>;
+  readonly steps: ReadonlyMap<StepId, Step>;
+  /** Steps of an operation and all that they imply, each once. */
+  readonly closure: ReadonlyMap<StepId, readonly Step[]>;
+  readonly remedies: ReadonlyMap<string, readonly Remedy[]>;
+  readonly parts: ReadonlyMap<PartId, Part>;
+  readonly tools: ReadonlyMap<string, Tool>;
+  readonly always: Readonly<Record<CourseId, readonly Operation[]>>;
+  readonly polishing: readonly Operation[];
+  /** Tests with a fee whose outcome decides. */
+  readonly testing: readonly Operation[];
+  /** Second pair of eyes on safety-critical work beyond the user's skill. */
+  readonly supervision: Operation;
+  /** Fits the parts that are missing. */
+  readonly completion: Operation;
+}
+
+/** Operations with a part to play beyond their row; the loader refuses tables without them. */
+export const SUPERVISION: OperationId = "paid-safety-check";
+export const COMPLETION: OperationId = "complete-fittings";
+
+export function remedyKey(check: CheckId, level: LevelId): string {
+  return `${check}:${level}`;
+}
+
+export function compileService(tables: ServiceTables): ServiceIndex {
+  const steps = new Map(tables.steps.map((step) => [step.id, step]));
+  const remedies = new Map<string, Remedy[]>();
+  for (const remedy of tables.remedies) {
+    const key = remedyKey(remedy.check, remedy.level);
+    const rows = remedies.get(key);
+    if (rows) rows.push(remedy);
+    else remedies.set(key, [remedy]);
+  }
+  const always = Object.fromEntries(
+    COURSES.map((course) => [course, tables.operations.filter(({ alwaysIn }) => alwaysIn.includes(course))]),
+  ) as unknown as Record<CourseId, readonly Operation[]>;
+  return {
+    operations: new Map(tables.operations.map((operation) => [operation.id, operation])),
+    place: new Map(tables.operations.map((operation, place) => [operation.id, place])),
+    steps,
+    closure: new Map(tables.steps.map((step) => [step.id, closureOf(step, steps)])),
+    remedies,
+    parts: new Map(tables.parts.map((part) => [part.id, part])),
+    tools: new Map(tables.tools.map((tool) => [tool.id, tool])),
+    always,
+    supervision: tables.operations.find(({ id }) => id === SUPERVISION)!,
+    completion: tables.operations.find(({ id }) => id === COMPLETION)!,
+    testing: tables.operations.filter(({ tests }) => tests.length > 0),
+    polishing: tables.operations.filter(({ effect }) => effect.polishes),
+  };
+}
+
+function closureOf(step: Step, steps: ReadonlyMap<StepId, Step>): readonly Step[] {
+  const seen = new Set<Step>();
+  const queue = [step];
+  for (let next = queue.pop(); next; next = queue.pop()) {
+    if (seen.has(next)) continue;
+    seen.add(next);
+    for (const id of next.implies) queue.push(steps.get(id)!);
+  }
+  return [...seen];
+}

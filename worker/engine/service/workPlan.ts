@@ -1,0 +1,135 @@
+import type { Probability } from "../quantity.ts";
+import type { Fault } from "./fault.ts";
+import type { Ledger, Resource } from "./ledger.ts";
+import { type Moments, NOTHING, sum } from "./moments.ts";
+import type { CourseId, Operation, Step } from "./operation.ts";
+import type { Purchase, Task } from "./task.ts";
+import { workingOrder } from "./workingOrder.ts";
+
+/** An operation of a plan, front and rear taken together. */
+export interface PlannedTask {
+  readonly operation: Operation;
+  readonly name: string;
+  readonly position: "bike" | "front" | "rear" | "both";
+  readonly minutes: Moments;
+  readonly purchases: readonly Purchase[];
+  /** The faults it helps to cure; empty for work that belongs to the course. */
+  readonly because: readonly Fault[];
+}
+
+/** A cost of the plan that belongs to no operation. */
+export interface PlanExtra {
+  readonly kind: "tool" | "delivery";
+  readonly name: string;
+  readonly unit: string;
+  readonly money: Moments;
+}
+
+/** The work of one course: what is done in which order, what it takes and what it costs. */
+export interface WorkPlan {
+  readonly course: CourseId;
+  readonly tasks: readonly PlannedTask[];
+  readonly steps: readonly { readonly step: Step; readonly minutes: Moments }[];
+  /** Tools to be had and deliveries. */
+  readonly extras: readonly PlanExtra[];
+  readonly resources: ReadonlySet<number>;
+  readonly cured: readonly Fault[];
+  /** Left and told to the buyer. */
+  readonly disclosed: readonly Fault[];
+  /** Sum of the conditions' penalties that the plan takes away. */
+  readonly gain: number;
+  readonly polishes: boolean;
+  readonly repaints: boolean;
+  readonly money: Moments;
+  /** At speed 1. */
+  readonly minutes: Moments;
+  readonly contingency: { readonly money: Moments; readonly minutes: Moments };
+  readonly endsFrame: Probability;
+  readonly endsTitle: Probability;
+}
+
+/** Which faults an operation serves, by operation id. */
+export type Reasons = ReadonlyMap<string, readonly Fault[]>;
+
+export interface PlanParts {
+  readonly course: CourseId;
+  readonly resources: ReadonlySet<number>;
+  readonly reasons: Reasons;
+  readonly cured: readonly Fault[];
+  readonly disclosed: readonly Fault[];
+  readonly gain: number;
+  readonly repaints: boolean;
+}
+
+/**
+ * Adds up a set of resources into a plan: each task, step, tool and the deliveries once; tasks in working order. Money and minutes are
+ * independent sums (PERT means and variances; Malcolm et al. 1959).
+ */
+export function buildWorkPlan(ledger: Ledger, parts: PlanParts): WorkPlan {
+  const used = [...parts.resources].sort((a, b) => a - b).map((index) => ledger.resources[index]!);
+  const tasks = mergePlaces(
+    used.flatMap(({ task }) => (task ? [task] : [])),
+    parts.reasons,
+  );
+  return {
+    course: parts.course,
+    tasks: workingOrder(tasks, ledger.bench.index),
+    steps: used.flatMap(({ step, minutes }) => (step ? [{ step, minutes }] : [])),
+    extras: used.flatMap(extraOf),
+    resources: parts.resources,
+    cured: parts.cured,
+    disclosed: parts.disclosed,
+    gain: parts.gain,
+    polishes: tasks.some(({ operation }) => operation.effect.polishes),
+    repaints: parts.repaints,
+    money: sum(...used.map(({ money }) => money)),
+    minutes: sum(...used.map(({ minutes }) => minutes)),
+    contingency: {
+      money: sum(...used.map(({ contingency }) => contingency.money)),
+      minutes: sum(...used.map(({ contingency }) => contingency.minutes)),
+    },
+    endsFrame: anyOf(used, ({ endsFrame }) => endsFrame),
+    endsTitle: anyOf(used, ({ endsTitle }) => endsTitle),
+  };
+}
+
+function extraOf({ kind, tool, money }: Resource): PlanExtra[] {
+  if (tool)
+    return [{ kind: "tool", name: tool.name, unit: tool.borrow < tool.buy ? "borrowed" : "bought", money }];
+  return kind === "orders" ? [{ kind: "delivery", name: "Delivery", unit: "all orders", money }] : [];
+}
+
+/** Chance that at least one of independent events happens. */
+function anyOf(resources: readonly Resource[], chance: (resource: Resource) => Probability): Probability {
+  return 1 - resources.reduce((none, resource) => none * (1 - chance(resource)), 1);
+}
+
+function mergePlaces(tasks: readonly Task[], reasons: Reasons): PlannedTask[] {
+  const byOperation = new Map<string, Task[]>();
+  for (const task of tasks) {
+    const same = byOperation.get(task.operation.id);
+    if (same) same.push(task);
+    else byOperation.set(task.operation.id, [task]);
+  }
+  return [...byOperation.values()].map((same) => {
+    const first = same[0]!;
+    return {
+      operation: first.operation,
+      name: first.name,
+      position: same.length > 1 ? "both" : first.place,
+      minutes: same.reduce((total, { minutes }) => sum(total, minutes), NOTHING),
+      purchases: mergePurchases(same.flatMap(({ purchases }) => purchases)),
+      because: reasons.get(first.operation.id) ?? [],
+    };
+  });
+}
+
+/** The same part bought for several tasks, as one line. */
+export function mergePurchases(purchases: readonly Purchase[]): Purchase[] {
+  const lines = new Map<string, Purchase>();
+  for (const purchase of purchases) {
+    const line = lines.get(purchase.part.id);
+    lines.set(purchase.part.id, line ? { ...line, quantity: line.quantity + purchase.quantity } : purchase);
+  }
+  return [...lines.values()];
+}
