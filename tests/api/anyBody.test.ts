@@ -29,7 +29,7 @@ async function answeredOrRefused(path: string, schema: z.ZodType, text: string):
   return answer.status;
 }
 
-describe("whatever is sent to the routes about one find", () => {
+describe("whatever is sent to the routes about one find", { timeout: 60_000 }, () => {
   test.each(ROUTES)("%s: text is never answered with a failure of ours", async (path, schema) => {
     const text = fc.oneof(fc.string({ maxLength: 200, unit: "binary" }), fc.json());
     await fc.assert(

@@ -51,7 +51,8 @@ export function spoilt(documents: fc.Arbitrary<unknown>): fc.Arbitrary<unknown> 
   const places = fc.array(fc.tuple(fc.nat(), spoiling), { minLength: 1, maxLength: 3 });
   return fc.tuple(documents, places).map(([document, changes]) => {
     const root = { body: structuredClone(document) };
-    for (const [at, change] of changes) spoil(root, at, change);
+    // Copied, since a change may be drawn twice, and a value put into itself would have no end.
+    for (const [at, change] of structuredClone(changes)) spoil(root, at, change);
     return root.body;
   });
 }

@@ -112,7 +112,7 @@ export const ROOMS: readonly Room[] = [
     paths: ["worker/api/"],
     rooms: ENGINE,
     types: ["worker/tables", "worker/log"],
-    packages: ["zod", "hono", "hono/*"],
+    packages: ["zod", "zod/v4/core", "hono", "hono/*"],
     why: "a route parses, calls the engine and answers; tables and log are given to it",
   },
   {

@@ -10,6 +10,12 @@ describe("measure", () => {
     expect(timings.map(({ name }) => name)).toEqual(["a", "b"]);
   });
 
+  test("a round without a length is one run, so that the median is of single runs", async () => {
+    let runs = 0;
+    await measure([{ name: "count", run: () => (runs += 1) }], { rounds: 4, roundMilliseconds: 0 });
+    expect(runs).toBe(5);
+  });
+
   test("the median lies between the fastest and the slowest round", async () => {
     const [timing] = await measure([{ name: "sum", run: () => Promise.resolve(1) }], {
       rounds: 3,

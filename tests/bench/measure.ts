@@ -17,7 +17,7 @@ export interface Timing {
 export interface Effort {
   /** Rounds counted, after one that is not. */
   rounds: number;
-  /** The least time a candidate runs in each round, in milliseconds. */
+  /** The least time a candidate runs in each round, in milliseconds; 0 for one run, so that the median is of single runs. */
   roundMilliseconds: number;
 }
 
@@ -51,17 +51,17 @@ export function median(values: readonly number[]): number {
   return Number.isInteger(half) ? (upper + (sorted[half - 1] ?? Number.NaN)) / 2 : upper;
 }
 
-/** Microseconds a run takes, from as many runs as fill the time. */
+/** Microseconds a run takes, from as many runs as fill the time, one at least. */
 async function timeOnce({ run }: Candidate, milliseconds: number): Promise<number> {
   const start = performance.now();
   let runs = 0;
   let now = start;
-  while (now - start < milliseconds) {
+  do {
     const result = run();
     if (result instanceof Promise) await result;
     runs += 1;
     now = performance.now();
-  }
+  } while (now - start < milliseconds);
   return ((now - start) / runs) * 1000;
 }
 

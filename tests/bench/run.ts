@@ -6,7 +6,8 @@ import { measure, type Timing } from "./measure.ts";
 
 /**
  * Runs every `*.bench.ts` beside it (those whose name holds the first argument, where one is given) and prints this
- * machine's times, each with its ratio to the bench's first candidate, measured in the same rounds.
+ * machine's times, each with its ratio to the bench's first candidate, measured in the same rounds. Ends with 1 where a
+ * candidate takes more times as long as the first than its bench allows.
  */
 async function runBenches(wanted: string): Promise<void> {
   console.log(
@@ -17,18 +18,23 @@ async function runBenches(wanted: string): Promise<void> {
     .sort();
   for (const name of names) {
     const { default: bench }: { default: Bench } = await import(`./${name}`);
-    print(bench.title, await measure(bench.candidates));
+    print(bench, await measure(bench.candidates, bench.effort));
+    await bench.close?.();
   }
 }
 
-function print(title: string, timings: readonly Timing[]): void {
+function print({ title, mostTimesTheFirst = {} }: Bench, timings: readonly Timing[]): void {
   const yardstick = timings[0]?.median ?? Number.NaN;
   const width = Math.max(...timings.map(({ name }) => name.length));
   console.log(`\n${title}`);
   for (const { name, median, fastest, slowest } of timings) {
-    const ratio = (median / yardstick).toFixed(2);
+    const ratio = median / yardstick;
+    const most = mostTimesTheFirst[name] ?? Number.POSITIVE_INFINITY;
+    const kept = ratio <= most;
+    const verdict = kept ? "" : `: more than x ${most}`;
+    if (!kept) process.exitCode = 1;
     console.log(
-      `  ${name.padEnd(width)}  ${shown(median)}  (${shown(fastest)} to ${shown(slowest)})  x ${ratio}`,
+      `  ${name.padEnd(width)}  ${shown(median)}  (${shown(fastest)} to ${shown(slowest)})  x ${ratio.toFixed(2)}${verdict}`,
     );
   }
 }

@@ -25,8 +25,9 @@ describe("the cheapest cure by typical figures", () => {
     expect(cost([["adjust-headset"]])).toBeCloseTo(1.2, 9);
   });
 
-  test("is part, dose, minutes and step: a chain one tier below, 18 + 0.5 + 5 and 5 minutes", () => {
-    expect(cost([["new-chain"]])).toBeCloseTo(18.5 + 10 * 0.2, 9);
+  test("is part, dose, minutes, step and the work it entails: a chain one tier below, 5 and 5 minutes, gears set in 15", () => {
+    // Chain 18, oil 0.5; on in 5, the old one off in 5, and a new chain wants the gears indexed.
+    expect(cost([["new-chain"]])).toBeCloseTo(18 + 0.5 + (5 + 5 + 15) * 0.2, 9);
   });
 
   test("is both wheels where the work is told for one: two used wheels, 52 minutes, steps of both", () => {
@@ -40,10 +41,10 @@ describe("the cheapest cure by typical figures", () => {
   });
 
   test("carries the chance of failure times its cheapest consequence", () => {
-    // Flushing: degreaser 2, oil 0.5, 25 minutes, gear cables out 10; three in ten need used levers at 22 and 30 minutes, gear cables out again,
-    // tape off 4, and tape (mid, 14) in 16 minutes.
-    const flush = 2 + 0.5 + 35 * 0.2;
-    const levers = 22 + 14 + (30 + 10 + 4 + 16) * 0.2;
+    // Flushing: degreaser 2, oil 0.5, 25 minutes, gear cables out 10, gears set 15; three in ten need used levers at 22 and 30 minutes, gear
+    // cables out again, tape off 4, tape (mid, 14) in 16 minutes, and the gears set again.
+    const flush = 2 + 0.5 + (25 + 10 + 15) * 0.2;
+    const levers = 22 + 14 + (30 + 10 + 4 + 16 + 15) * 0.2;
     expect(cost([["revive-shifters"]])).toBeCloseTo(flush + 0.3 * levers, 9);
   });
 

@@ -45,6 +45,7 @@ export const defaultsTable = z.strictObject({
     z.strictObject({ category: z.string().min(1), caution: z.string().min(1), reason: z.string().min(1) }),
   ),
   repaintedOriginality: share,
+  suspiciousBelow: share,
   changeFrom: share,
   assumedAbove: share,
   missingParts: z.record(z.enum(ATTRIBUTE_VALUES.completeness), partIds),

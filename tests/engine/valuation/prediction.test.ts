@@ -190,29 +190,33 @@ describe("spread", () => {
 
   test("a bike that joins many rarities is said to lie outside the sales, and its band is wider", () => {
     const plain = predict(MODEL, plainSale());
+    // Rare in every column at once: a titanium roadster of the lowest tier, outsize, changed in kind, fashionable and half stripped.
     const rare = predict(
       MODEL,
       plainSale(
         {
           category: "city-roadster",
-          era: "2000s",
-          frameMaterial: "carbon",
+          era: "1990s",
+          frameMaterial: "titanium",
+          componentTier: "entry",
           sizeClass: "very-large",
           place: "rural",
           stepThrough: "yes",
           drivetrain: "hub-gear",
         },
         {
-          state: { kind: "rides", condition: 0.45 },
+          state: { kind: "major-parts-missing" },
           originality: 0,
           desirability: 1,
           presentation: "poor",
+          papers: "receipt",
           month: 4,
         },
       ),
     );
     expect(plain.extrapolates).toBe(false);
     expect(rare.extrapolates).toBe(true);
+    expect(rare.leverage).toBeGreaterThan(1.1 * MODEL.largestLeverage);
     expect(rare.logSd).toBeGreaterThan(plain.logSd);
   });
 });

@@ -31,7 +31,7 @@ function decided(settled: SettledRequest, inspection: Inspection, book: Book): A
   const situation = situationOf(settled, inspection, book);
   const courses = weighCourses(situation);
   const best = bestCourse(courses, situation);
-  const look = lookFirst(settled, inspection, book, situation, best.outcome.netBenefit);
+  const look = lookFirst(settled, inspection, book, situation, best.expected.netBenefit);
   return {
     ...head(settled),
     ...reportInspection(settled, inspection, book),

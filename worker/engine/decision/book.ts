@@ -1,3 +1,4 @@
+import type { Check } from "../inspection/check.ts";
 import { compileInspection } from "../inspection/compileInspection.ts";
 import type { InspectionIndex } from "../inspection/inspectionIndex.ts";
 import { compileService, type ServiceIndex } from "../service/serviceIndex.ts";
@@ -8,6 +9,7 @@ import type { Catalogue } from "./catalogue.ts";
 export interface Book {
   readonly catalogue: Catalogue;
   readonly inspection: InspectionIndex;
+  readonly checks: ReadonlyMap<string, Check>;
   readonly service: ServiceIndex;
   readonly value: ValueModel;
 }
@@ -17,6 +19,7 @@ export function compileBook(catalogue: Catalogue): Book {
   return {
     catalogue,
     inspection: compileInspection(catalogue.inspection),
+    checks: new Map(catalogue.inspection.checks.map((check) => [check.id, check])),
     service: compileService(catalogue.service),
     value: compileModel(catalogue.value.model),
   };

@@ -11,7 +11,8 @@ import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
 interface Evidence {
   readonly settled: SettledRequest;
   readonly inspection: Inspection;
-  readonly found: ReadonlySet<string>;
+  /** Levels found, by check: front and rear may differ. */
+  readonly found: ReadonlyMap<string, readonly string[]>;
   readonly unseen: ReadonlySet<string>;
   readonly open: readonly OpenCourse[];
   readonly operations: ReadonlySet<string>;
@@ -44,7 +45,7 @@ function gather(
   return {
     settled,
     inspection,
-    found: new Set(inspection.findings.map(({ check, level }) => `${check}:${level}`)),
+    found: levelsFound(inspection),
     unseen: new Set(inspection.unseen.map(({ check }) => check)),
     open,
     operations: new Set(tasks.map(({ operation }) => operation.id)),
@@ -58,15 +59,39 @@ function gather(
   };
 }
 
+function levelsFound({ findings }: Inspection): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, string[]>();
+  for (const { check, level } of findings) {
+    const levels = found.get(check);
+    if (levels) levels.push(level);
+    else found.set(check, [level]);
+  }
+  return found;
+}
+
+function firstFound(
+  wanted: CautionClause["findings"],
+  found: Evidence["found"],
+): { check: string; level: string } | null {
+  for (const { check, levels } of wanted) {
+    const level = found.get(check)?.find((one) => levels.includes(one));
+    if (level !== undefined) return { check, level };
+  }
+  return null;
+}
+
 function raise(caution: Caution, evidence: Evidence): RaisedCaution | null {
-  const held = caution.clauses.flatMap((clause) => {
+  let soft: RaisedCaution | null = null;
+  for (const clause of caution.clauses) {
+    if (clause.kind === "soft" && soft !== null) continue;
     const because = reasonOf(clause, evidence);
-    return because === null ? [] : [{ kind: clause.kind, because }];
-  });
-  const first = held.find(({ kind }) => kind === "hard") ?? held[0];
-  return first
-    ? { id: caution.id, title: caution.title, kind: first.kind, text: caution.text, because: first.because }
-    : null;
+    if (because === null) continue;
+    const { id, title, text } = caution;
+    const raised: RaisedCaution = { id, title, kind: clause.kind, text, because };
+    if (clause.kind === "hard") return raised;
+    soft = raised;
+  }
+  return soft;
 }
 
 /** Why a clause holds, in words; null where it does not. Every field that is not empty must hold. */
@@ -77,13 +102,9 @@ function reasonOf(clause: CautionClause, evidence: Evidence): string | null {
   if (clause.beyondSkill && !evidence.beyondSkill) return null;
   const reasons: string[] = [];
   if (clause.findings.length > 0) {
-    const match = clause.findings.flatMap(({ check, levels }) =>
-      levels
-        .filter((level) => evidence.found.has(`${check}:${level}`))
-        .map((level) => levelWords(check, level, book)),
-    )[0];
-    if (match === undefined) return null;
-    reasons.push(match);
+    const match = firstFound(clause.findings, evidence.found);
+    if (match === null) return null;
+    reasons.push(levelWords(match.check, match.level, book));
   }
   if (clause.unseen.length > 0) {
     const id = clause.unseen.find((check) => evidence.unseen.has(check));

@@ -1,8 +1,5 @@
 import type { Money } from "../quantity.ts";
-import { planFixed } from "../service/fixedPlan.ts";
-import { Ledger } from "../service/ledger.ts";
 import { NOTHING, sum, times } from "../service/moments.ts";
-import type { CourseId } from "../service/operation.ts";
 import { isOpening } from "../service/workingOrder.ts";
 import { type LogNormal, logNormalMean } from "../statistics/logNormal.ts";
 import { costOf, type Work } from "./courseBranch.ts";
@@ -30,10 +27,8 @@ export function changeOfCourse(situation: Situation): Change {
   return ways.reduce((best, other) => (other.worth > best.worth ? other : best));
 }
 
-function way(course: CourseId, sale: Change["sale"], situation: Situation): Change {
-  const rest = planFixed(course, new Ledger(situation.bench, 0)).tasks.filter(
-    ({ operation }) => !isOpening(operation),
-  );
+function way(course: keyof Situation["fixedPlans"], sale: Change["sale"], situation: Situation): Change {
+  const rest = situation.fixedPlans[course].tasks.filter(({ operation }) => !isOpening(operation));
   const work = {
     money: sum(
       NOTHING,

@@ -5,30 +5,40 @@ import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
 
 /**
  * The course with the highest net benefit E[M] - w E[H], but restoring stands only where it beats making safe by more than noise: the larger of
- * one hour's goal and a share of the restored value. Ties go to the shorter course.
+ * one hour's goal and a share of the restored value. Noise decides between two ways to finish, never between a gain and walking away. Ties go to the
+ * shorter course.
  */
-export function bestCourse(courses: readonly WeighedCourse[], { settled, book }: Situation): OpenCourse {
+export function bestCourse(courses: readonly WeighedCourse[], situation: Situation): OpenCourse {
   const open = courses.filter((course): course is OpenCourse => course.open);
-  const restore = open.find(({ course }) => course === "restore");
+  const best = highest(open);
+  if (best.course !== "restore" || clearlyBetter(best, open, situation)) return best;
+  const other = highest(open.filter((course) => course !== best));
+  return other.course === "leave" ? best : other;
+}
+
+function highest(courses: readonly OpenCourse[]): OpenCourse {
+  return courses.reduce((best, course) => (betters(course, best) ? course : best));
+}
+
+function clearlyBetter(
+  restore: OpenCourse,
+  open: readonly OpenCourse[],
+  { settled, book }: Situation,
+): boolean {
   const makeSafe = open.find(({ course }) => course === "make-safe");
-  const noise = Math.max(
-    settled.workshop.hourlyGoal,
-    book.catalogue.defaults.restoreNoise * saleValue(restore),
-  );
-  const within = restore && makeSafe && restore.outcome.netBenefit <= makeSafe.outcome.netBenefit + noise;
-  return open
-    .filter((course) => !(within && course === restore))
-    .reduce((best, course) => (betters(course, best) ? course : best));
+  const share = book.catalogue.defaults.restoreNoise * saleValue(restore);
+  const noise = Math.max(settled.workshop.hourlyGoal, share);
+  return !makeSafe || restore.expected.netBenefit > makeSafe.expected.netBenefit + noise;
 }
 
 function betters(a: OpenCourse, b: OpenCourse): boolean {
-  const gain = a.outcome.netBenefit - b.outcome.netBenefit;
-  return gain !== 0 ? gain > 0 : a.outcome.hours.mean < b.outcome.hours.mean;
+  const gain = a.expected.netBenefit - b.expected.netBenefit;
+  return gain !== 0 ? gain > 0 : a.expected.hours < b.expected.hours;
 }
 
 /** Expected going rate of the finished bike. */
-function saleValue(course: OpenCourse | undefined): Money {
-  const sold = course?.branches.filter(({ price }) => price !== null) ?? [];
+function saleValue({ branches }: OpenCourse): Money {
+  const sold = branches.filter(({ price }) => price !== null);
   return sold.length === 0 ? 0 : Math.max(...sold.map(({ price }) => logNormalMean(price!)));
 }
 
@@ -40,7 +50,7 @@ export function walkAwayPrice(courses: readonly WeighedCourse[], { settled }: Si
   const { paid, price } = settled.purchase;
   if (paid) return null;
   const worth = courses.flatMap((course) =>
-    course.open && course.course !== "leave" ? [course.outcome.netBenefit + price] : [],
+    course.open && course.course !== "leave" ? [course.expected.netBenefit + price] : [],
   );
   return Math.max(0, ...worth);
 }

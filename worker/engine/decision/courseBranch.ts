@@ -4,7 +4,7 @@ import { type Moments, NOTHING, sum } from "../service/moments.ts";
 import type { WorkPlan } from "../service/workPlan.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
 import type { Branch } from "./branch.ts";
-import { outcomeOf } from "./outcome.ts";
+import { expectationOf } from "./expectation.ts";
 import type { SettledRequest } from "./settledRequest.ts";
 import type { Situation } from "./situation.ts";
 import type { OpenCourse } from "./weighedCourse.ts";
@@ -81,7 +81,7 @@ export function openCourse(
     plan,
     allowance,
     branches,
-    outcome: outcomeOf(branches, situation.settled.workshop),
+    expected: expectationOf(branches, situation.settled.workshop),
     cashNeeded: stillAhead(situation).money + plan.money.mean,
   };
 }

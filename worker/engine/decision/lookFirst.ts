@@ -1,6 +1,5 @@
 import type { Finding, Inspection } from "../inspection/finding.ts";
 import type { Money } from "../quantity.ts";
-import { Ledger } from "../service/ledger.ts";
 import type { DecidingTest, Operation, OperationId } from "../service/operation.ts";
 import type { Book } from "./book.ts";
 import { bestCourse } from "./choice.ts";
@@ -43,9 +42,8 @@ function worth(
   settled: SettledRequest,
   inspection: Inspection,
   book: Book,
-  { bench }: Situation,
+  { ledger }: Situation,
 ): Money {
-  const ledger = new Ledger(bench, 0);
   const { resources } = ledger.forOperation(operation, "bike");
   const used = resources.map((index) => ledger.resources[index]!);
   const money = used.reduce((total, resource) => total + resource.money.mean, 0);
@@ -61,7 +59,7 @@ function worth(
 function netBenefitAfter(inspection: Inspection, settled: SettledRequest, book: Book): Money {
   if (stopFinding(inspection, book)) return 0;
   const situation = situationOf(settled, inspection, book);
-  return bestCourse(weighCourses(situation), situation).outcome.netBenefit;
+  return bestCourse(weighCourses(situation), situation).expected.netBenefit;
 }
 
 function withLevel(inspection: Inspection, finding: Finding, level: string, book: Book): Inspection {

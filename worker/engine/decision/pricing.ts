@@ -1,11 +1,11 @@
-import type { Money, Probability } from "../quantity.ts";
-import type { Stakes } from "../service/rideablePlan.ts";
+import type { Probability } from "../quantity.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
 import { restorationInterest } from "../valuation/bikeClass.ts";
 import { partsGross } from "../valuation/partsGross.ts";
-import { type Prediction, predict, readyBase, stateEffect } from "../valuation/prediction.ts";
+import { type Prediction, predict, readyBase } from "../valuation/prediction.ts";
 import type { NotRiding, SaleDescription, SaleState } from "../valuation/saleDescription.ts";
 import type { Book } from "./book.ts";
+import { type ConditionCurve, conditionCurve } from "./conditionCurve.ts";
 import type { SettledRequest } from "./settledRequest.ts";
 import { isWhole } from "./standingFaults.ts";
 
@@ -19,8 +19,8 @@ export interface Pricing {
   readonly asFoundNotRiding: LogNormal;
   /** Takings of all parts together if each sold. */
   readonly parts: (frameUnsaleable: boolean, spoiledShare: Probability) => LogNormal;
-  /** The planner's view of the sale: expected takings as a function of the penalties taken away. */
-  readonly stakes: (unworkedCondition: number, polishes: boolean, frameLoss: Money) => Stakes;
+  /** Expected going rate as rideable over visible condition. */
+  readonly curve: (finish: Finish) => ConditionCurve;
 }
 
 export interface Finish {
@@ -64,24 +64,8 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
     return atLevel({ logMedian: Math.log(gross), logSd: rideable(READY, PLAIN).logSd });
   };
 
-  const stakes = (unworkedCondition: number, polishes: boolean, frameLoss: Money): Stakes => {
-    const share = receivedShare(settled, book, "rideable");
-    const best = rideable(1, { polished: polishes, repainted: false });
-    const effect = (condition: number) =>
-      stateEffect(book.value, attributes.componentTier, interest, { kind: "rides", condition });
-    const atBest = effect(1);
-    const most = share * Math.exp(best.logMedian + best.logSd ** 2 / 2);
-    const takings = (gain: number) => most * Math.exp(effect(clamp(unworkedCondition + gain)) - atBest);
-    const steepest = steepestSlope(effect, design.conditionKnots);
-    const repainted = rideable(1, { polished: polishes, repainted: true });
-    return {
-      takings,
-      largestMarginal: (penalty) => -most * Math.expm1(-steepest * penalty),
-      repaintLoss: Math.max(0, most * -Math.expm1(repainted.logMedian - best.logMedian)),
-      frameLoss,
-      notPolished,
-    };
-  };
+  const curve = (finish: Finish) =>
+    conditionCurve((condition) => rideable(condition, finish), design.conditionKnots);
 
   return {
     notPolished,
@@ -89,7 +73,7 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
     asFoundRiding: found({ kind: "rides", condition: 0 }),
     asFoundNotRiding: found({ kind: notRidingKind(settled) }),
     parts,
-    stakes,
+    curve,
   };
 }
 
@@ -104,15 +88,6 @@ function notRidingKind({ attributes }: SettledRequest): NotRiding {
 
 function clamp(condition: number): number {
   return Math.min(1, Math.max(0, condition));
-}
-
-/** Steepest rise of the log of price over condition: linear between the knots, so the largest of the segments' slopes. */
-function steepestSlope(effect: (condition: number) => number, knots: readonly number[]): number {
-  let steepest = 0;
-  for (let i = 1; i < knots.length; i++) {
-    steepest = Math.max(steepest, (effect(knots[i]!) - effect(knots[i - 1]!)) / (knots[i]! - knots[i - 1]!));
-  }
-  return steepest;
 }
 
 /** Share of the going rate that is left after haggling and the fee. */

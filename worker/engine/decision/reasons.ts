@@ -1,6 +1,8 @@
+import type { Money } from "../quantity.ts";
 import type { CourseId } from "../service/operation.ts";
 import type { LookFirst } from "./lookFirst.ts";
 import type { Situation } from "./situation.ts";
+import { isSuspiciouslyCheap } from "./suspiciousPrice.ts";
 import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
 
 const NAMES: Readonly<Record<CourseId, string>> = {
@@ -11,53 +13,75 @@ const NAMES: Readonly<Record<CourseId, string>> = {
   leave: "Leaving it",
 };
 
-/** Why the course was chosen, in plain sentences, the weightiest first. Figures are in the request's currency. */
+/** Why the course was chosen, in plain sentences, the weightiest first. */
 export function reasonsFor(
   best: OpenCourse,
   courses: readonly WeighedCourse[],
   situation: Situation,
   look: LookFirst | null,
 ): readonly string[] {
-  const { settled, book } = situation;
-  const money = (amount: number) =>
-    `${Math.round(amount).toString().replace("-", "\u2212")} ${settled.currency}`;
-  const goal = settled.workshop.hourlyGoal;
-  const reasons: string[] = [];
-  if (look) {
-    const name = book.service.operations.get(look.operation)!.name;
-    reasons.push(
-      `First: ${name}. Knowing the answer is worth ${money(look.netGain)} more than deciding now, its fee and minutes paid.`,
-    );
-  }
-  const second = courses
-    .filter((course): course is OpenCourse => course.open && course !== best)
-    .reduce<OpenCourse | null>(
-      (top, course) => (top && top.outcome.netBenefit >= course.outcome.netBenefit ? top : course),
-      null,
-    );
+  return [
+    ...(isSuspiciouslyCheap(situation) ? [TOO_CHEAP] : []),
+    ...(look ? [lookReason(look, situation)] : []),
+    ...chosenReasons(best, runnerUp(best, courses), situation),
+    ...courses.flatMap((course) =>
+      course.open ? [] : [`${NAMES[course.course]} is closed. ${course.because}`],
+    ),
+    ...owedReason(situation),
+  ];
+}
+
+const TOO_CHEAP =
+  "The price asked is far below what such a bike brings as it stands. Ask where it comes from, and see a paper, before you think of the margin.";
+
+function lookReason({ operation, netGain }: LookFirst, situation: Situation): string {
+  const { name } = situation.book.service.operations.get(operation)!;
+  const worth = amount(netGain, situation);
+  return `First: ${name}. Knowing the answer is worth ${worth} more than deciding now, its fee and minutes paid.`;
+}
+
+function chosenReasons(best: OpenCourse, second: OpenCourse | null, situation: Situation): readonly string[] {
+  const goal = amount(situation.settled.workshop.hourlyGoal, situation);
+  const left = (course: OpenCourse) => amount(course.expected.netBenefit, situation);
   if (best.course === "leave") {
-    const other = second
-      ? `${NAMES[second.course]} would leave ${money(second.outcome.netBenefit)} after your hours at ${money(goal)} each.`
-      : "No other course is open.";
-    reasons.push(other);
-  } else {
-    const { margin, hours, netBenefit } = best.outcome;
-    reasons.push(
-      `${NAMES[best.course]} is expected to bring ${money(margin.mean)} for ${hours.mean.toFixed(1)} h; after your hours at ${money(goal)} each, ${money(netBenefit)} is left.`,
-    );
-    if (second)
-      reasons.push(
-        `Next best: ${NAMES[second.course].toLowerCase()}, with ${money(second.outcome.netBenefit)} left.`,
-      );
+    return second
+      ? [
+          `${NAMES[second.course]}, the best other course, would leave ${left(second)} after your hours at ${goal} each.`,
+        ]
+      : ["No other course is open."];
   }
-  for (const course of courses)
-    if (!course.open) reasons.push(`${NAMES[course.course]} is closed. ${course.because}`);
-  const owed = situation.inspection.unseen.filter(
+  const { margin, hours, netBenefit } = best.expected;
+  const chosen = `${NAMES[best.course]} is expected to bring ${amount(margin, situation)} for ${hours.toFixed(1)} h; after your hours at ${goal} each, ${left(best)} is left.`;
+  if (!second) return [chosen];
+  const next =
+    second.expected.netBenefit > netBenefit
+      ? `${NAMES[second.course]} would leave ${left(second)}: too little more to be sure of, so the shorter course stands.`
+      : `Next best: ${NAMES[second.course].toLowerCase()}, with ${left(second)} left.`;
+  return [chosen, next];
+}
+
+function runnerUp(best: OpenCourse, courses: readonly WeighedCourse[]): OpenCourse | null {
+  const others = courses.filter((course): course is OpenCourse => course.open && course !== best);
+  return others.reduce<OpenCourse | null>(
+    (top, course) => (top && top.expected.netBenefit >= course.expected.netBenefit ? top : course),
+    null,
+  );
+}
+
+function owedReason({ inspection, book }: Situation): readonly string[] {
+  const owed = inspection.unseen.filter(
     ({ check }) => book.inspection.byId.get(check)!.check.ifNotChecked === "block",
-  ).length;
-  if (owed > 0)
-    reasons.push(
-      `${owed} ${owed === 1 ? "check" : "checks"} that must be answered before anyone rides it ${owed === 1 ? "is" : "are"} still open.`,
-    );
-  return reasons;
+  );
+  if (owed.length === 0) return [];
+  const checks =
+    owed.length === 1
+      ? "1 check that must be answered before anyone rides it is"
+      : `${owed.length} checks that must be answered before anyone rides it are`;
+  return [`${checks} still open.`];
+}
+
+/** Whole units with the currency; a true minus sign. */
+function amount(money: Money, { settled }: Situation): string {
+  const whole = Math.round(money);
+  return `${whole < 0 ? "\u2212" : ""}${Math.abs(whole)} ${settled.currency}`;
 }

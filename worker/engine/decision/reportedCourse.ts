@@ -1,6 +1,7 @@
 import type { Appraisal, CourseOutcome } from "./appraisal.ts";
 import type { Book } from "./book.ts";
 import { addedMarginPerAddedHour } from "./envelope.ts";
+import { outcomeOf } from "./outcome.ts";
 import { reportPlan } from "./reportedPlan.ts";
 import type { SettledRequest } from "./settledRequest.ts";
 import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
@@ -13,7 +14,7 @@ export function reportCourses(
 ): Appraisal["courses"] {
   const added = addedMarginPerAddedHour(
     courses.map((course) =>
-      course.open ? { hours: course.outcome.hours.mean, margin: course.outcome.margin.mean } : null,
+      course.open ? { hours: course.expected.hours, margin: course.expected.margin } : null,
     ),
   );
   return courses.map((course, place) =>
@@ -27,7 +28,8 @@ function reportOpen(
   settled: SettledRequest,
   book: Book,
 ): CourseOutcome {
-  const { outcome, course } = open;
+  const { course } = open;
+  const outcome = outcomeOf(open.branches, settled.workshop);
   return {
     course,
     available: true,
@@ -45,11 +47,11 @@ function reportOpen(
 }
 
 /** Waiting for parts where any are ordered, evenings of work, and the days until it is sold. */
-function elapsedDays({ plan, outcome, course }: OpenCourse, book: Book): number {
+function elapsedDays({ plan, expected, course }: OpenCourse, book: Book): number {
   const { partsWaitDays, hoursPerEvening, sellingDays } = book.catalogue.defaults.calendar;
   const waits = plan.extras.some(({ kind }) => kind === "delivery") ? partsWaitDays : 0;
   const sale = course === "leave" ? 0 : sellingDays;
-  return waits + Math.ceil(outcome.hours.mean / hoursPerEvening) + sale;
+  return waits + Math.ceil(expected.hours / hoursPerEvening) + sale;
 }
 
 function closed(course: CourseOutcome["course"], because: string): CourseOutcome {

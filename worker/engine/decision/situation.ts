@@ -6,6 +6,7 @@ import type { Bench } from "../service/bench.ts";
 import { planFixed } from "../service/fixedPlan.ts";
 import { Ledger } from "../service/ledger.ts";
 import type { Moments } from "../service/moments.ts";
+import type { WorkPlan } from "../service/workPlan.ts";
 import { type LogNormal, logNormalMean } from "../statistics/logNormal.ts";
 import type { Book } from "./book.ts";
 import { closures } from "./closures.ts";
@@ -28,6 +29,10 @@ export interface Situation {
   readonly inspection: Inspection;
   readonly checks: ReadonlyMap<string, Check>;
   readonly bench: Bench;
+  /** Resources that the courses share. */
+  readonly ledger: Ledger;
+  /** Plans that do not depend on the faults. */
+  readonly fixedPlans: Readonly<Record<"sell-as-found" | "break-for-parts" | "leave", WorkPlan>>;
   readonly pricing: Pricing;
   /** Visible condition, 0 to 1 (below 0 where faults add up to more), with nothing done. */
   readonly unworkedCondition: number;
@@ -61,12 +66,20 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
     ({ check, safety }) => safety === "block" && concernsFrame(book.inspection.byId.get(check)!.check),
   );
   const spoiledShare = spoiled(standing, book);
+  const ledger = new Ledger(bench);
+  const fixedPlans = {
+    "sell-as-found": planFixed("sell-as-found", ledger),
+    "break-for-parts": planFixed("break-for-parts", ledger),
+    leave: planFixed("leave", ledger),
+  };
   return {
     settled,
     book,
     inspection,
-    checks: new Map(book.inspection.checks.map(({ check }) => [check.id, check])),
+    checks: book.checks,
     bench,
+    ledger,
+    fixedPlans,
     pricing,
     unworkedCondition: 1 - pricing.notPolished - faults.reduce((total, { penalty }) => total + penalty, 0),
     ...closures(settled, inspection, book),
@@ -74,7 +87,7 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
       blocked || settled.missingParts.length > 0 ? 1 : unseenChance(inspection.unseen, book, blocks),
     frameUnsaleableChance: frameBlocked ? 1 : unseenChance(inspection.unseen, book, condemnsFrame),
     spoiledShare,
-    salvage: salvageOf(bench, pricing, spoiledShare, settled, book),
+    salvage: salvageOf(fixedPlans, pricing, spoiledShare, settled, book),
   };
 }
 
@@ -117,19 +130,18 @@ function spoiled(standing: ReadonlySet<string>, book: Book): Probability {
 }
 
 function salvageOf(
-  bench: Bench,
+  { "break-for-parts": strip, leave: recycle }: Situation["fixedPlans"],
   pricing: Pricing,
   spoiledShare: Probability,
   settled: SettledRequest,
   book: Book,
 ): Salvage {
-  const strip = planFixed("break-for-parts", new Ledger(bench, 0));
-  const recycle = planFixed("leave", new Ledger(bench, 0));
   const price = pricing.parts(true, spoiledShare);
   const share = partsShare(settled, book);
   const { hourlyGoal, speedFactor } = settled.workshop;
   const worth = (money: number, minutes: number) => -money - (minutes * speedFactor * hourlyGoal) / 60;
-  const stripped = share * logNormalMean(price) + worth(strip.money.mean, strip.minutes.mean);
+  const fixed = settled.fee.fixed + settled.packing;
+  const stripped = share * logNormalMean(price) - fixed + worth(strip.money.mean, strip.minutes.mean);
   const recycled = worth(recycle.money.mean, recycle.minutes.mean);
   return stripped > recycled
     ? { price, share, money: strip.money, minutes: strip.minutes }

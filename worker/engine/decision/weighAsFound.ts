@@ -1,5 +1,3 @@
-import { planFixed } from "../service/fixedPlan.ts";
-import { Ledger } from "../service/ledger.ts";
 import { courseBranch, openCourse, titleBranches } from "./courseBranch.ts";
 import { receivedShare } from "./pricing.ts";
 import type { Situation } from "./situation.ts";
@@ -13,8 +11,8 @@ export function weighAsFound(situation: Situation): WeighedCourse {
   const course = "sell-as-found";
   if (situation.wholeSaleClosedBecause !== null)
     return { course, open: false, because: situation.wholeSaleClosedBecause };
-  const { pricing, bench, book, settled, notRidingChance } = situation;
-  const plan = planFixed(course, new Ledger(bench, book.catalogue.defaults.delivery.orders[course]));
+  const { pricing, book, settled, notRidingChance } = situation;
+  const plan = situation.fixedPlans[course];
   const share = receivedShare(settled, book, "asFound");
   const clear = 1 - plan.endsTitle;
   return openCourse(situation, plan, [

@@ -1,5 +1,4 @@
-import { planFixed, planNothing } from "../service/fixedPlan.ts";
-import { Ledger } from "../service/ledger.ts";
+import { planNothing } from "../service/fixedPlan.ts";
 import type { Branch } from "./branch.ts";
 import { openCourse } from "./courseBranch.ts";
 import type { Situation } from "./situation.ts";
@@ -7,8 +6,7 @@ import type { OpenCourse } from "./weighedCourse.ts";
 
 /** Leaving it: nothing while it is not paid for, a trip to be recycled once it is. */
 export function weighLeave(situation: Situation): OpenCourse {
-  const ledger = new Ledger(situation.bench, 0);
-  const plan = situation.settled.purchase.paid ? planFixed("leave", ledger) : planNothing(ledger);
+  const plan = situation.settled.purchase.paid ? situation.fixedPlans.leave : planNothing(situation.ledger);
   const only: Branch = {
     chance: 1,
     price: null,

@@ -1,5 +1,3 @@
-import { planFixed } from "../service/fixedPlan.ts";
-import { Ledger } from "../service/ledger.ts";
 import { courseBranch, openCourse, titleBranches } from "./courseBranch.ts";
 import { partsShare } from "./pricing.ts";
 import type { Situation } from "./situation.ts";
@@ -7,11 +5,8 @@ import type { WeighedCourse } from "./weighedCourse.ts";
 
 /** Breaking for parts: the frame sells too unless a finding, or an unseen fault, condemns it. */
 export function weighParts(situation: Situation): WeighedCourse {
-  const { pricing, bench, book, settled, frameUnsaleableChance, spoiledShare } = situation;
-  const plan = planFixed(
-    "break-for-parts",
-    new Ledger(bench, book.catalogue.defaults.delivery.orders["break-for-parts"]),
-  );
+  const { pricing, book, settled, frameUnsaleableChance, spoiledShare } = situation;
+  const plan = situation.fixedPlans["break-for-parts"];
   const share = partsShare(settled, book);
   const clear = 1 - plan.endsTitle;
   const sold = (unsaleable: boolean) => ({ price: pricing.parts(unsaleable, spoiledShare), share });

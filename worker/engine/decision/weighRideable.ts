@@ -1,8 +1,9 @@
 import { allowanceFor } from "../service/allowance.ts";
 import type { Fault } from "../service/fault.ts";
-import { Ledger } from "../service/ledger.ts";
 import { sum, times } from "../service/moments.ts";
+import type { CourseId } from "../service/operation.ts";
 import { planRideable } from "../service/rideablePlan.ts";
+import type { Stakes } from "../service/stakes.ts";
 import { isOpening } from "../service/workingOrder.ts";
 import type { WorkPlan } from "../service/workPlan.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
@@ -20,14 +21,10 @@ import type { WeighedCourse } from "./weighedCourse.ts";
 export function weighRideable(course: "restore" | "make-safe", situation: Situation): WeighedCourse {
   if (situation.rideableClosedBecause !== null)
     return { course, open: false, because: situation.rideableClosedBecause };
-  const { bench, book, pricing, settled, salvage } = situation;
-  const ledger = new Ledger(bench, book.catalogue.defaults.delivery.orders[course]);
+  const { book, pricing, settled, salvage } = situation;
+  const ledger = situation.ledger.withOrders(book.catalogue.defaults.delivery.orders[course]);
   const share = receivedShare(settled, book, "rideable");
-  const stakes = pricing.stakes(
-    situation.unworkedCondition,
-    course === "restore",
-    frameLoss(situation, share),
-  );
+  const stakes = stakesOf(course, situation, share);
   const planned = planRideable(course, ledger, stakes);
   if ("uncurable" in planned) return { course, open: false, because: nothingCures(planned.uncurable) };
 
@@ -36,11 +33,12 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
     polished: plan.polishes,
     repainted: plan.repaints,
   });
+  const sale = stakes.sale(plan.repaints);
   const change = changeOfCourse(situation);
   const opening = openingWork(plan);
   const goingOn = share * logNormalMean(price) - costOf(addWork(plan, plan.contingency), settled);
   const allowance = allowanceFor(plan, situation.inspection.unseen, situation.checks, ledger, {
-    toldLoss: (penalty) => stakes.takings(plan.gain) - stakes.takings(plan.gain - penalty),
+    toldLoss: (penalty) => sale.takings(plan.gain) - sale.takings(plan.gain - penalty),
     changeAbove: Math.max(
       book.catalogue.defaults.changeFrom * logNormalMean(price),
       goingOn - (change.worth - costOf(opening, settled)),
@@ -64,11 +62,32 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
   return openCourse(situation, plan, branches, allowance);
 }
 
-/** What a lost frame costs: the sale of the finished bike, less what is salvaged. Used to weigh risky operations while planning. */
-function frameLoss({ pricing, salvage }: Situation, share: number): number {
-  const whole = share * logNormalMean(pricing.rideable(1, { polished: false, repainted: false }));
-  const rest = salvage.price ? salvage.share * logNormalMean(salvage.price) : 0;
-  return Math.max(0, whole - rest);
+/** What the planner weighs: takings over condition in the finish that the course gives, and what a lost frame leaves. */
+function stakesOf(
+  course: CourseId,
+  { pricing, salvage, settled, unworkedCondition }: Situation,
+  share: number,
+): Stakes {
+  const fixed = settled.fee.fixed + settled.packing;
+  const salvaged = salvage.price ? salvage.share * logNormalMean(salvage.price) - fixed : 0;
+  const saleIn = (repainted: boolean) => {
+    const curve = pricing.curve({ polished: course === "restore", repainted });
+    return {
+      takings: (gain: number) => share * curve.mean(unworkedCondition + gain) - fixed,
+      largestMarginal: (penalty: number) => share * curve.largestRise(penalty),
+    };
+  };
+  const original = saleIn(false);
+  let painted: typeof original | null = null;
+  return {
+    sale: (repainted) => {
+      if (!repainted) return original;
+      painted ??= saleIn(true);
+      return painted;
+    },
+    salvage: salvaged - costOf(salvage, settled),
+    notPolished: pricing.notPolished,
+  };
 }
 
 /** Work done before the frame is known to hold: papers, wash, and the operations that may end the job. */

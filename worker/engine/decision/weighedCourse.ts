@@ -3,7 +3,7 @@ import type { Allowance } from "../service/allowance.ts";
 import type { CourseId } from "../service/operation.ts";
 import type { WorkPlan } from "../service/workPlan.ts";
 import type { Branch } from "./branch.ts";
-import type { Outcome } from "./outcome.ts";
+import type { Expectation } from "./expectation.ts";
 
 /** A course that is open, worked out. */
 export interface OpenCourse {
@@ -12,7 +12,7 @@ export interface OpenCourse {
   readonly plan: WorkPlan;
   readonly allowance: Allowance;
   readonly branches: readonly Branch[];
-  readonly outcome: Outcome;
+  readonly expected: Expectation;
   /** Orders of parts that it waits for. */
   readonly cashNeeded: Money;
 }

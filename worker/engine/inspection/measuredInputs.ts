@@ -45,5 +45,5 @@ function refusal({ id, label, unit, min, max }: MeasuredInput, value: number | u
 
 /** A name inside a JSON pointer (RFC 6901). */
 export function escaped(name: string): string {
-  return name.replaceAll("~", "~0").replaceAll("/", "~1");
+  return /[~/]/.test(name) ? name.replaceAll("~", "~0").replaceAll("/", "~1") : name;
 }

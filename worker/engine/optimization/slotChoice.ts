@@ -6,12 +6,10 @@
  * of the settled slots, not additively: price is exponential in condition. We maximise value(gain) - cost(union).
  */
 export interface Slot {
-  /** Resource indices of each option. */
+  /** Resource indices of each option, each once. */
   readonly options: readonly (readonly number[])[];
   /** Gain when settled by any option. */
   readonly gain: number;
-  /** Value lost beside, by option: paint over an original finish. Not negative. */
-  readonly optionLoss?: readonly number[] | undefined;
   readonly mandatory: boolean;
   /** The most that settling this slot can ever add to the value, whatever else is chosen. */
   readonly largestMarginal: number;
@@ -23,7 +21,7 @@ export interface SlotProblem {
   readonly cost: ArrayLike<number>;
   /** Resources in any case. */
   readonly base: readonly number[];
-  /** Value of a sum of gains; never falls as the sum grows. */
+  /** Value of a sum of gains. */
   readonly value: (gain: number) => number;
 }
 
@@ -35,40 +33,37 @@ export interface SlotSolution {
 }
 
 /**
- * Depth-first branch and bound; proves its optimum. Ties go to fewer settled slots, then to earlier options, so the answer never
- * depends on the order of evaluation.
+ * Depth-first branch and bound; proves its optimum. Ties go to the first found: promising slots are settled before they are left, options in
+ * their order; what cannot pay is left.
  *
- * Bound at a node: value(gain so far) + sum over open slots of max(0, largestMarginal - cost of what only that slot can use) - cost
- * so far. It is an upper bound because the value gained by settling several slots telescopes into single steps, each at most its
- * largest marginal (source: the usual additive bound for a submodular cost, e.g. Nemhauser and Wolsey 1988, chapter III.3).
+ * Two bounds hold at every node, and the lower is taken: value(gain so far) + sum over open slots of max(0, largestMarginal - least cost) - cost so far, where
+ * cost counts (a) what only that slot can use beside all that is paid, or (b) an equal share of every resource among the slots that could use it,
+ * for settled and open slots alike. The value gained by settling several slots telescopes into single steps, each at most its largest marginal; a union
+ * costs at least the sum of its users' shares (cost splitting, as in the additive bounds of Nemhauser and Wolsey 1988, chapter III.3).
  *
  * @returns null where a mandatory slot has no option.
  */
 export function chooseSlots(problem: SlotProblem): SlotSolution | null {
   const { slots, cost, base, value } = problem;
   if (slots.some((slot) => slot.mandatory && slot.options.length === 0)) return null;
-  const order = searchOrder(slots);
-  const exclusive = exclusiveCosts(problem);
+  const costs = slotCosts(problem);
+  const order = searchOrder(slots, costs);
+  const exclusiveLeft = openBound(order, slots, costs.exclusive);
+  const sharedLeft = openBound(order, slots, costs.share);
   const users = new Uint16Array(cost.length);
-  for (const resource of base) users[resource]! += 1;
-
-  const remaining = new Float64Array(order.length + 1);
-  for (let depth = order.length - 1; depth >= 0; depth--) {
-    const index = order[depth]!;
-    const slot = slots[index]!;
-    const net = slot.largestMarginal - exclusive[index]!;
-    remaining[depth] = remaining[depth + 1]! + (slot.mandatory ? net : Math.max(0, net));
-  }
+  let fixed = 0;
+  for (const resource of base) if (users[resource]!++ === 0) fixed += cost[resource]!;
 
   const choice = new Int16Array(slots.length).fill(-1);
   let best: Int16Array | null = null;
   let bestObjective = -Infinity;
   let nodes = 0;
 
-  const visit = (depth: number, gain: number, spent: number): void => {
+  const visit = (depth: number, gain: number, spent: number, shares: number): void => {
     nodes++;
     const here = value(gain);
-    if (here - spent + remaining[depth]! <= bestObjective + TIE) return;
+    const bound = here + Math.min(exclusiveLeft[depth]! - spent, sharedLeft[depth]! - shares);
+    if (bound <= bestObjective + TIE) return;
     if (depth === order.length) {
       best = choice.slice();
       bestObjective = here - spent;
@@ -76,54 +71,91 @@ export function chooseSlots(problem: SlotProblem): SlotSolution | null {
     }
     const index = order[depth]!;
     const slot = slots[index]!;
-    if (!slot.mandatory) visit(depth + 1, gain, spent);
-    for (let option = 0; option < slot.options.length; option++) {
-      const resources = slot.options[option]!;
-      let added = slot.optionLoss?.[option] ?? 0;
-      for (const resource of resources) if (users[resource]!++ === 0) added += cost[resource]!;
-      choice[index] = option;
-      visit(depth + 1, gain + slot.gain, spent + added);
-      choice[index] = -1;
-      for (const resource of resources) users[resource]!--;
+    const promising = slot.largestMarginal > costs.exclusive[index]!;
+    if (slot.mandatory || promising) {
+      for (let option = 0; option < slot.options.length; option++) {
+        if (costs.beaten[index]![option]) continue;
+        const resources = slot.options[option]!;
+        let added = 0;
+        for (let i = 0; i < resources.length; i++) {
+          const resource = resources[i]!;
+          if (users[resource]!++ === 0) added += cost[resource]!;
+        }
+        choice[index] = option;
+        visit(depth + 1, gain + slot.gain, spent + added, shares + costs.options[index]![option]!);
+        choice[index] = -1;
+        for (let i = 0; i < resources.length; i++) users[resources[i]!]!--;
+      }
     }
+    if (!slot.mandatory) visit(depth + 1, gain, spent, shares);
   };
 
-  let fixed = 0;
-  for (let resource = 0; resource < users.length; resource++)
-    if (users[resource]! > 0) fixed += cost[resource]!;
-  visit(0, 0, fixed);
+  visit(0, 0, fixed, fixed);
   return best === null ? null : { choice: Array.from(best), objective: bestObjective, nodes };
 }
 
 /** Objectives closer than this count as equal: far below a cent, far above rounding. */
 const TIE = 1e-9;
 
-/** Mandatory slots first (they fix shared resources), then those that can add most. */
-function searchOrder(slots: readonly Slot[]): number[] {
-  return slots
-    .map((_, index) => index)
-    .sort((a, b) => {
-      const left = slots[a]!;
-      const right = slots[b]!;
-      if (left.mandatory !== right.mandatory) return left.mandatory ? -1 : 1;
-      return right.largestMarginal - left.largestMarginal || a - b;
-    });
+interface SlotCosts {
+  /** Least cost by slot of resources that no other slot and not the base can use. */
+  readonly exclusive: Float64Array;
+  /** Least cost by slot where every resource is split among the slots that could use it. */
+  readonly share: Float64Array;
+  /** The same for each option. */
+  readonly options: readonly (readonly number[])[];
+  /** Options that cost more by what only their slot can use than another costs in full: they settle no more, so they are never chosen. */
+  readonly beaten: readonly (readonly boolean[])[];
 }
 
-/** For each slot the least cost over its options of resources that no other slot and not the base can use. */
-function exclusiveCosts({ slots, cost, base }: SlotProblem): Float64Array {
+function slotCosts({ slots, cost, base }: SlotProblem): SlotCosts {
   const owners = new Uint16Array(cost.length);
-  for (const resource of base) owners[resource] = 2;
   for (const slot of slots) {
     for (const resource of new Set(slot.options.flat())) owners[resource]! += 1;
   }
-  return Float64Array.from(slots, (slot) => {
-    let least = Infinity;
-    slot.options.forEach((resources, option) => {
-      let own = slot.optionLoss?.[option] ?? 0;
-      for (const resource of new Set(resources)) if (owners[resource] === 1) own += cost[resource]!;
-      least = Math.min(least, own);
-    });
-    return least === Infinity ? 0 : least;
+  const paid = new Set(base);
+  const split = (resources: readonly number[], share: (resource: number) => number) => {
+    let sum = 0;
+    for (const resource of resources) if (!paid.has(resource)) sum += share(resource);
+    return sum;
+  };
+  const alone = (resource: number) => (owners[resource] === 1 ? cost[resource]! : 0);
+  const options = slots.map((slot) =>
+    slot.options.map((resources) => split(resources, (resource) => cost[resource]! / owners[resource]!)),
+  );
+  const least = (costs: readonly number[]) => (costs.length === 0 ? 0 : Math.min(...costs));
+  const ownOf = slots.map((slot) => slot.options.map((resources) => split(resources, alone)));
+  const beaten = slots.map((slot, place) => {
+    const cheapest = least(slot.options.map((resources) => split(resources, (resource) => cost[resource]!)));
+    return ownOf[place]!.map((own) => own > cheapest);
   });
+  return {
+    exclusive: Float64Array.from(ownOf, least),
+    share: Float64Array.from(options, least),
+    options,
+    beaten,
+  };
+}
+
+/** The most that the slots from each depth on can still add, by a least cost for each slot. */
+function openBound(order: readonly number[], slots: readonly Slot[], least: Float64Array): Float64Array {
+  const open = new Float64Array(order.length + 1);
+  for (let depth = order.length - 1; depth >= 0; depth--) {
+    const index = order[depth]!;
+    const slot = slots[index]!;
+    const net = slot.largestMarginal - least[index]!;
+    open[depth] = open[depth + 1]! + (slot.mandatory ? net : Math.max(0, net));
+  }
+  return open;
+}
+
+/** Mandatory slots first (they fix shared resources), then those that promise most. */
+function searchOrder(slots: readonly Slot[], { share }: SlotCosts): number[] {
+  const promise = slots.map((slot, index) => slot.largestMarginal - share[index]!);
+  return slots
+    .map((_, index) => index)
+    .sort((a, b) => {
+      if (slots[a]!.mandatory !== slots[b]!.mandatory) return slots[a]!.mandatory ? -1 : 1;
+      return promise[b]! - promise[a]! || a - b;
+    });
 }

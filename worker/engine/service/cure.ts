@@ -16,30 +16,20 @@ export interface Cure {
 }
 
 /**
- * Ways to cure a fault on this bike. What cures a worse level of an ordered check cures a milder one as well, where the milder one has a
- * cure of its own: a rough headset may be replaced like a notched one.
+ * Ways to cure a fault on this bike. What cures a worse level of an ordered check cures a milder one as well: a rough headset may be replaced like a
+ * notched one, new tyres are not old. So a worse level never has a way out that a milder one lacks.
  * @returns an empty list where nothing on this bike cures it
  */
 export function curesOf(fault: Fault, ledger: Ledger): readonly Cure[] {
-  return expandAll(optionsFor(fault, ledger.bench), fault.position, ledger, new Set([fault.check.id]));
-}
-
-/**
- * Ways in which work done for another reason cures the fault as well: also the cures of worse levels where its own level has none. New tyres are not
- * old, whatever called for them.
- */
-export function curesInPassing(fault: Fault, ledger: Ledger): readonly Cure[] {
-  const { bench } = ledger;
-  const own = optionsFor(fault, bench);
-  const options = own.length > 0 || !fault.check.ordered ? own : dropSupersets(worseOptions(fault, bench));
-  return expandAll(options, fault.position, ledger, new Set([fault.check.id]));
+  return ledger.cures(fault, () =>
+    expandAll(optionsFor(fault, ledger.bench), fault.position, ledger, new Set([fault.check.id])),
+  );
 }
 
 /** Lists of operations that cure the fault, those of worse levels included. */
-export function optionsFor(fault: Fault, bench: Bench): readonly (readonly OperationId[])[] {
+function optionsFor(fault: Fault, bench: Bench): readonly (readonly OperationId[])[] {
   const own = ownOptions(fault.check.id, fault.level.id, bench);
-  if (own.length === 0 || !fault.check.ordered) return own;
-  return dropSupersets([...own, ...worseOptions(fault, bench)]);
+  return fault.check.ordered ? dropSupersets([...own, ...worseOptions(fault, bench)]) : own;
 }
 
 function worseOptions(fault: Fault, bench: Bench): readonly (readonly OperationId[])[] {
@@ -50,12 +40,16 @@ function worseOptions(fault: Fault, bench: Bench): readonly (readonly OperationI
 }
 
 function ownOptions(check: CheckId, level: string, bench: Bench): readonly (readonly OperationId[])[] {
-  const rows = bench.index.remedies.get(remedyKey(check, level)) ?? [];
+  const rows = bench.index.remedies.get(remedyKey(check, level));
+  if (!rows) return [];
+  const [only] = rows;
+  if (rows.length === 1) return holds(only!.when, bench.attributes) ? only!.options : [];
   return rows.filter(({ when }) => holds(when, bench.attributes)).flatMap(({ options }) => options);
 }
 
 /** A list that contains another cures no better and costs no less. */
 function dropSupersets(options: readonly (readonly OperationId[])[]): readonly (readonly OperationId[])[] {
+  if (options.length < 2) return options;
   return options.filter(
     (option, place) =>
       !options.some(
@@ -87,27 +81,32 @@ export function expand(
   curing: ReadonlySet<CheckId>,
 ): readonly Cure[] {
   const { bench } = ledger;
-  const operations = new Set<OperationId>(option);
-  const resources = new Set<number>();
-  const blockers = new Map<CheckId, Fault>();
-  for (const id of operations) {
-    const operation = bench.index.operations.get(id)!;
+  // Short lists: looking through them beats sets, and this runs some hundred times in an appraisal.
+  const operations = [...option];
+  const resources: number[] = [];
+  let blockers: Map<CheckId, Fault> | null = null;
+  let repaints = false;
+  for (let next = 0; next < operations.length; next++) {
+    const operation = bench.index.operations.get(operations[next]!)!;
     if (!isApplicable(operation, bench)) return [];
+    repaints ||= operation.effect.repaints;
     for (const entailed of operation.entails) {
-      if (isApplicable(bench.index.operations.get(entailed)!, bench)) operations.add(entailed);
+      if (isApplicable(bench.index.operations.get(entailed)!, bench)) addOnce(operations, entailed);
     }
     for (const place of placesFor(operation, position)) {
       const work = ledger.forOperation(operation, place);
-      for (const resource of work.resources) resources.add(resource);
+      for (const resource of work.resources) addOnce(resources, resource);
       for (const step of work.steps) {
-        for (const entailed of step.entails) operations.add(entailed);
+        for (const entailed of step.entails) addOnce(operations, entailed);
         const blocker = step.blockedBy ? faultAt(bench, step.blockedBy) : undefined;
-        if (blocker && !curing.has(blocker.check.id)) blockers.set(blocker.check.id, blocker);
+        if (!blocker || curing.has(blocker.check.id)) continue;
+        blockers ??= new Map();
+        blockers.set(blocker.check.id, blocker);
       }
     }
   }
-  const repaints = [...operations].some((id) => bench.index.operations.get(id)!.effect.repaints);
-  let cures: readonly Cure[] = [{ operations: [...operations], resources: [...resources], repaints }];
+  let cures: readonly Cure[] = [{ operations, resources, repaints }];
+  if (blockers === null) return cures;
   for (const blocker of blockers.values()) {
     const freeing = expandAll(
       optionsFor(blocker, bench),
@@ -118,6 +117,10 @@ export function expand(
     cures = cures.flatMap((cure) => freeing.map((free) => join(cure, free)));
   }
   return cures;
+}
+
+function addOnce<Item>(list: Item[], item: Item): void {
+  if (!list.includes(item)) list.push(item);
 }
 
 function join(a: Cure, b: Cure): Cure {

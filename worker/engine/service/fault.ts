@@ -1,5 +1,6 @@
 import type { Check, Level, Safety } from "../inspection/check.ts";
 import type { Position } from "../inspection/finding.ts";
+import { levelNeeded } from "../inspection/neededLevel.ts";
 import type { Probability } from "../quantity.ts";
 
 /**
@@ -50,22 +51,24 @@ export function needOf(
 ): { need: Need; mayDisclose: boolean } {
   const level = check.levels[rank]!;
   if (safety === "block") return { need: "required", mayDisclose: false };
-  if (check.neededFrom.length > 0) {
-    const from = check.levels.findIndex((candidate) => candidate.id === neededLevel(check, rearSprockets));
-    return from >= 0 && rank >= from
-      ? { need: "needed", mayDisclose: false }
-      : { need: "optional", mayDisclose: false };
+  const neededFrom = levelNeeded(check, rearSprockets);
+  if (neededFrom !== null) {
+    const needed = rank >= check.levels.findIndex(({ id }) => id === neededFrom);
+    return { need: needed ? "needed" : "optional", mayDisclose: false };
   }
   if (safety === "advisory") return { need: "needed", mayDisclose: level.severity < FINISHED };
   if (check.functional && level.severity >= TOO_BAD_TO_USE) return { need: "needed", mayDisclose: false };
   return { need: "optional", mayDisclose: false };
 }
 
-function neededLevel(check: Check, rearSprockets: number | undefined): string | undefined {
-  const row = check.neededFrom.find((candidate) =>
-    rearSprockets === undefined
-      ? candidate.unknown
-      : rearSprockets >= candidate.sprocketsFrom && rearSprockets <= candidate.sprocketsTo,
+/**
+ * Whether a fault that may be left would be needed at a worse level of its check: worn tape that will be missing, a stiff post that will be stuck. Making
+ * safe cures it now where that pays; otherwise a worse finding, which has to be cured, could leave more.
+ */
+export function growsNeeded({ check, rank, need }: Fault, rearSprockets: number | undefined): boolean {
+  if (need !== "optional" || !check.ordered) return false;
+  return check.levels.some(
+    ({ terminal, safety }, worse) =>
+      worse > rank && terminal === null && needOf(check, worse, safety, rearSprockets).need !== "optional",
   );
-  return row?.level;
 }

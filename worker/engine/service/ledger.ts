@@ -1,11 +1,16 @@
 import { holds } from "../bicycle.ts";
+import type { Level } from "../inspection/check.ts";
+import type { Position } from "../inspection/finding.ts";
 import type { Probability } from "../quantity.ts";
 import type { Bench } from "./bench.ts";
+import type { Cure } from "./cure.ts";
 import { failureOf } from "./failure.ts";
+import type { Fault } from "./fault.ts";
 import { type Moments, NOTHING } from "./moments.ts";
 import type { Operation, Step } from "./operation.ts";
 import type { Tool } from "./part.ts";
 import { rangeMoments } from "./partPrice.ts";
+import { separateSymptoms } from "./symptom.ts";
 import { buildTask, type Place, type Task, threePointMoments } from "./task.ts";
 
 /**
@@ -31,46 +36,93 @@ export interface Resource {
 const NO_CONTINGENCY = { money: NOTHING, minutes: NOTHING };
 const PLAIN = { contingency: NO_CONTINGENCY, endsFrame: 0, endsTitle: 0, task: null, step: null, tool: null };
 
-/** The resources of one bike, each made when first asked for. Lives for one appraisal. */
+/** What an operation at a place takes. */
+export interface Work {
+  readonly resources: readonly number[];
+  readonly steps: readonly Step[];
+}
+
+/** The resources of one bike, each made when first asked for and shared by its courses. Lives for one appraisal. */
 export class Ledger {
   readonly bench: Bench;
   readonly resources: Resource[] = [];
-  readonly #byKey = new Map<string, number>();
+  readonly #works: Readonly<Record<Place, Map<Operation, Work>>> = {
+    bike: new Map(),
+    front: new Map(),
+    rear: new Map(),
+  };
+  readonly #steps = new Map<Step, number>();
+  readonly #tools = new Map<Tool, number>();
+  #faults: ReturnType<typeof separateSymptoms> | null = null;
+  readonly #cures = new Map<Level, Map<Position, readonly Cure[]>>();
   /** Deliveries are paid once a part is ordered; their count is the course's. */
-  readonly #orders: number;
+  #orders: number;
+  #ordersPlace: number | null = null;
 
-  constructor(bench: Bench, orders: number) {
+  constructor(bench: Bench, orders = 0) {
     this.bench = bench;
     this.#orders = orders;
+  }
+
+  /** The same resources for a course with another count of deliveries. */
+  withOrders(orders: number): this {
+    this.#orders = orders;
+    if (this.#ordersPlace !== null) this.resources[this.#ordersPlace] = this.#ordersResource();
+    return this;
   }
 
   /**
    * Resources of one operation at a place: the task, its steps (with all that they imply), tools that are not at hand, the deliveries
    * where it buys a part.
    */
-  forOperation(operation: Operation, place: Place): { resources: number[]; steps: readonly Step[] } {
+  forOperation(operation: Operation, place: Place): Work {
+    const known = this.#works[place].get(operation);
+    if (known) return known;
+    const work = this.#workOf(operation, place);
+    this.#works[place].set(operation, work);
+    return work;
+  }
+
+  /** The faults to cure, and the symptoms that go with them; see separateSymptoms. */
+  faults(): ReturnType<typeof separateSymptoms> {
+    this.#faults ??= separateSymptoms(this.bench);
+    return this.#faults;
+  }
+
+  /** Cures kept by what they cure: the same fault is asked for by several courses. */
+  cures({ level, position }: Fault, find: () => readonly Cure[]): readonly Cure[] {
+    let byPosition = this.#cures.get(level);
+    if (!byPosition) {
+      byPosition = new Map();
+      this.#cures.set(level, byPosition);
+    }
+    const known = byPosition.get(position);
+    if (known) return known;
+    const cures = find();
+    byPosition.set(position, cures);
+    return cures;
+  }
+
+  #workOf(operation: Operation, place: Place): Work {
     const { bench } = this;
-    const task = this.#once(`task ${operation.id} ${place}`, () => this.#taskResource(operation, place));
-    const steps = stepsAt(this.resources[task]!.task!, bench);
-    const resources = [task];
-    for (const step of steps) resources.push(this.#once(`step ${step.id}`, () => stepResource(step)));
+    const task = buildTask(operation, place, bench);
+    const steps = stepsAt(task, bench);
+    const resources = [this.#add(taskResource(task, bench))];
+    for (const step of steps) resources.push(this.#kept(this.#steps, step, stepResource));
     for (const id of operation.tools) {
       if (bench.workshop.tools === null || bench.workshop.tools.has(id)) continue;
-      const tool = bench.index.tools.get(id)!;
-      resources.push(this.#once(`tool ${id}`, () => toolResource(tool)));
+      resources.push(this.#kept(this.#tools, bench.index.tools.get(id)!, toolResource));
     }
     const beyondSkill =
       operation.safetyCritical && operation.doneBy === "self" && operation.skill > bench.workshop.skill;
     if (beyondSkill) resources.push(...this.forOperation(bench.index.supervision, "bike").resources);
-    const buysPart = this.resources[task]!.task!.purchases.some(({ part }) => part.kind === "part");
-    if (buysPart && this.#orders > 0) resources.push(this.#once("orders", () => this.#ordersResource()));
+    if (task.purchases.some(({ part }) => part.kind === "part")) resources.push(this.#ordersIndex());
     return { resources, steps };
   }
 
-  #taskResource(operation: Operation, place: Place): Resource {
-    const task = buildTask(operation, place, this.bench);
-    const failure = failureOf(task, this.bench);
-    return { ...PLAIN, kind: "task", money: task.money, minutes: task.minutes, task, ...failure };
+  #ordersIndex(): number {
+    this.#ordersPlace ??= this.#add(this.#ordersResource());
+    return this.#ordersPlace;
   }
 
   #ordersResource(): Resource {
@@ -79,13 +131,22 @@ export class Ledger {
     return { ...PLAIN, kind: "orders", money, minutes: NOTHING };
   }
 
-  #once(key: string, make: () => Resource): number {
-    const known = this.#byKey.get(key);
+  #kept<Item>(places: Map<Item, number>, item: Item, make: (item: Item) => Resource): number {
+    const known = places.get(item);
     if (known !== undefined) return known;
-    this.resources.push(make());
-    this.#byKey.set(key, this.resources.length - 1);
-    return this.resources.length - 1;
+    const place = this.#add(make(item));
+    places.set(item, place);
+    return place;
   }
+
+  #add(resource: Resource): number {
+    return this.resources.push(resource) - 1;
+  }
+}
+
+function taskResource(task: Task, bench: Bench): Resource {
+  const { money, minutes } = task;
+  return { ...PLAIN, kind: "task", money, minutes, task, ...failureOf(task, bench) };
 }
 
 function stepResource(step: Step): Resource {

@@ -3,16 +3,19 @@ import type { CourseId, Operation, OperationId, Remedy, Step, StepId } from "./o
 import { COURSES } from "./operation.ts";
 import type { Part, PartId, Tool } from "./part.ts";
 import type { ServiceTables } from "./serviceTables.ts";
+import { workingOrder } from "./workingOrder.ts";
 
 /** The service tables with their look-ups, compiled once. */
 export interface ServiceIndex {
   readonly operations: ReadonlyMap<OperationId, Operation>;
-  /** Place in the table: the last word in ordering. */
+  /** Place in the order of work. */
   readonly place: ReadonlyMap<OperationId, number>;
   readonly steps: ReadonlyMap<StepId, Step>;
   /** Steps of an operation and all that they imply, each once. */
   readonly closure: ReadonlyMap<StepId, readonly Step[]>;
   readonly remedies: ReadonlyMap<string, readonly Remedy[]>;
+  /** Checks that other faults can explain. */
+  readonly symptomatic: ReadonlySet<CheckId>;
   readonly parts: ReadonlyMap<PartId, Part>;
   readonly tools: ReadonlyMap<string, Tool>;
   readonly always: Readonly<Record<CourseId, readonly Operation[]>>;
@@ -47,10 +50,11 @@ export function compileService(tables: ServiceTables): ServiceIndex {
   ) as unknown as Record<CourseId, readonly Operation[]>;
   return {
     operations: new Map(tables.operations.map((operation) => [operation.id, operation])),
-    place: new Map(tables.operations.map((operation, place) => [operation.id, place])),
+    place: workingOrder(tables.operations),
     steps,
     closure: new Map(tables.steps.map((step) => [step.id, closureOf(step, steps)])),
     remedies,
+    symptomatic: new Set(tables.remedies.flatMap(({ check, causes }) => (causes.length > 0 ? [check] : []))),
     parts: new Map(tables.parts.map((part) => [part.id, part])),
     tools: new Map(tables.tools.map((tool) => [tool.id, tool])),
     always,

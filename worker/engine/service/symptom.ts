@@ -1,29 +1,44 @@
-import type { Bench } from "./bench.ts";
-import { faultsAt } from "./bench.ts";
+import { holds } from "../bicycle.ts";
+import { type Bench, faultsAt } from "./bench.ts";
 import { type Fault, strongerNeed } from "./fault.ts";
 import { remedyKey } from "./serviceIndex.ts";
 
 /**
- * Symptoms with a known cause are not paid for twice: weak brakes whose cable is frayed need the cable. The causes take over the
- * symptom's need, since curing them is what cures it.
+ * Symptoms with a known cause are not paid for twice: weak brakes whose cable is frayed need the cable. What explains a worse level explains a milder
+ * one as well. The causes take over the symptom's need, since curing them is what cures it: those of milder levels too, since brakes that failed must
+ * not be left weak.
  * @returns the faults to cure, and the symptoms explained by them
  */
 export function separateSymptoms(bench: Bench): { causes: readonly Fault[]; symptoms: readonly Fault[] } {
   const symptoms = new Set<Fault>();
   const raised = new Map<Fault, Fault>();
   for (const fault of bench.faults) {
-    const rows = bench.index.remedies.get(remedyKey(fault.check.id, fault.level.id)) ?? [];
-    const standing = rows.flatMap(({ causes }) => causes.flatMap((match) => faultsAt(bench, match)));
-    for (const cause of standing) {
-      if (cause === fault) continue;
-      symptoms.add(fault);
-      const known = raised.get(cause) ?? cause;
-      const need = strongerNeed(known.need, fault.need);
-      raised.set(cause, { ...known, need, mayDisclose: known.mayDisclose && need !== "required" });
-    }
+    if (!bench.index.symptomatic.has(fault.check.id)) continue;
+    const { ordered, levels } = fault.check;
+    const ranks = ordered ? levels.keys() : [fault.rank];
+    const causes = [...ranks].map((rank) => causesAt(fault, rank, bench));
+    const explained = ordered ? causes.slice(fault.rank) : causes;
+    if (explained.every((list) => list.length === 0)) continue;
+    symptoms.add(fault);
+    for (const cause of causes.flat()) raised.set(cause, raise(raised.get(cause) ?? cause, fault));
   }
   return {
     causes: bench.faults.filter((fault) => !symptoms.has(fault)).map((fault) => raised.get(fault) ?? fault),
     symptoms: [...symptoms],
   };
+}
+
+/** Faults that stand and explain a level of the symptom's check: somewhere on the bike, or on each wheel that shows it. */
+function causesAt({ check, position }: Fault, rank: number, bench: Bench): readonly Fault[] {
+  const rows = bench.index.remedies.get(remedyKey(check.id, check.levels[rank]!.id)) ?? [];
+  return rows
+    .filter(({ when }) => holds(when, bench.attributes))
+    .flatMap(({ causes }) => causes.flatMap((match) => faultsAt(bench, match)))
+    .filter((cause) => cause.check !== check)
+    .filter((cause) => position === "bike" || cause.position === "both" || cause.position === position);
+}
+
+function raise(cause: Fault, symptom: Fault): Fault {
+  const need = strongerNeed(cause.need, symptom.need);
+  return { ...cause, need, mayDisclose: cause.mayDisclose && need !== "required" };
 }

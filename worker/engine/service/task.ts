@@ -31,11 +31,16 @@ export interface Task {
   readonly money: Moments;
 }
 
+const WHOLE: readonly Place[] = ["bike"];
+const FRONT: readonly Place[] = ["front"];
+const REAR: readonly Place[] = ["rear"];
+const BOTH: readonly Place[] = ["front", "rear"];
+
 /** Places at which an operation is done for a fault: per-bike work once, wheel work at each wheel that the fault concerns. */
 export function placesFor(operation: Operation, position: Position): readonly Place[] {
-  if (operation.per === "bike") return ["bike"];
-  if (position === "front" || position === "rear") return [position];
-  return ["front", "rear"];
+  if (operation.per === "bike") return WHOLE;
+  if (position === "front") return FRONT;
+  return position === "rear" ? REAR : BOTH;
 }
 
 /** Whether the operation can be done on this bike at all. */

@@ -4,7 +4,6 @@ import type { Ledger, Resource } from "./ledger.ts";
 import { type Moments, NOTHING, sum } from "./moments.ts";
 import type { CourseId, Operation, Step } from "./operation.ts";
 import type { Purchase, Task } from "./task.ts";
-import { workingOrder } from "./workingOrder.ts";
 
 /** An operation of a plan, front and rear taken together. */
 export interface PlannedTask {
@@ -67,13 +66,15 @@ export interface PlanParts {
  */
 export function buildWorkPlan(ledger: Ledger, parts: PlanParts): WorkPlan {
   const used = [...parts.resources].sort((a, b) => a - b).map((index) => ledger.resources[index]!);
-  const tasks = mergePlaces(
+  const { place } = ledger.bench.index;
+  const merged = mergePlaces(
     used.flatMap(({ task }) => (task ? [task] : [])),
     parts.reasons,
   );
+  const tasks = merged.sort((a, b) => place.get(a.operation.id)! - place.get(b.operation.id)!);
   return {
     course: parts.course,
-    tasks: workingOrder(tasks, ledger.bench.index),
+    tasks,
     steps: used.flatMap(({ step, minutes }) => (step ? [{ step, minutes }] : [])),
     extras: used.flatMap(extraOf),
     resources: parts.resources,
@@ -96,7 +97,9 @@ export function buildWorkPlan(ledger: Ledger, parts: PlanParts): WorkPlan {
 function extraOf({ kind, tool, money }: Resource): PlanExtra[] {
   if (tool)
     return [{ kind: "tool", name: tool.name, unit: tool.borrow < tool.buy ? "borrowed" : "bought", money }];
-  return kind === "orders" ? [{ kind: "delivery", name: "Delivery", unit: "all orders", money }] : [];
+  return kind === "orders" && money.mean > 0
+    ? [{ kind: "delivery", name: "Delivery", unit: "all orders", money }]
+    : [];
 }
 
 /** Chance that at least one of independent events happens. */

@@ -1,39 +1,30 @@
-import type { Operation } from "./operation.ts";
-import type { ServiceIndex } from "./serviceIndex.ts";
-
-interface Ordered {
-  readonly operation: Operation;
-}
+import type { Operation, OperationId } from "./operation.ts";
 
 /**
- * The order of work: every operation after those that must come first (topological order; Kahn 1962), and among the free ones first
- * what can end the job cheaply, last what only makes it look better. Ties go by the table's order.
+ * The order of work for every operation there is, once for all plans: a plan's own order is these places, since part of a topological order is one. Every
+ * operation comes after those that must come first (Kahn 1962), and among the free ones first what can end the job cheaply, last what only makes it look
+ * better. Ties go by the table's order.
  */
-export function workingOrder<T extends Ordered>(tasks: readonly T[], index: ServiceIndex): readonly T[] {
-  const byId = new Map(tasks.map((task) => [task.operation.id, task]));
-  const waitsFor = new Map<T, Set<T>>();
-  for (const task of tasks) {
-    const before = task.operation.after.flatMap((id) => byId.get(id) ?? []);
-    const late = task.operation.afterAllExcept;
-    const rest = late ? tasks.filter(({ operation }) => !late.includes(operation.id)) : [];
-    waitsFor.set(task, new Set([...before, ...rest].filter((other) => other !== task)));
+export function workingOrder(operations: readonly Operation[]): ReadonlyMap<OperationId, number> {
+  const waitsFor = new Map(operations.map((operation) => [operation, waits(operation, operations)]));
+  const places = new Map<OperationId, number>();
+  const left = new Set(operations);
+  while (left.size > 0) {
+    const free = [...left].filter((operation) => waitsFor.get(operation)!.every((id) => places.has(id)));
+    // The loader refuses tables with a cycle, so that something is always free.
+    const next = free.reduce((first, operation) => (stage(operation) < stage(first) ? operation : first));
+    places.set(next.id, places.size);
+    left.delete(next);
   }
-  const done = new Set<T>();
-  const order: T[] = [];
-  while (order.length < tasks.length) {
-    const free = tasks.filter(
-      (task) => !done.has(task) && [...waitsFor.get(task)!].every((other) => done.has(other)),
-    );
-    const next = free.reduce((first, task) => (precedes(task, first, index) ? task : first));
-    done.add(next);
-    order.push(next);
-  }
-  return order;
+  return places;
 }
 
-function precedes(a: Ordered, b: Ordered, index: ServiceIndex): boolean {
-  const byStage = stage(a.operation) - stage(b.operation);
-  return byStage !== 0 ? byStage < 0 : index.place.get(a.operation.id)! < index.place.get(b.operation.id)!;
+function waits(
+  { id, after, afterAllExcept }: Operation,
+  operations: readonly Operation[],
+): readonly OperationId[] {
+  const rest = afterAllExcept ? operations.filter((other) => !afterAllExcept.includes(other.id)) : [];
+  return [...after, ...rest.map((other) => other.id)].filter((other) => other !== id);
 }
 
 /** 0 work that opens the job, 1 what may end it, 2 the rest, 3 looks, 4 the sale. */

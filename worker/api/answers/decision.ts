@@ -1,0 +1,19 @@
+import * as z from "zod";
+import type { Decision } from "../../engine/decision/appraisal.ts";
+import { courseId } from "./course.ts";
+import { id, money, words } from "./figures.ts";
+
+/** What to do with it, and why. */
+export const decision = z.strictObject({
+  course: courseId,
+  lookFirst: id.nullable().describe("Id of a check or test that is worth more than deciding now"),
+  stop: id.nullable().describe("Id of the caution that stops everything; then no figure is given"),
+  reasons: z.array(words),
+  walkAwayPrice: money
+    .min(0)
+    .nullable()
+    .describe("Highest purchase price worth paying; null once paid or stopped; 0: not even for nothing"),
+  breakEvenSalePrice: money
+    .nullable()
+    .describe("Price received at which the expected margin is nought; null for leave and when stopped"),
+}) satisfies z.ZodType<Decision>;

@@ -1,0 +1,49 @@
+import * as z from "zod";
+import type { Defaults } from "../../engine/decision/catalogue.ts";
+import { currency } from "../schemas/currency.ts";
+import { courseId } from "./course.ts";
+import { id, ids, minutes, money, share, words } from "./figures.ts";
+
+const priceRange = z.strictObject({ low: money, typical: money, high: money });
+
+/** What stands in for what a request leaves out. */
+export const defaults = z.strictObject({
+  currency,
+  hourlyGoal: money,
+  skill: z.literal([1, 2, 3, 4]),
+  speedFactor: z.number(),
+  speedSpread: z.number().describe("Standard deviation of the logarithm of the speed factor"),
+  fee: z.strictObject({ rate: share, fixed: money }),
+  packing: money,
+  priceLevel: z.number(),
+  haggling: z
+    .strictObject({ asFound: share, rideable: share })
+    .describe("Share that a buyer talks off the going rate"),
+  delivery: z.strictObject({ perOrder: priceRange, orders: z.record(courseId, z.number()) }),
+  calendar: z.strictObject({
+    partsWaitDays: z.number(),
+    hoursPerEvening: z.number(),
+    sellingDays: z.number(),
+  }),
+  desirability: share,
+  originality: share,
+  purchase: z.strictObject({ price: money, paid: z.boolean(), travelMinutes: minutes, travelCost: money }),
+  restoreNoise: share.describe(
+    "Restore must beat make safe by one hour's goal or this share of the restored value, whichever is larger",
+  ),
+  outOfScope: z
+    .array(z.strictObject({ category: id, caution: id, reason: words }))
+    .describe("Kinds that are not appraised"),
+  repaintedOriginality: share.describe("Originality of a bicycle painted over"),
+  suspiciousBelow: share.describe(
+    "An asking price below this share of the value as found raises the question of ownership",
+  ),
+  changeFrom: share.describe(
+    "Extra work from this share of the finished value on is a moment to change the course",
+  ),
+  assumedAbove: share.describe("An unseen fault likelier than this stands in the shown plan"),
+  missingParts: z
+    .record(z.string(), ids)
+    .describe("Parts taken for missing where none are named, by completeness"),
+  huntMinutesPerMissingPart: minutes,
+}) satisfies z.ZodType<Defaults>;

@@ -1,0 +1,43 @@
+import * as z from "zod";
+import type { RaisedCaution } from "../../engine/decision/appraisal.ts";
+import type { FindingsAnswer } from "../../engine/decision/inspectFind.ts";
+import { id, ids, share, words } from "./figures.ts";
+import { finding, mismatch } from "./finding.ts";
+
+/** A caution with what raised it. */
+export const caution = z.strictObject({
+  id,
+  title: words,
+  kind: z.enum(["hard", "soft"]).describe("hard: comes before any money"),
+  text: words,
+  because: words.describe("What raised it"),
+}) satisfies z.ZodType<RaisedCaution>;
+
+const counted = { made: z.int().min(0), applicable: z.int().min(0) };
+
+/** What looking at the bicycle came to: the part of an answer that holds no money. */
+export const inspection = {
+  dataVersion: z.string().min(1).describe("Hash of the tables the answer comes from"),
+  findings: z.array(finding).describe("In the order of the checks; front before rear"),
+  mismatches: z.array(mismatch),
+  ignored: z
+    .array(z.strictObject({ check: id, reason: words }))
+    .describe("Observations on checks that do not apply to this bicycle"),
+  readiness: z
+    .strictObject({
+      ready: z.boolean(),
+      blocking: ids.describe("Checks that stand at a level that blocks riding"),
+      owed: ids.describe("Checks still to be made before riding or selling as rideable"),
+    })
+    .describe("Ready only when every check that blocks was made and none blocks"),
+  looked: z
+    .strictObject({ ...counted, groups: z.array(z.strictObject({ group: id, ...counted })) })
+    .describe("How much of what applies was looked at"),
+  hidden: z
+    .array(z.strictObject({ check: id, level: id, probability: share }))
+    .describe("Faults that nobody looked for, likeliest first"),
+  cautions: z.array(caution),
+} satisfies Record<string, z.ZodType>;
+
+/** The answer of POST /v1/findings. */
+export const findingsAnswer = z.strictObject(inspection) satisfies z.ZodType<FindingsAnswer>;

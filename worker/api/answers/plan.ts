@@ -1,0 +1,47 @@
+import * as z from "zod";
+import type { PlannedOperation, PlannedPart, ReportedPlan } from "../../engine/decision/appraisal.ts";
+import { id, ids, minutes, money, spread, words } from "./figures.ts";
+
+/** Something to buy. */
+export const plannedPart = z.strictObject({
+  part: id,
+  name: words,
+  unit: words,
+  quantity: z.number().positive(),
+  price: money.describe("Expected price of one"),
+  kind: z.enum(["part", "consumable", "service", "tool", "delivery"]),
+}) satisfies z.ZodType<PlannedPart>;
+
+/** One job of the plan. */
+export const plannedOperation = z.strictObject({
+  operation: id,
+  name: words,
+  position: z.enum(["bike", "front", "rear", "both"]),
+  minutes: minutes.describe("Expected hands-on minutes at the user's speed, without shared steps"),
+  parts: z.array(plannedPart),
+  because: ids.describe("Checks whose findings call for it"),
+  kind: z.enum(["required", "needed", "optional"]),
+  assumed: z.boolean().describe("From an unseen fault that is likelier than not"),
+  doneBy: z.enum(["self", "service", "mechanic"]),
+  torque: z
+    .strictObject({ from: z.number(), to: z.number(), of: words })
+    .nullable()
+    .describe("Customary torque, N m; the marked value rules"),
+  proof: words.describe("The check that proves it done"),
+  redecide: z.boolean().describe("A moment to choose the course again"),
+}) satisfies z.ZodType<PlannedOperation>;
+
+/** The work of a course. */
+export const plan = z.strictObject({
+  operations: z.array(plannedOperation).describe("In working order"),
+  sharedSteps: z
+    .array(z.strictObject({ step: id, name: words, minutes }))
+    .describe("Dismantling that several jobs share, counted once"),
+  shoppingList: z.array(plannedPart),
+  minutes: spread.describe("Minutes of the shown plan"),
+  cost: spread.describe("Parts, consumables, services, tools and delivery of the shown plan; purchase apart"),
+  allowance: z
+    .strictObject({ money, minutes })
+    .describe("Expected work on faults not yet seen and on jobs that may fail, beyond the shown plan"),
+  disclosed: ids.describe("Checks whose faults are left and told to the buyer"),
+}) satisfies z.ZodType<ReportedPlan>;

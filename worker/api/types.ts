@@ -1,0 +1,31 @@
+import type * as z from "zod";
+import type { AppraisalRequestSchema } from "./schemas/appraisalRequest.ts";
+
+/**
+ * What the API takes and answers, as types alone: whoever talks to it imports this and compiles nothing of the engine.
+ */
+
+/** The body of POST /v1/findings, /v1/valuations and /v1/appraisals. */
+export type AppraisalBody = z.input<AppraisalRequestSchema>;
+
+export type { AttributeDefault, AttributeName, Condition } from "../engine/bicycle.ts";
+export type {
+  Appraisal,
+  CourseOutcome,
+  Decision,
+  PlannedOperation,
+  PlannedPart,
+  RaisedCaution,
+  ReportedFinding,
+  ReportedPlan,
+  Spread,
+  ValueBand,
+} from "../engine/decision/appraisal.ts";
+export type { Defaults } from "../engine/decision/catalogue.ts";
+export type { FindingsAnswer } from "../engine/decision/inspectFind.ts";
+export type { ValuationAnswer } from "../engine/decision/valueFind.ts";
+export type { Check, Level, MeasuredInput } from "../engine/inspection/check.ts";
+export type { Observation, Observations, Reading } from "../engine/inspection/observation.ts";
+export type { CourseId } from "../engine/service/operation.ts";
+export type { FieldError, Problem } from "./problem.ts";
+export type { Choice, Reference } from "./reference/reference.ts";

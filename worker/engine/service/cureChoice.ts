@@ -1,0 +1,157 @@
+import { chooseSlots } from "../optimization/slotChoice.ts";
+import type { Money } from "../quantity.ts";
+import type { Cure } from "./cure.ts";
+import type { CureSlot } from "./cureSlot.ts";
+import type { Fault } from "./fault.ts";
+import type { Ledger } from "./ledger.ts";
+import type { Stakes } from "./stakes.ts";
+import { isOpening } from "./workingOrder.ts";
+
+export interface ChosenCure {
+  readonly fault: Fault;
+  readonly cure: Cure;
+}
+
+/** What may be chosen from, what is done in any case, and what it takes away in any case. */
+export interface ChoiceProblem {
+  /** Each with at least one cure. */
+  readonly slots: readonly CureSlot[];
+  readonly base: readonly number[];
+  /** Penalties that go whatever is chosen. */
+  readonly sure: number;
+}
+
+/**
+ * The cures that leave most: takings less work where the frame survives it, salvage less the opening work where it does not. Exact. Risk multiplies what
+ * the other choices leave, and fresh paint changes what every penalty costs, so neither adds up over faults; each set of risks that some choice can bring is
+ * allowed in turn, with and without paint, and for each the rest, which does add up, is solved by branch and bound (optimization/slotChoice).
+ */
+export function chooseCures(problem: ChoiceProblem, ledger: Ledger, stakes: Stakes): readonly ChosenCure[] {
+  const worth = Float64Array.from(ledger.resources, (_, index) => costOf(index, ledger));
+  const risky = problem.slots.map(({ cures }) => cures.map((cure) => risksOf(cure, problem, ledger)));
+  const paints = problem.slots.some(({ cures }) => cures.some(({ repaints }) => repaints));
+  const sets = riskSets(problem, risky);
+  let best: readonly ChosenCure[] = [];
+  let most = -Infinity;
+  for (const repainted of paints ? [false, true] : [false]) {
+    const solved: { readonly allowed: RiskSet; readonly brought: RiskSet }[] = [];
+    for (const allowed of sets) {
+      // The best under more risks that brings none but these is the best under these.
+      if (solved.some((one) => within(allowed, one.allowed) && within(one.brought, allowed))) continue;
+      const slots = problem.slots.map((slot, place) => ({
+        ...slot,
+        cures: slot.cures.filter(
+          ({ repaints }, option) =>
+            (repainted || !repaints) && risky[place]![option]!.every((risk) => allowed.has(risk)),
+        ),
+      }));
+      const chosen = choose(slots, problem, worth, repainted, stakes);
+      if (!chosen) continue;
+      solved.push({
+        allowed,
+        brought: new Set(chosen.flatMap(({ cure }) => risksOf(cure, problem, ledger))),
+      });
+      const left = leftBy(chosen, problem, worth, ledger, stakes);
+      if (left > most) {
+        most = left;
+        best = chosen;
+      }
+    }
+  }
+  return best;
+}
+
+type RiskSet = ReadonlySet<number>;
+
+function within(some: RiskSet, all: RiskSet): boolean {
+  for (const one of some) if (!all.has(one)) return false;
+  return true;
+}
+
+/** The best cures from those allowed; null where a mandatory fault has none. */
+function choose(
+  slots: readonly CureSlot[],
+  { base, sure }: ChoiceProblem,
+  cost: Float64Array,
+  repainted: boolean,
+  stakes: Stakes,
+): readonly ChosenCure[] | null {
+  const { takings, largestMarginal } = stakes.sale(repainted);
+  const solution = chooseSlots({
+    slots: slots.map(({ fault, cures, mandatory }) => ({
+      options: cures.map(({ resources }) => resources),
+      gain: fault.penalty,
+      mandatory,
+      largestMarginal: largestMarginal(fault.penalty),
+    })),
+    cost,
+    base,
+    value: (gain) => takings(gain + sure),
+  });
+  if (!solution) return null;
+  return slots.flatMap(({ fault, cures }, place) => {
+    const option = solution.choice[place]!;
+    return option < 0 ? [] : [{ fault, cure: cures[option]! }];
+  });
+}
+
+/** Expected takings less work of a choice, at the user's goal. */
+function leftBy(
+  chosen: readonly ChosenCure[],
+  { base, sure }: ChoiceProblem,
+  cost: Float64Array,
+  ledger: Ledger,
+  { sale, salvage }: Stakes,
+): Money {
+  const gain = chosen.reduce((total, { fault }) => total + fault.penalty, sure);
+  let left = sale(chosen.some(({ cure }) => cure.repaints)).takings(gain);
+  let opening = 0;
+  let survives = 1;
+  for (const index of new Set([...base, ...chosen.flatMap(({ cure }) => cure.resources)])) {
+    const { task, endsFrame, contingency } = ledger.resources[index]!;
+    left -= cost[index]!;
+    survives *= 1 - endsFrame;
+    if (task && isOpening(task.operation)) opening += cost[index]! - worthOf(contingency, ledger);
+  }
+  return survives * left + (1 - survives) * (salvage - opening);
+}
+
+/** Every union of the risks that one cure for each fault can bring, the most first. */
+function riskSets(
+  { slots }: ChoiceProblem,
+  risky: readonly (readonly (readonly number[])[])[],
+): readonly RiskSet[] {
+  let sets = new Map<string, RiskSet>([["", new Set()]]);
+  slots.forEach(({ mandatory }, place) => {
+    const brought = risky[place]!;
+    if (brought.every((risks) => risks.length === 0)) return;
+    const next = new Map(mandatory ? [] : sets);
+    for (const set of sets.values()) {
+      for (const risks of brought) {
+        const union = new Set([...set, ...risks].sort((a, b) => a - b));
+        next.set([...union].join(), union);
+      }
+    }
+    sets = next;
+  });
+  return [...sets.values()].sort((a, b) => b.size - a.size);
+}
+
+/** Work of a cure that may end the frame, beside what is done in any case. */
+function risksOf({ resources }: Cure, { base }: ChoiceProblem, ledger: Ledger): readonly number[] {
+  return resources.filter((index) => ledger.resources[index]!.endsFrame > 0 && !base.includes(index));
+}
+
+/** Money and the time's worth at the user's goal, expected follow-up of a failure included. */
+function costOf(index: number, ledger: Ledger): Money {
+  const resource = ledger.resources[index]!;
+  return worthOf(resource, ledger) + worthOf(resource.contingency, ledger);
+}
+
+function worthOf(
+  { money, minutes }: Pick<Ledger["resources"][number], "money" | "minutes">,
+  { bench }: Ledger,
+): Money {
+  const { hourlyGoal, speedFactor } = bench.workshop;
+  return money.mean + (minutes.mean * speedFactor * hourlyGoal) / 60;
+}
