@@ -1,0 +1,61 @@
+import { DescribePage } from "./pages/DescribePage.tsx";
+import { FindPage } from "./pages/FindPage.tsx";
+import { FindsPage } from "./pages/FindsPage.tsx";
+import { Heading } from "./parts/Heading.tsx";
+import { Masthead, Tabs } from "./parts/Masthead.tsx";
+import { Trouble } from "./parts/Trouble.tsx";
+import { loadReference, reference, referenceFault } from "./state/reference.ts";
+import { route } from "./state/route.ts";
+
+export function App() {
+  const here = route.value;
+  return (
+    <div class={here.page === "describe" ? "shell" : "shell has-tabs"}>
+      <Masthead />
+      {referenceFault.value !== null && reference.value === null ? <NoReference /> : <Page key={key()} />}
+      {here.page !== "describe" && <Tabs />}
+    </div>
+  );
+}
+
+/** A page is made anew when another find is opened, but not when a new description gets its address. */
+function key(): string {
+  const here = route.value;
+  return here.page === "find" ? `find ${here.id}` : here.page;
+}
+
+function Page() {
+  const here = route.value;
+  switch (here.page) {
+    case "finds":
+      return <FindsPage />;
+    case "find":
+      return <FindPage id={here.id} />;
+    case "describe":
+      return <DescribePage id={here.id} />;
+    case "nowhere":
+      return <Nowhere />;
+  }
+}
+
+function Nowhere() {
+  return (
+    <main class="page" id="main">
+      <Heading title="Nothing here">There is no page at this address.</Heading>
+      <p>
+        <a href="/">To the finds</a>
+      </p>
+    </main>
+  );
+}
+
+/** Without the catalogue there is neither a form nor a name for anything. */
+function NoReference() {
+  const fault = referenceFault.value;
+  return (
+    <main class="page" id="main">
+      <Heading title="No answer">The catalogue of checks and prices did not come.</Heading>
+      {fault !== null && <Trouble fault={fault} again={() => void loadReference()} />}
+    </main>
+  );
+}

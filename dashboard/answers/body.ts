@@ -1,0 +1,41 @@
+import type { AppraisalBody, Check, Observation } from "../api/types.ts";
+import type { Answers } from "./answers.ts";
+import { sendableObservation } from "./reading.ts";
+
+/**
+ * The question that the answers put to the API. What is unknown is left out, and so is what was seen on checks
+ * the catalogue does not hold (answers may be older than it).
+ * @param hourlyGoal what one more hour must earn, in the currency of the answers
+ */
+export function bodyOf(answers: Answers, checks: readonly Check[], hourlyGoal: number): AppraisalBody {
+  const { attributes, price, paid, month, observations, ...description } = answers;
+  const purchase =
+    price === undefined && paid === undefined ? {} : { purchase: { ...at({ price }), ...at({ paid }) } };
+  const body = {
+    find: { ...attributes, ...description, ...purchase },
+    observations: observationsOf(observations, checks),
+    workshop: { hourlyGoal, ...at({ month }) },
+  };
+  // The words come from the catalogue or from older answers; one that the API no longer takes it refuses by name.
+  return body as unknown as AppraisalBody;
+}
+
+function observationsOf(
+  observations: Answers["observations"],
+  checks: readonly Check[],
+): Record<string, Observation> {
+  const sent: Record<string, Observation> = {};
+  for (const check of checks) {
+    const made = observations[check.id];
+    const observation = made === undefined ? null : sendableObservation(made, check);
+    if (observation !== null) sent[check.id] = observation;
+  }
+  return sent;
+}
+
+/** The same object, or an empty one where its value is unknown. */
+function at<T extends object>(field: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  return Object.values(field).some((value) => value !== undefined)
+    ? (field as { [K in keyof T]?: Exclude<T[K], undefined> })
+    : {};
+}

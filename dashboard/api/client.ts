@@ -1,0 +1,31 @@
+import { type Fault, faultOf } from "./fault.ts";
+import type { Appraisal, AppraisalBody, Reference } from "./types.ts";
+
+/** An answer, or why there is none. */
+export type Outcome<T> = { readonly ok: T } | { readonly fault: Fault };
+
+/** The whole answer for one find. */
+export function appraise(body: AppraisalBody, signal: AbortSignal): Promise<Outcome<Appraisal>> {
+  return ask<Appraisal>("/v1/appraisals", {
+    method: "POST",
+    headers: { "Content-Type": "application/json" },
+    body: JSON.stringify(body),
+    signal,
+  });
+}
+
+/** Everything the form needs. */
+export function fetchReference(): Promise<Outcome<Reference>> {
+  return ask<Reference>("/v1/reference", {});
+}
+
+async function ask<T>(path: string, init: RequestInit): Promise<Outcome<T>> {
+  try {
+    const response = await fetch(path, init);
+    if (!response.ok) return { fault: await faultOf(response) };
+    return { ok: (await response.json()) as T };
+  } catch {
+    // fetch rejects only where no answer came: no network, a service that is down, or an abort that nobody waits for.
+    return { fault: { kind: "no-signal" } };
+  }
+}

@@ -1,0 +1,22 @@
+/** The API's types: the one door through which the dashboard learns them. Types only: nothing of the Worker is compiled into the pages. */
+export type {
+  Appraisal,
+  AppraisalBody,
+  AttributeDefault,
+  AttributeName,
+  Check,
+  Choice,
+  Condition,
+  CourseId,
+  CourseOutcome,
+  MeasuredInput,
+  Observation,
+  Observations,
+  PlannedOperation,
+  Problem,
+  Reading,
+  Reference,
+  ReportedFinding,
+  ReportedPlan,
+  ValueBand,
+} from "../../worker/api/types.ts";

@@ -1,0 +1,139 @@
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
+import { onTheme } from "./palette.ts";
+import type { Strip } from "./pen.ts";
+import { nearest, type Place, placeOf, sameOr, type Telling, target } from "./place.ts";
+
+interface Drawn<S> {
+  show(settings: S, glide: boolean): void;
+  destroy(): void;
+}
+
+interface PlotLayerProps<S> {
+  /** Title, best, worst and what crosses the goal: the chart in a sentence. */
+  readonly label: string;
+  readonly create: (canvas: HTMLCanvasElement) => Drawn<S>;
+  readonly settings: (place: Place, active: number | null) => S;
+  /** One for each row; null where a row has no mark. */
+  readonly tellings: readonly (Telling | null)[];
+  readonly onPick?: (row: number) => void;
+  /** A single mark whose figures stand beside it: a picture, without marks to move between. */
+  readonly quiet?: boolean;
+}
+
+/**
+ * The canvas behind a list of rows. It lies over the elements of class "plot" inside its parent and draws one
+ * strip for each; names and figures stay text beside it. One tab stop: arrows move between the marks.
+ */
+export function PlotLayer<S>({ label, create, settings, tellings, onPick, quiet }: PlotLayerProps<S>) {
+  const layer = useRef<HTMLDivElement>(null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const chart = useRef<Drawn<S> | null>(null);
+  const shownAt = useRef("");
+  const [place, setPlace] = useState<Place | null>(null);
+  const [active, setActive] = useState<number | null>(null);
+  const [spoken, setSpoken] = useState("");
+  const [themed, setThemed] = useState(0);
+  // The canvas is taken over once for a list of rows; a list of another length is measured anew.
+  useLayoutEffect(() => {
+    const box = layer.current?.parentElement;
+    if (canvas.current === null || box === null || box === undefined) return;
+    chart.current = create(canvas.current);
+    const measure = () => setPlace((before) => sameOr(before, placeOf(box)));
+    const observer = new ResizeObserver(measure);
+    observer.observe(box);
+    for (const plot of box.querySelectorAll(".plot")) observer.observe(plot);
+    measure();
+    void document.fonts.ready.then(measure);
+    const stop = onTheme(() => setThemed((n) => n + 1));
+    return () => {
+      observer.disconnect();
+      stop();
+      chart.current?.destroy();
+      chart.current = null;
+    };
+  }, [tellings.length]);
+  // A new theme is drawn with the same settings.
+  useEffect(() => {
+    if (place === null || place.width <= 0) return;
+    const standing = JSON.stringify(place);
+    const glide = shownAt.current === standing;
+    shownAt.current = standing;
+    chart.current?.show(settings(place, active), glide);
+  }, [place, active, settings, themed]);
+
+  const telling = active === null ? null : (tellings[active] ?? null);
+
+  function move(to: number | null): void {
+    setActive(to);
+    const told = to === null ? null : tellings[to];
+    setSpoken(told === null || told === undefined ? "" : `${told.title}. ${told.lines.join(". ")}`);
+  }
+
+  function onKeyDown(event: KeyboardEvent): void {
+    const to = target(event.key, active, tellings);
+    if (to !== undefined) {
+      event.preventDefault();
+      move(to);
+    } else if (event.key === "Enter" && active !== null) onPick?.(active);
+  }
+
+  const rowAt = (event: MouseEvent) =>
+    place === null ? null : nearest(event.offsetY, place.strips, tellings);
+
+  const style = place === null ? {} : { left: `${place.left}px`, width: `${place.width}px` };
+  if (quiet === true) {
+    return (
+      <div ref={layer} class="plotlayer" role="img" aria-label={label} style={style}>
+        <div aria-hidden="true">
+          <canvas ref={canvas} />
+        </div>
+      </div>
+    );
+  }
+  return (
+    <div
+      ref={layer}
+      class={onPick === undefined ? "plotlayer" : "plotlayer pickable"}
+      role="application"
+      aria-roledescription="chart"
+      aria-label={`${label} Arrow keys move between the marks.`}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the one tab stop of the chart, moved in by arrow keys
+      tabIndex={0}
+      style={style}
+      onKeyDown={onKeyDown}
+      onBlur={() => move(null)}
+      onPointerMove={(event) => setActive(rowAt(event))}
+      onPointerLeave={() => setActive(null)}
+      onClick={(event) => {
+        const row = rowAt(event);
+        if (row !== null) onPick?.(row);
+      }}
+    >
+      <div aria-hidden="true">
+        <canvas ref={canvas} />
+      </div>
+      {telling !== null && place !== null && active !== null && (
+        <Tip telling={telling} strip={place.strips[active]} />
+      )}
+      <p class="sr" aria-live="polite">
+        {spoken}
+      </p>
+    </div>
+  );
+}
+
+function Tip({ telling, strip }: { telling: Telling; strip: Strip | undefined }) {
+  if (strip === undefined) return null;
+  const side =
+    telling.at > 50
+      ? { right: `${Math.max(0, 100 - telling.at)}%` }
+      : { left: `${Math.max(0, telling.at)}%` };
+  return (
+    <div class="tip" aria-hidden="true" style={{ top: `${strip.bottom - 4}px`, ...side }}>
+      <b>{telling.title}</b>
+      {telling.lines.map((line) => (
+        <span key={line}>{line}</span>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,77 @@
+import { useState } from "preact/hooks";
+import { isPerWheel, pruned } from "../answers/reading.ts";
+import type { Fault } from "../api/fault.ts";
+import type { Check, Observation, Reading } from "../api/types.ts";
+import { capital } from "../words/count.ts";
+import { ReadingFields } from "./ReadingFields.tsx";
+
+interface AnswerProps {
+  readonly check: Check;
+  readonly observation: Observation | undefined;
+  readonly onObservation: (observation: Observation | undefined) => void;
+  readonly fault: Fault | null;
+  readonly pointer: string;
+}
+
+/** The answer to one check: for the whole bike, or front and rear apart. */
+export function CheckAnswer({ check, observation, onObservation, fault, pointer }: AnswerProps) {
+  const apart = observation !== undefined && isPerWheel(observation);
+  const [split, setSplit] = useState(apart);
+  if (!check.perWheel) {
+    return (
+      <ReadingFields
+        check={check}
+        reading={(observation as Reading | undefined) ?? {}}
+        onReading={(reading) => onObservation(pruned(reading) ?? undefined)}
+        fault={fault}
+        pointer={pointer}
+      />
+    );
+  }
+  const wheels = apart ? observation : {};
+  const whole = observation !== undefined && !apart ? (observation as Reading) : {};
+  const setWheel = (wheel: "front" | "rear", reading: Reading) => {
+    const { [wheel]: _, ...other } = wheels as { front?: Reading; rear?: Reading };
+    const left = pruned(reading);
+    const next = left === null ? other : { ...other, [wheel]: left };
+    onObservation(Object.keys(next).length === 0 ? undefined : next);
+  };
+  return (
+    <>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={split}
+          onChange={(event) => {
+            setSplit(event.currentTarget.checked);
+            if (!event.currentTarget.checked) onObservation(undefined);
+            else if (Object.keys(whole).length > 0) onObservation({ front: whole, rear: whole });
+          }}
+        />
+        <span>Front and rear apart</span>
+      </label>
+      {split ? (
+        (["front", "rear"] as const).map((wheel) => (
+          <fieldset key={wheel} class="wheelside">
+            <legend>{capital(wheel)}</legend>
+            <ReadingFields
+              check={check}
+              reading={wheels[wheel] ?? {}}
+              onReading={(reading) => setWheel(wheel, reading)}
+              fault={fault}
+              pointer={`${pointer}/${wheel}`}
+            />
+          </fieldset>
+        ))
+      ) : (
+        <ReadingFields
+          check={check}
+          reading={whole}
+          onReading={(reading) => onObservation(pruned(reading) ?? undefined)}
+          fault={fault}
+          pointer={pointer}
+        />
+      )}
+    </>
+  );
+}

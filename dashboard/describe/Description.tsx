@@ -1,0 +1,186 @@
+import { type Answers, NEEDED, withAnswer, withAttribute } from "../answers/answers.ts";
+import type { Fault } from "../api/fault.ts";
+import { messagesAt } from "../api/fault.ts";
+import type { AttributeName, Reference } from "../api/types.ts";
+import { NumberField, Wrong } from "../parts/NumberField.tsx";
+import { Choose, Picks } from "../parts/Picks.tsx";
+import { counted } from "../words/count.ts";
+import { DESIRABILITY, FIELD_NAMES, MONTHS, ORIGINALITY } from "../words/fields.ts";
+import { currencySign } from "../words/money.ts";
+
+export interface DescribeProps {
+  readonly answers: Answers;
+  readonly known: Reference;
+  readonly fault: Fault | null;
+  readonly onAnswers: (answers: Answers) => void;
+}
+
+/** The four that are always needed, as large picks. */
+export function FourPicks({ answers, known, fault, onAnswers }: DescribeProps) {
+  return (
+    <section class="panel" aria-labelledby="picks-title">
+      <h2 id="picks-title">What is it?</h2>
+      {NEEDED.map((name) => (
+        <Picks
+          key={name}
+          legend={FIELD_NAMES[name]}
+          choices={known.attributes[name]}
+          value={answers.attributes[name]}
+          onValue={(value) => onAnswers(withAttribute(answers, name, value))}
+          messages={messagesAt(fault, `/find/${name}`)}
+          layout="grid"
+        />
+      ))}
+    </section>
+  );
+}
+
+/** What is asked for it, whether it is paid, and when it would be sold. */
+export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
+  const wrong = messagesAt(fault, "/find/purchase/paid");
+  return (
+    <section class="panel" aria-labelledby="price-title">
+      <h2 id="price-title">What do they ask?</h2>
+      <div class="fields">
+        <NumberField
+          label="Asking price, or what you paid"
+          value={answers.price}
+          onValue={(value) => onAnswers(withAnswer(answers, "price", value))}
+          before={currencySign(known.currency)}
+          messages={messagesAt(fault, "/find/purchase/price")}
+          hint="Empty counts as nothing asked."
+        />
+        <div class="field">
+          <label class="tick">
+            <input
+              type="checkbox"
+              checked={answers.paid === true}
+              onChange={(event) =>
+                onAnswers(withAnswer(answers, "paid", event.currentTarget.checked ? true : undefined))
+              }
+            />
+            <span>Already paid: the price no longer decides</span>
+          </label>
+          <Wrong id="paid-wrong" messages={wrong} />
+        </div>
+        <Choose
+          label="Month of sale"
+          choices={MONTHS.map((label, i) => ({ value: String(i + 1), label }))}
+          value={answers.month === undefined ? undefined : String(answers.month)}
+          onValue={(value) =>
+            onAnswers(withAnswer(answers, "month", value === undefined ? undefined : Number(value)))
+          }
+          messages={messagesAt(fault, "/workshop/month")}
+          none="Not known: the seasons are averaged"
+        />
+      </div>
+    </section>
+  );
+}
+
+const FIRST: readonly AttributeName[] = ["kept", "sizeClass", "completeness", "place"];
+const BUILD: readonly AttributeName[] = [
+  "brakeType",
+  "drivetrain",
+  "steering",
+  "barType",
+  "fork",
+  "stepThrough",
+  "fixedGear",
+  "hasCarbon",
+  "forkMaterial",
+  "postMaterial",
+  "barMaterial",
+  "rimMaterial",
+  "bottomBracket",
+  "bbThread",
+  "cranks",
+  "hub",
+];
+
+/** Everything else about it: optional, and unknown until it is said. */
+export function FurtherDetails(props: DescribeProps) {
+  const { answers, fault, onAnswers } = props;
+  const said = [...FIRST, ...BUILD].filter((name) => answers.attributes[name] !== undefined).length;
+  return (
+    <details class="panel fold">
+      <summary>
+        <span class="foldname">More about it</span>
+        <span class="small">
+          {said === 0 ? "all unknown; each narrows the range" : `${counted(said, "detail")} given`}
+        </span>
+      </summary>
+      <div class="fields">
+        {FIRST.map((name) => (
+          <Attribute key={name} name={name} {...props} />
+        ))}
+        <Choose
+          label="How original is it?"
+          choices={ORIGINALITY}
+          value={answers.originality === undefined ? undefined : String(answers.originality)}
+          onValue={(value) => onAnswers(withAnswer(answers, "originality", asNumber(value)))}
+          messages={messagesAt(fault, "/find/originality")}
+        />
+        <Choose
+          label="Is anything about it sought after?"
+          choices={DESIRABILITY}
+          value={answers.desirability === undefined ? undefined : String(answers.desirability)}
+          onValue={(value) => onAnswers(withAnswer(answers, "desirability", asNumber(value)))}
+          messages={messagesAt(fault, "/find/desirability")}
+        />
+      </div>
+      <h3>How it is built</h3>
+      <div class="fields">
+        {BUILD.map((name) => (
+          <Attribute key={name} name={name} {...props} />
+        ))}
+        <NumberField
+          label="Sprockets at the back"
+          value={answers.rearSprockets}
+          onValue={(value) => onAnswers(withAnswer(answers, "rearSprockets", value))}
+          messages={messagesAt(fault, "/find/rearSprockets")}
+        />
+        <TyreMarking {...props} />
+      </div>
+    </details>
+  );
+}
+
+function Attribute({ name, answers, known, fault, onAnswers }: DescribeProps & { name: AttributeName }) {
+  return (
+    <Choose
+      label={FIELD_NAMES[name]}
+      choices={known.attributes[name]}
+      value={answers.attributes[name]}
+      onValue={(value) => onAnswers(withAttribute(answers, name, value))}
+      messages={messagesAt(fault, `/find/${name}`)}
+    />
+  );
+}
+
+function TyreMarking({ answers, fault, onAnswers }: DescribeProps) {
+  const messages = messagesAt(fault, "/find/tyreMarking");
+  return (
+    <div class="field">
+      <label for="tyre-marking">Marking on the tyre</label>
+      <input
+        id="tyre-marking"
+        type="text"
+        autocomplete="off"
+        placeholder="37-622"
+        value={answers.tyreMarking ?? ""}
+        onInput={(event) => {
+          const text = event.currentTarget.value;
+          onAnswers(withAnswer(answers, "tyreMarking", text.trim() === "" ? undefined : text));
+        }}
+        aria-invalid={messages.length > 0}
+        aria-describedby="tyre-marking-wrong"
+      />
+      <Wrong id="tyre-marking-wrong" messages={messages} />
+    </div>
+  );
+}
+
+function asNumber(value: string | undefined): number | undefined {
+  return value === undefined ? undefined : Number(value);
+}

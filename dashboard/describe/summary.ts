@@ -1,0 +1,48 @@
+import { isPerWheel, sendable } from "../answers/reading.ts";
+import type { Check, Observation, Reading, ReportedFinding } from "../api/types.ts";
+import { uncapital } from "../words/count.ts";
+import { plain } from "../words/plain.ts";
+
+/** What was answered to a check, in a few words. */
+export function summary(check: Check, observation: Observation | undefined): string {
+  if (observation === undefined) return "not looked at";
+  if (!isPerWheel(observation)) return said(check, observation);
+  return (["front", "rear"] as const)
+    .flatMap((wheel) => {
+      const reading = observation[wheel];
+      return reading === undefined ? [`${wheel} open`] : [`${wheel} ${uncapital(said(check, reading))}`];
+    })
+    .join(", ");
+}
+
+function said(check: Check, reading: Reading): string {
+  const sent = sendable(reading, check);
+  if (sent === null) return "still to measure";
+  const flag = check.measurement?.flags.find(({ id }) => sent.flags?.includes(id));
+  if (flag !== undefined) return plain(flag.label);
+  if (sent.measured !== undefined) return figures(check, sent.measured);
+  return plain(sent.level ?? "");
+}
+
+function figures(check: Check, measured: Readonly<Record<string, number>>): string {
+  const inputs = check.measurement?.inputs.filter(({ id }) => measured[id] !== undefined) ?? [];
+  const units = new Set(inputs.map(({ unit }) => unit));
+  const unit = units.size === 1 && !units.has("count") ? ` ${[...units].join("")}` : "";
+  return `${inputs.map(({ id }) => measured[id]).join(" and ")}${unit}`;
+}
+
+/** What the answer made of a check: the level of a measurement, or that it lies on the line between two. */
+export function foundBy(check: Check, findings: readonly ReportedFinding[]): string {
+  return findings
+    .filter((finding) => finding.check === check.id && finding.source === "measured")
+    .map(({ position, level, derived, borderline }) => {
+      const wheel = position === "front" || position === "rear" ? `${plain(position)}: ` : "";
+      const value = derived === undefined ? "" : ` (${Number(derived.value.toFixed(2))} ${derived.unit})`;
+      if (borderline === undefined) return `${wheel}${lowerUnless(wheel, plain(level))}${value}.`;
+      const [better, worse] = borderline;
+      return `${wheel}On the line between ${uncapital(plain(better))} and ${uncapital(plain(worse))}${value}: measure again.`;
+    })
+    .join(" ");
+}
+
+const lowerUnless = (first: string, text: string) => (first === "" ? text : uncapital(text));

@@ -1,0 +1,23 @@
+import barUnderTape from "./bar-under-tape.svg?raw";
+import chainGauge from "./chain-gauge.svg?raw";
+import dropoutSpacing from "./dropout-spacing.svg?raw";
+import headsetRock from "./headset-rock.svg?raw";
+import postTwist from "./post-twist.svg?raw";
+import rimWall from "./rim-wall.svg?raw";
+import stringTest from "./string-test.svg?raw";
+
+/** The line drawings, by the check they belong to. They take the colour of the text around them. */
+const DRAWINGS: Readonly<Record<string, string>> = {
+  "bar-corrosion": barUnderTape,
+  chain: chainGauge,
+  "dropout-spacing": dropoutSpacing,
+  headset: headsetRock,
+  "seatpost-free": postTwist,
+  "rim-sidewall": rimWall,
+  "rear-alignment": stringTest,
+};
+
+/** The drawing of a check as SVG text; undefined where it has none. */
+export function drawingOf(check: string): string | undefined {
+  return DRAWINGS[check];
+}

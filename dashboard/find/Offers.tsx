@@ -1,0 +1,53 @@
+import type { CourseOutcome } from "../api/types.ts";
+import { capital } from "../words/count.ts";
+import { goalMoney, money } from "../words/money.ts";
+import { days, hours } from "../words/time.ts";
+import type { Shown } from "./VerdictPanel.tsx";
+
+/** What to pay and what it takes. */
+export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown: CourseOutcome | null }) {
+  const { currency, decision, soFar } = appraisal;
+  const most = decision.walkAwayPrice;
+  return (
+    <div class="offers">
+      {most !== null && !paid && (
+        <div>
+          <b>{most > 0 ? `Pay at most ${money(most, currency)}` : "Not even for nothing"}</b>
+          <span class="small">
+            {most > 0
+              ? `${price === undefined ? "" : `They ask ${money(price, currency)}. `}At ${money(most, currency)} you earn just your ${goalMoney(goal, currency)} an hour.`
+              : `At any price an hour earns less than your ${goalMoney(goal, currency)}.`}
+          </span>
+        </div>
+      )}
+      {decision.breakEvenSalePrice !== null && (
+        <div>
+          <b>Breaks even at {money(decision.breakEvenSalePrice, currency)}</b>
+          <span class="small">received from the buyer, your hours unpaid.</span>
+        </div>
+      )}
+      {shown !== null && decision.course !== "leave" && (
+        <div>
+          <b>{hours(shown.hours?.mean ?? 0)} of your time</b>
+          <span class="small">{capital(tiedUp(shown, currency))}.</span>
+        </div>
+      )}
+      {(soFar.money > 0 || soFar.hours > 0) && (
+        <div>
+          <b>
+            Already spent {money(soFar.money, currency)} and {hours(soFar.hours)}
+          </b>
+          <span class="small">shown, not counted.</span>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function tiedUp({ cashNeeded, elapsedDays }: CourseOutcome, currency: string): string {
+  const parts = [
+    cashNeeded === null ? "" : `${money(cashNeeded, currency)} to lay out`,
+    elapsedDays === null ? "" : `about ${days(elapsedDays)} until it is sold`,
+  ].filter((part) => part !== "");
+  return parts.join(", ");
+}

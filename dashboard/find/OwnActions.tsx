@@ -1,0 +1,41 @@
+import { useState } from "preact/hooks";
+import { askingOf, ownFinds } from "../state/finds.ts";
+import { go } from "../state/route.ts";
+
+/** What can be done with a find of one's own. */
+export function OwnActions({ id }: { id: string }) {
+  const [sure, setSure] = useState(false);
+  if (!sure) {
+    return (
+      <div class="acts">
+        <a class="btn" href={`/describe/${encodeURIComponent(id)}`}>
+          Change or look further
+        </a>
+        <button type="button" class="btn quiet" onClick={() => setSure(true)}>
+          Remove
+        </button>
+      </div>
+    );
+  }
+  const remove = () => {
+    ownFinds.remove(id);
+    askingOf(id).stop();
+    go("/");
+  };
+  return (
+    <fieldset class="acts">
+      <legend class="sr">Remove this find for good?</legend>
+      <button type="button" class="btn" onClick={remove}>
+        Remove for good
+      </button>
+      <button
+        type="button"
+        class="btn quiet"
+        ref={(button) => button?.focus()}
+        onClick={() => setSure(false)}
+      >
+        Keep it
+      </button>
+    </fieldset>
+  );
+}

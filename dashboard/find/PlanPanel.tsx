@@ -1,0 +1,91 @@
+import { useState } from "preact/hooks";
+import type { Appraisal, CourseId, CourseOutcome, ReportedPlan } from "../api/types.ts";
+import { bestOther } from "../courses/standing.ts";
+import { CourseSign } from "../signs/CourseSign.tsx";
+import { listed } from "../words/count.ts";
+import { COURSE_WORDS } from "../words/course.ts";
+import { money } from "../words/money.ts";
+import { sentence } from "../words/plain.ts";
+import { between, moneyRange } from "../words/range.ts";
+import { bareHours, minutes } from "../words/time.ts";
+import { planTitle } from "../words/titles.ts";
+import type { Names } from "./names.ts";
+import { PlanSteps } from "./PlanSteps.tsx";
+import { ShoppingList } from "./ShoppingList.tsx";
+
+interface PlanPanelProps {
+  readonly appraisal: Appraisal;
+  readonly names: Names;
+}
+
+/** The work of a course in working order: hours, money, torque, and the check that proves it done. */
+export function PlanPanel({ appraisal, names }: PlanPanelProps) {
+  const planned = appraisal.courses.filter(({ plan }) => plan !== null && plan.operations.length > 0);
+  const [picked, setPicked] = useState<CourseId | null>(null);
+  const course =
+    planned.find((one) => one.course === picked) ??
+    planned.find((one) => one.course === appraisal.decision.course) ??
+    planned.find((one) => one.course === bestOther(appraisal.courses)?.course) ??
+    planned[0];
+  if (course === undefined || course.plan === null) return null;
+  const { plan } = course;
+  const { currency } = appraisal;
+  return (
+    <section class="panel" aria-labelledby="plan-title">
+      <h2 id="plan-title">{planTitle(course, currency)}</h2>
+      <p class="small">
+        Likely between {between(bareHours(plan.minutes.p10 / 60), bareHours(plan.minutes.p90 / 60), " and ")}{" "}
+        hours and {moneyRange(plan.cost.p10, plan.cost.p90, currency).replace(" to ", " and ")}, purchase
+        apart. Filled: minutes. Open: money. Dashed: your choice, kept because it pays.
+      </p>
+      {planned.length > 1 && <PlanPicks planned={planned} chosen={course.course} onPick={setPicked} />}
+      <PlanSteps plan={plan} names={names} currency={currency} />
+      <Rest plan={plan} currency={currency} names={names} />
+      <ShoppingList course={course} plan={plan} currency={currency} />
+    </section>
+  );
+}
+
+function PlanPicks(props: {
+  planned: readonly CourseOutcome[];
+  chosen: CourseId;
+  onPick: (course: CourseId) => void;
+}) {
+  return (
+    <fieldset class="plans">
+      <legend class="sr">Plan of which course</legend>
+      {props.planned.map(({ course }) => (
+        <label key={course} class="pick">
+          <input
+            type="radio"
+            name="plan"
+            checked={course === props.chosen}
+            onChange={() => props.onPick(course)}
+          />
+          <span>
+            <CourseSign course={course} />
+            {COURSE_WORDS[course].name}
+          </span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** What the shown plan leaves out: the allowance for the unseen, and faults told to the buyer. */
+function Rest({ plan, currency, names }: { plan: ReportedPlan; currency: string; names: Names }) {
+  const { allowance, disclosed } = plan;
+  return (
+    <>
+      <p class="small">
+        Set aside for what nobody has seen yet and for work that may fail: {minutes(allowance.minutes)} and{" "}
+        {money(allowance.money, currency)}, on average.
+      </p>
+      {disclosed.length > 0 && (
+        <p class="small">
+          <b>Left as they are and told to the buyer:</b> {sentence(listed(disclosed.map(names.check)))}
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,155 @@
+import type { PlannedOperation, ReportedPlan } from "../api/types.ts";
+import { listed, uncapital } from "../words/count.ts";
+import { money } from "../words/money.ts";
+import { sentence } from "../words/plain.ts";
+import { between } from "../words/range.ts";
+import { minutes } from "../words/time.ts";
+import type { Names } from "./names.ts";
+
+const spent = ({ parts }: PlannedOperation) =>
+  parts.reduce((sum, { price, quantity }) => sum + price * quantity, 0);
+const sharedMinutes = ({ sharedSteps }: ReportedPlan) =>
+  sharedSteps.reduce((sum, step) => sum + step.minutes, 0);
+const longest = (plan: ReportedPlan) =>
+  Math.max(1, sharedMinutes(plan), ...plan.operations.map((operation) => operation.minutes));
+const dearest = (plan: ReportedPlan) => Math.max(1, ...plan.operations.map(spent));
+
+/** The work of a plan in working order, each job with its minutes and money as lengths on common scales. */
+export function PlanSteps({ plan, names, currency }: { plan: ReportedPlan; names: Names; currency: string }) {
+  return (
+    <ol class="plan">
+      {plan.operations.map((operation) => (
+        <Step
+          key={`${operation.operation} ${operation.position}`}
+          operation={operation}
+          longest={longest(plan)}
+          dearest={dearest(plan)}
+          names={names}
+          currency={currency}
+        />
+      ))}
+      <Shared plan={plan} />
+    </ol>
+  );
+}
+
+interface StepProps {
+  readonly operation: PlannedOperation;
+  readonly longest: number;
+  readonly dearest: number;
+  readonly names: Names;
+  readonly currency: string;
+}
+
+function Step({ operation, longest, dearest, names, currency }: StepProps) {
+  const cost = spent(operation);
+  const place =
+    operation.position === "front" || operation.position === "rear" ? ` (${operation.position})` : "";
+  return (
+    <li>
+      <details>
+        <summary>
+          <span class="wn">
+            <span>
+              {operation.name}
+              {place}
+            </span>
+            {tags(operation).map((tag) => (
+              <span key={tag} class="tag">
+                {tag}
+              </span>
+            ))}
+          </span>
+          <Length
+            share={operation.minutes / longest}
+            kind={operation.kind === "optional" ? "choice" : "time"}
+          />
+          <span class="wv">{minutes(operation.minutes)}</span>
+          <Length share={cost / dearest} kind="money" />
+          <span class="wv">{cost > 0 ? money(cost, currency) : "\u2013"}</span>
+        </summary>
+        <StepFacts operation={operation} names={names} />
+      </details>
+    </li>
+  );
+}
+
+function tags({ kind, assumed, doneBy, redecide }: PlannedOperation): readonly string[] {
+  return [
+    kind === "optional" ? "your choice" : "",
+    assumed ? "likelier than not" : "",
+    doneBy === "self" ? "" : doneBy === "mechanic" ? "have it done or checked" : "outside service",
+    redecide ? "decide again here" : "",
+  ].filter((tag) => tag !== "");
+}
+
+function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
+  const { torque, proof, because, redecide, parts, assumed } = operation;
+  const facts: [string, string][] = [];
+  if (because.length > 0) {
+    const what = listed(because.map(names.check));
+    facts.push(["Because of", assumed ? `${what}: not looked at, but likelier than not` : what]);
+  }
+  if (parts.length > 0)
+    facts.push(["Uses", listed(parts.map(({ name, quantity, unit }) => amount(name, quantity, unit)))]);
+  if (torque !== null) {
+    facts.push([
+      "Torque",
+      `${between(String(torque.from), String(torque.to))} N m, ${torque.of}; a marked value rules`,
+    ]);
+  }
+  facts.push(["Proof", proof]);
+  if (redecide) facts.push(["Then", "you can still change course after this"]);
+  return (
+    <dl class="facts">
+      {facts.map(([name, text]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{sentence(text)}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function amount(name: string, quantity: number, unit: string): string {
+  const n = String(Number(quantity.toFixed(2)));
+  return unit === "each" ? `${n} \u00d7 ${uncapital(name)}` : `${n} ${unit} ${uncapital(name)}`;
+}
+
+function Length({ share, kind }: { share: number; kind: "time" | "choice" | "money" }) {
+  return (
+    <span class="length" aria-hidden="true">
+      {share > 0 && <span class={kind} style={{ width: `${Math.max(2, share * 100)}%` }} />}
+    </span>
+  );
+}
+
+/** Dismantling that several operations share, counted once. */
+function Shared({ plan }: { plan: ReportedPlan }) {
+  if (plan.sharedSteps.length === 0) return null;
+  const total = sharedMinutes(plan);
+  return (
+    <li>
+      <details>
+        <summary>
+          <span class="wn">
+            <span>Taking apart and putting back, shared and counted once</span>
+          </span>
+          <Length share={total / longest(plan)} kind="time" />
+          <span class="wv">{minutes(total)}</span>
+          <Length share={0} kind="money" />
+          <span class="wv">{"\u2013"}</span>
+        </summary>
+        <ul class="pairs">
+          {plan.sharedSteps.map(({ step, name, minutes: time }) => (
+            <li key={step}>
+              <span>{name}</span>
+              <span>{minutes(time)}</span>
+            </li>
+          ))}
+        </ul>
+      </details>
+    </li>
+  );
+}

@@ -1,0 +1,68 @@
+import { useCallback, useMemo } from "preact/hooks";
+import type { CourseId } from "../api/types.ts";
+import { GoalFlag } from "../charts/Axis.tsx";
+import type { BarsSettings } from "../charts/bars.ts";
+import { createBarsChart } from "../charts/barsChart.ts";
+import { PlotLayer } from "../charts/PlotLayer.tsx";
+import type { Place } from "../charts/place.ts";
+import { percent, rateScale } from "../charts/scale.ts";
+import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
+import { goalMoney, rate } from "../words/money.ts";
+import { likelyRate } from "../words/range.ts";
+
+/** One range with its goal. */
+export function RateBar(props: {
+  figures: { readonly rate: number; readonly p10: number; readonly p90: number };
+  goal: number;
+  currency: string;
+  course: CourseId;
+  open: boolean;
+}) {
+  const { figures, goal, currency, course, open } = props;
+  const scale = useMemo(() => rateScale([figures], goal, 4), [figures, goal]);
+  const settings = useCallback(
+    (place: Place): BarsSettings => ({
+      bars: [
+        {
+          low: figures.p10,
+          high: figures.p90,
+          at: figures.rate,
+          sign: COURSE_PATH[course],
+          token: COURSE_TOKEN[course],
+          open,
+        },
+      ],
+      strips: place.strips,
+      scale,
+      goal,
+      dotted: null,
+      losses: true,
+      active: null,
+      width: place.width,
+      height: place.height,
+    }),
+    [figures, goal, course, open, scale],
+  );
+  const label = `Margin per hour: ${likelyRate(figures, currency)}; your goal is ${goalMoney(goal, currency)}.`;
+  return (
+    <div class="ratebar">
+      <div class="plotbox">
+        <div class="plot" />
+        <PlotLayer label={label} create={createBarsChart} settings={settings} tellings={NO_TELLINGS} quiet />
+      </div>
+      <div class="axis under" aria-hidden="true">
+        {scale.ticks.map((tick) => {
+          const near = Math.abs(percent(tick, scale) - percent(goal, scale)) < 30;
+          return near ? null : (
+            <span key={tick} style={{ left: `${percent(tick, scale)}%` }}>
+              {rate(tick, currency)}
+            </span>
+          );
+        })}
+        <GoalFlag at={percent(goal, scale)}>goal {goalMoney(goal, currency)}</GoalFlag>
+      </div>
+    </div>
+  );
+}
+
+const NO_TELLINGS = [null];

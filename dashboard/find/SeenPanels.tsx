@@ -1,0 +1,170 @@
+import type { Appraisal, ReportedFinding } from "../api/types.ts";
+import { Warning } from "../signs/Warning.tsx";
+import { listed, uncapital } from "../words/count.ts";
+import { plain, sentence } from "../words/plain.ts";
+import { cautionsTitle, lookedTitle, readinessTitle } from "../words/titles.ts";
+import type { Names } from "./names.ts";
+
+/** What still stands between the bike and the road. */
+export function ReadinessPanel({ appraisal, names }: { appraisal: Appraisal; names: Names }) {
+  const { blocking, owed } = appraisal.readiness;
+  return (
+    <section class="panel" aria-labelledby="ready-title">
+      <h2 id="ready-title">{readinessTitle(appraisal)}</h2>
+      <NameList title="To cure before anyone rides it" ids={blocking} names={names} />
+      <NameList
+        title="Looks owed before it is sold as rideable"
+        ids={owed}
+        names={names}
+        folded={owed.length > 6}
+      />
+      {appraisal.readiness.ready && (
+        <p class="small">The checks screen the bike; they do not certify it. The final check still stands.</p>
+      )}
+    </section>
+  );
+}
+
+function NameList(props: { title: string; ids: readonly string[]; names: Names; folded?: boolean }) {
+  const { title, ids, names, folded } = props;
+  if (ids.length === 0) return null;
+  const list = (
+    <ul class="bullets">
+      {ids.map((id) => (
+        <li key={id}>{names.check(id)}</li>
+      ))}
+    </ul>
+  );
+  if (folded !== true) {
+    return (
+      <>
+        <h3>{title}</h3>
+        {list}
+      </>
+    );
+  }
+  return (
+    <details>
+      <summary>
+        {title} ({ids.length})
+      </summary>
+      {list}
+    </details>
+  );
+}
+
+/** Hard cautions open, soft ones folded with their count. */
+export function CautionsPanel({ appraisal }: { appraisal: Appraisal }) {
+  const { cautions } = appraisal;
+  const hard = cautions.filter(({ kind }) => kind === "hard");
+  const soft = cautions.filter(({ kind }) => kind === "soft");
+  return (
+    <section class="panel" aria-labelledby="cautions-title">
+      <h2 id="cautions-title">{cautionsTitle(cautions)}</h2>
+      <div class="warnings">
+        {hard.map((caution) => (
+          <Warning key={caution.id} kind="stop">
+            <b>{sentence(caution.title)}</b> {caution.text}
+            <p class="because">{sentence(caution.because)}</p>
+          </Warning>
+        ))}
+      </div>
+      {soft.length > 0 && (
+        <details>
+          <summary>
+            {hard.length > 0 ? "Also bear in mind" : "Bear in mind"} ({soft.length})
+          </summary>
+          <div class="warnings">
+            {soft.map((caution) => (
+              <Warning key={caution.id} kind="mind">
+                <b>{sentence(caution.title)}</b> {caution.text}
+                <p class="because">{sentence(caution.because)}</p>
+              </Warning>
+            ))}
+          </div>
+        </details>
+      )}
+    </section>
+  );
+}
+
+/** What was seen: faults first, then how much was looked at. */
+export function FindingsPanel({
+  appraisal,
+  names,
+  wheel,
+}: {
+  appraisal: Appraisal;
+  names: Names;
+  wheel: preact.JSX.Element;
+}) {
+  const { findings, mismatches, ignored, looked } = appraisal;
+  const faults = [...findings.filter(({ severity }) => severity > 0)].sort((a, b) => b.severity - a.severity);
+  const sound = findings.filter(({ severity }) => severity === 0);
+  return (
+    <section class="panel" aria-labelledby="findings-title">
+      <h2 id="findings-title">{lookedTitle(appraisal)}</h2>
+      <div class="looked">
+        {wheel}
+        <p class="small">
+          {looked.applicable} checks apply to this bike, in 12 groups: a long spoke for a group looked at, a
+          short one for a group with looks still open, a faint one for a group not looked at. Not looked at
+          never counts as good.
+        </p>
+      </div>
+      {faults.length > 0 && (
+        <ul class="findings">
+          {faults.map((finding) => (
+            <Fault key={`${finding.check} ${finding.position}`} finding={finding} names={names} />
+          ))}
+        </ul>
+      )}
+      {mismatches.map(({ text }) => (
+        <p key={text} class="note">
+          {sentence(text)}
+        </p>
+      ))}
+      {sound.length > 0 && (
+        <details>
+          <summary>No fault found ({sound.length})</summary>
+          <ul class="bullets">
+            {sound.map((finding) => (
+              <li key={`${finding.check} ${finding.position}`}>
+                {names.check(finding.check)}
+                {where(finding)}: {uncapital(names.level(finding.check, finding.level))}
+                {finding.borderline !== undefined && `. ${onTheLine(finding.borderline)}`}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {ignored.length > 0 && (
+        <p class="small">
+          Left out, as they do not apply here: {listed(ignored.map(({ check }) => names.check(check)))}.
+        </p>
+      )}
+    </section>
+  );
+}
+
+function Fault({ finding, names }: { finding: ReportedFinding; names: Names }) {
+  const { check, level, borderline, safetyBlock, note } = finding;
+  return (
+    <li class={safetyBlock ? "block" : ""}>
+      <b>
+        {names.check(check)}
+        {where(finding)}
+      </b>
+      <span>{sentence(note === "" ? names.level(check, level) : note)}</span>
+      {safetyBlock && (
+        <span class="tag strong">{names.isPaper(check) ? "not to be sold" : "not to be ridden"}</span>
+      )}
+      {borderline !== undefined && <span class="tag">{onTheLine(borderline)}</span>}
+    </li>
+  );
+}
+
+const where = ({ position }: ReportedFinding) =>
+  position === "front" || position === "rear" ? `, ${position}` : "";
+const onTheLine = ([better, worse]: readonly [string, string]) =>
+  `On the line between ${plain(better).toLowerCase()} and ${plain(worse).toLowerCase()}: measure again`;

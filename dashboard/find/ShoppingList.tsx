@@ -1,0 +1,66 @@
+import type { CourseOutcome, ReportedPlan } from "../api/types.ts";
+import { capital } from "../words/count.ts";
+import { COURSE_WORDS } from "../words/course.ts";
+import { billed } from "../words/money.ts";
+
+/** What to buy for the work of a course, summed exactly. */
+export function ShoppingList({
+  course,
+  plan,
+  currency,
+}: {
+  course: CourseOutcome;
+  plan: ReportedPlan;
+  currency: string;
+}) {
+  const { shoppingList } = plan;
+  if (shoppingList.length === 0) return <p class="small">Nothing to buy for it.</p>;
+  const total = shoppingList.reduce((sum, { price, quantity }) => sum + price * quantity, 0);
+  return (
+    <details class="shopping">
+      <summary>
+        Shopping list: {shoppingList.length} {shoppingList.length === 1 ? "line" : "lines"},{" "}
+        {billed(total, currency)}
+      </summary>
+      <div class="scrolled">
+        <table>
+          <caption class="sr">
+            Shopping list to {COURSE_WORDS[course.course].name.toLowerCase()}, invented prices
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">What</th>
+              <th scope="col">How much</th>
+              <th scope="col" class="right">
+                One
+              </th>
+              <th scope="col" class="right">
+                Sum
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {shoppingList.map(({ part, name, quantity, unit, price }) => (
+              <tr key={part}>
+                <th scope="row">{capital(name)}</th>
+                <td>
+                  {Number(quantity.toFixed(2))} {unit === "each" ? "" : unit}
+                </td>
+                <td class="right">{billed(price, currency)}</td>
+                <td class="right">{billed(price * quantity, currency)}</td>
+              </tr>
+            ))}
+          </tbody>
+          <tfoot>
+            <tr>
+              <th scope="row">In all</th>
+              <td />
+              <td />
+              <td class="right">{billed(total, currency)}</td>
+            </tr>
+          </tfoot>
+        </table>
+      </div>
+    </details>
+  );
+}

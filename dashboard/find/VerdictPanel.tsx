@@ -1,0 +1,85 @@
+import type { Appraisal, CourseId, CourseOutcome } from "../api/types.ts";
+import { hardlyLooked, standing } from "../courses/standing.ts";
+import { CourseSign } from "../signs/CourseSign.tsx";
+import { COURSE_TOKEN } from "../signs/shapes.ts";
+import { addedHours } from "../words/addedHours.ts";
+import { outOf } from "../words/chance.ts";
+import { COURSE_WORDS } from "../words/course.ts";
+import { goalMoney, rate } from "../words/money.ts";
+import { sentence } from "../words/plain.ts";
+import { rateRange } from "../words/range.ts";
+import { advice } from "../words/verdict.ts";
+import { Offers } from "./Offers.tsx";
+import { RateBar } from "./RateBar.tsx";
+import { Reasons } from "./Reasons.tsx";
+
+/** A find's answer with what it is held against. */
+export interface Shown {
+  readonly appraisal: Appraisal;
+  readonly goal: number;
+  readonly price: number | undefined;
+  readonly paid: boolean;
+}
+
+/** The decision: what to do, what an hour on it earns and how sure that is, and what to pay. */
+export function VerdictPanel(props: Shown) {
+  const { appraisal, goal } = props;
+  const stand = standing(appraisal);
+  if (stand === null) return null;
+  const { verdict, shown } = stand;
+  const token = COURSE_TOKEN[verdict.course];
+  return (
+    <section class="panel verdict" aria-label="Verdict" style={{ borderTopColor: `var(${token})` }}>
+      <div>
+        <p class="say">
+          <CourseSign course={verdict.course} />
+          {advice(appraisal, { called: "it" })}
+        </p>
+        {appraisal.decision.lookFirst !== null && (
+          <p class="small">On what is known so far: {COURSE_WORDS[verdict.course].name.toLowerCase()}.</p>
+        )}
+        <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
+      </div>
+      <div>
+        {shown?.marginPerHour ? (
+          <Rate shown={shown} verdict={verdict.course} appraisal={appraisal} goal={goal} />
+        ) : (
+          <p>No course but leaving is open.</p>
+        )}
+      </div>
+      <Offers {...props} shown={shown} />
+    </section>
+  );
+}
+
+function Rate(props: { shown: CourseOutcome; verdict: CourseId; appraisal: Appraisal; goal: number }) {
+  const { shown, verdict, appraisal, goal } = props;
+  const figures = shown.marginPerHour ?? { rate: 0, p10: 0, p90: 0 };
+  const { currency } = appraisal;
+  const added = addedHours(shown, appraisal.courses, goal, currency);
+  return (
+    <>
+      {verdict === "leave" && (
+        <p class="small">Best other course: {COURSE_WORDS[shown.course].name.toLowerCase()}</p>
+      )}
+      <p class="big">
+        <span class="say">{rate(figures.rate, currency)}</span>{" "}
+        <span>
+          an hour, likely between{" "}
+          <b class="nowrap">{rateRange(figures.p10, figures.p90, currency).replace(" to ", " and ")}</b>
+        </span>
+      </p>
+      <RateBar
+        figures={figures}
+        goal={goal}
+        currency={currency}
+        course={verdict}
+        open={hardlyLooked(appraisal)}
+      />
+      <p class="small">
+        8 outcomes in 10 lie in the bar. Misses your {goalMoney(goal, currency)}{" "}
+        {outOf(shown.belowGoalProbability ?? 0, 10)}.{added !== null && ` ${sentence(added)}`}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,28 @@
+import type { Reference } from "../api/types.ts";
+import { capital } from "../words/count.ts";
+
+/** Names and words of the catalogue, by id; the id itself where the catalogue does not hold it. */
+export interface Names {
+  check(id: string): string;
+  operation(id: string): string;
+  /** What a level of a check means. */
+  level(check: string, level: string): string;
+  /** A check or an operation. */
+  any(id: string): string;
+  /** Whether a check is about papers: what blocks there blocks the sale, not the ride. */
+  isPaper(check: string): boolean;
+}
+
+export function namesIn({ checks, operations }: Pick<Reference, "checks" | "operations">): Names {
+  const check = new Map(checks.map((one) => [one.id, one]));
+  const operation = new Map(operations.map(({ id, name }) => [id, name]));
+  const nameOf = (id: string) => check.get(id)?.name ?? id;
+  return {
+    check: nameOf,
+    operation: (id) => operation.get(id) ?? id,
+    level: (id, level) =>
+      capital(check.get(id)?.levels.find((one) => one.id === level)?.description ?? level),
+    any: (id) => operation.get(id) ?? nameOf(id),
+    isPaper: (id) => check.get(id)?.group === "paperwork",
+  };
+}

@@ -1,0 +1,120 @@
+import { useCallback, useMemo } from "preact/hooks";
+import type { Reference } from "../api/types.ts";
+import { Axis, GoalFlag } from "../charts/Axis.tsx";
+import type { BarsSettings } from "../charts/bars.ts";
+import { createBarsChart } from "../charts/barsChart.ts";
+import { PlotLayer } from "../charts/PlotLayer.tsx";
+import type { Place } from "../charts/place.ts";
+import { percent, rateScale } from "../charts/scale.ts";
+import { TableDetails } from "../parts/TableDetails.tsx";
+import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
+import { go } from "../state/route.ts";
+import { chance } from "../words/chance.ts";
+import { COURSE_WORDS } from "../words/course.ts";
+import { goalMoney, rate } from "../words/money.ts";
+import { rateRange } from "../words/range.ts";
+import { ChartKey } from "./ChartKey.tsx";
+import { MarginRow } from "./MarginRow.tsx";
+import { chartSentence, type FindRow, rowLines } from "./row.ts";
+
+/** Margin per hour by find: one row each, on one axis with the goal. The chart is the list. */
+export function MarginChart({
+  rows,
+  goal,
+  currency,
+  reference,
+  dimmed,
+}: {
+  rows: readonly FindRow[];
+  goal: number;
+  currency: string;
+  reference: Reference;
+  dimmed: boolean;
+}) {
+  const scale = useMemo(() => rateScale(rows, goal, innerWidth < 600 ? 5 : 7), [rows, goal]);
+  const settings = useCallback(
+    (place: Place, active: number | null): BarsSettings => ({
+      bars: rows.map((row) => ({
+        low: row.p10,
+        high: row.p90,
+        at: row.rate,
+        sign: COURSE_PATH[row.verdict],
+        token: COURSE_TOKEN[row.verdict],
+        open: row.hardlyLooked,
+      })),
+      strips: place.strips,
+      scale,
+      goal,
+      dotted: null,
+      losses: true,
+      active,
+      width: place.width,
+      height: place.height,
+    }),
+    [rows, scale, goal],
+  );
+  return (
+    <>
+      <div class="axisrow">
+        <div class="axis flags" aria-hidden="true">
+          {roomForLoss(percent(0, scale), percent(goal, scale)) && <span class="start">loses money</span>}
+          <GoalFlag at={percent(goal, scale)}>your goal {goalMoney(goal, currency)}/h</GoalFlag>
+        </div>
+      </div>
+      <div class={dimmed ? "plotbox dim" : "plotbox"}>
+        <ol class="rows">
+          {rows.map((row) => (
+            <MarginRow key={row.find.id} row={row} reference={reference} />
+          ))}
+        </ol>
+        <PlotLayer
+          label={chartSentence(rows, "Margin per hour by find.", goal)}
+          create={createBarsChart}
+          settings={settings}
+          tellings={rows.map((row) => ({
+            title: row.find.name,
+            lines: rowLines(row, goal),
+            at: percent(row.rate, scale),
+          }))}
+          onPick={(i) => {
+            const row = rows[i];
+            if (row !== undefined) go(`/finds/${encodeURIComponent(row.find.id)}`);
+          }}
+        />
+      </div>
+      <div class="axisrow">
+        <Axis scale={scale} say={(value) => rate(value, currency)} />
+      </div>
+      <ChartKey reference={reference} />
+      <TableDetails
+        caption="Margin per hour by find"
+        head={[
+          "Find",
+          "Course",
+          "An hour",
+          "8 in 10 between",
+          `Misses ${goalMoney(goal, currency)}`,
+          "Added hours",
+        ]}
+        rows={rows.map((row) => [
+          row.find.name,
+          courseWords(row),
+          rate(row.rate, currency),
+          rateRange(row.p10, row.p90, currency),
+          chance(row.misses, 10),
+          row.added ?? "no added hours",
+        ])}
+      />
+    </>
+  );
+}
+
+/** Whether "loses money" can stand over its ground without touching the flag, in per cent of the axis. */
+function roomForLoss(nought: number, goal: number): boolean {
+  return nought > 9 && goal > (innerWidth < 600 ? 31 : 16);
+}
+
+function courseWords(row: FindRow): string {
+  const shown = COURSE_WORDS[row.shown.course].name;
+  return row.verdict === "leave" ? `Leave (best other: ${shown.toLowerCase()})` : shown;
+}

@@ -1,0 +1,80 @@
+import { type ReadonlySignal, signal } from "@preact/signals";
+import { type Answers, isComplete, NO_ANSWERS } from "../answers/answers.ts";
+import { bodyOf } from "../answers/body.ts";
+import { isRecord, parsedAnswers } from "../answers/parsed.ts";
+import type { Check } from "../api/types.ts";
+import type { Shelf } from "../state/shelf.ts";
+import type { Find } from "./find.ts";
+
+/** A find the user described. It stays in this browser. */
+export interface OwnFind {
+  readonly id: string;
+  readonly name: string;
+  readonly answers: Answers;
+}
+
+/** The user's own finds, kept on a shelf. */
+export interface OwnFinds {
+  readonly all: ReadonlySignal<readonly OwnFind[]>;
+  /** What went wrong with keeping them, to be shown; null where nothing did. */
+  readonly trouble: ReadonlySignal<"unreadable" | "not-kept" | null>;
+  get(id: string): OwnFind | undefined;
+  put(find: OwnFind): void;
+  remove(id: string): void;
+}
+
+const VERSION = 1;
+
+/** Opens the shelf. What cannot be read is left out, and said so; it is overwritten by the next change. */
+export function openOwnFinds(place: Shelf): OwnFinds {
+  const kept = place.read();
+  const found = kept === "nothing" ? [] : kept === "unreadable" ? null : findsIn(kept.value);
+  const all = signal<readonly OwnFind[]>(found ?? []);
+  const trouble = signal<"unreadable" | "not-kept" | null>(found === null ? "unreadable" : null);
+
+  function set(finds: readonly OwnFind[]): void {
+    all.value = finds;
+    trouble.value = place.write({ version: VERSION, finds }) ? null : "not-kept";
+  }
+
+  return {
+    all,
+    trouble,
+    get: (id) => all.value.find((find) => find.id === id),
+    put(find) {
+      const known = all.value.some(({ id }) => id === find.id);
+      set(known ? all.value.map((one) => (one.id === find.id ? find : one)) : [...all.value, find]);
+    },
+    remove: (id) => set(all.value.filter((find) => find.id !== id)),
+  };
+}
+
+function findsIn(value: unknown): OwnFind[] | null {
+  if (!isRecord(value) || value.version !== VERSION || !Array.isArray(value.finds)) return null;
+  return value.finds.flatMap((one: unknown) => {
+    if (!isRecord(one) || typeof one.id !== "string" || one.id === "") return [];
+    const name = typeof one.name === "string" ? one.name : "";
+    return [{ id: one.id, name, answers: parsedAnswers(one.answers) }];
+  });
+}
+
+/** A new find with nothing said about it. */
+export function newOwnFind(): OwnFind {
+  const id = `own-${Date.now().toString(36)}-${Math.floor(Math.random() * 1e6).toString(36)}`;
+  return { id, name: "", answers: NO_ANSWERS };
+}
+
+/** An own find as one on the chart; null while too little is known to ask. */
+export function asFind(own: OwnFind, checks: readonly Check[], goal: number, unnamed: string): Find | null {
+  if (!isComplete(own.answers)) return null;
+  const name = own.name.trim() === "" ? unnamed : own.name.trim();
+  return {
+    id: own.id,
+    name,
+    called: own.name.trim() === "" ? "it" : name,
+    where: "",
+    line: "",
+    invented: false,
+    body: bodyOf(own.answers, checks, goal),
+  };
+}

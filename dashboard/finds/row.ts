@@ -1,0 +1,82 @@
+import type { Appraisal, CourseId, CourseOutcome } from "../api/types.ts";
+import { hardlyLooked, standing } from "../courses/standing.ts";
+import { addedHours } from "../words/addedHours.ts";
+import { outOf } from "../words/chance.ts";
+import { COURSE_WORDS } from "../words/course.ts";
+import { goalMoney } from "../words/money.ts";
+import { likelyRate } from "../words/range.ts";
+import { hours } from "../words/time.ts";
+import type { Find } from "./find.ts";
+
+/** A find that has figures, as a row of the chart. */
+export interface FindRow {
+  readonly find: Find;
+  readonly appraisal: Appraisal;
+  readonly verdict: CourseId;
+  /** The course whose figures are shown: the verdict or, where that is to leave, the best other. */
+  readonly shown: CourseOutcome;
+  readonly rate: number;
+  readonly p10: number;
+  readonly p90: number;
+  /** Worth doing, at more than the goal for an hour. */
+  readonly beats: boolean;
+  /** Chance of missing the goal. */
+  readonly misses: number;
+  readonly hardlyLooked: boolean;
+  /** What the added hours earn, in words. */
+  readonly added: string | null;
+}
+
+/** Null where the find is stopped, or no course but leaving is open. */
+export function rowOf(find: Find, appraisal: Appraisal, goal: number): FindRow | null {
+  const stand = standing(appraisal);
+  const shown = stand?.shown ?? null;
+  if (stand === null || shown === null || shown.marginPerHour === null) return null;
+  const { rate, p10, p90 } = shown.marginPerHour;
+  const verdict = stand.verdict.course;
+  return {
+    find,
+    appraisal,
+    verdict,
+    shown,
+    rate,
+    p10,
+    p90,
+    beats: verdict !== "leave" && rate > goal,
+    misses: shown.belowGoalProbability ?? 0,
+    hardlyLooked: hardlyLooked(appraisal),
+    added: addedHours(shown, appraisal.courses, goal, appraisal.currency),
+  };
+}
+
+/** Best earner first. */
+export function byRate(a: FindRow, b: FindRow): number {
+  return b.rate - a.rate;
+}
+
+/** What the chart tells about a row, line by line. */
+export function rowLines(row: FindRow, goal: number): readonly string[] {
+  const { currency } = row.appraisal;
+  const course = COURSE_WORDS[row.shown.course].name;
+  return [
+    row.verdict === "leave" ? `Leave; best other: ${course.toLowerCase()}` : course,
+    likelyRate(row, currency),
+    hours(row.shown.hours?.mean ?? 0),
+    `misses ${goalMoney(goal, currency)} ${outOf(row.misses, 10)}`,
+  ];
+}
+
+/** The chart in a sentence for whoever does not see it: best, worst, and what crosses the goal. */
+export function chartSentence(rows: readonly FindRow[], title: string, goal: number): string {
+  const [best] = rows;
+  const worst = rows.at(-1);
+  if (best === undefined || worst === undefined) return title;
+  const { currency } = best.appraisal;
+  const crossing = rows.filter(({ p10, p90 }) => p10 < goal && p90 > goal).length;
+  return [
+    title,
+    `Best: ${best.find.name}, ${likelyRate(best, currency)}.`,
+    `Worst: ${worst.find.name}, ${likelyRate(worst, currency)}.`,
+    `${crossing} of ${rows.length} ranges cross the goal of ${goalMoney(goal, currency)}.`,
+  ].join(" ");
+}

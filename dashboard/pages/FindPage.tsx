@@ -1,0 +1,114 @@
+import type { Appraisal, Reference } from "../api/types.ts";
+import { Bicycle } from "../drawings/Bicycle.tsx";
+import { FindPanels } from "../find/FindPanels.tsx";
+import { namesIn } from "../find/names.ts";
+import { OwnActions } from "../find/OwnActions.tsx";
+import type { Find } from "../finds/find.ts";
+import { DemoLine } from "../parts/DemoLine.tsx";
+import { Heading } from "../parts/Heading.tsx";
+import { Trouble } from "../parts/Trouble.tsx";
+import { CourseSign } from "../signs/CourseSign.tsx";
+import { askingOf, finds } from "../state/finds.ts";
+import { goal } from "../state/goal.ts";
+import { reference } from "../state/reference.ts";
+import { factsLine } from "../words/description.ts";
+import { sentence } from "../words/plain.ts";
+import { refusal } from "../words/refusal.ts";
+import { verdict } from "../words/verdict.ts";
+
+/** What should I do with this one, and why? */
+export function FindPage({ id }: { id: string }) {
+  const known = reference.value;
+  const hourlyGoal = goal.value;
+  const find = finds.value.find((one) => one.id === id);
+  if (known === null || hourlyGoal === null) return <Waiting />;
+  if (find === undefined) return <Unknown />;
+  return <Known find={find} known={known} goal={hourlyGoal} />;
+}
+
+function Waiting() {
+  return (
+    <main class="page" id="main">
+      <Heading title="A find">Working it out</Heading>
+    </main>
+  );
+}
+
+function Unknown() {
+  return (
+    <main class="page" id="main">
+      <Heading title="No such find">There is no find here by that name.</Heading>
+      <p>
+        Your own finds stay in the browser in which they were described. <a href="/">To the finds</a>
+      </p>
+    </main>
+  );
+}
+
+function Known({ find, known, goal: hourlyGoal }: { find: Find; known: Reference; goal: number }) {
+  const asking = askingOf(find.id);
+  const appraisal = asking.answer.value;
+  const fault = asking.fault.value;
+  const names = namesIn(known);
+  const { price, paid } = find.body.find.purchase ?? {};
+  return (
+    <main class="page" id="main">
+      <DemoLine own={!find.invented} />
+      <p class="crumb">
+        <a href="/">Finds</a> / {find.name}
+      </p>
+      <div class="findhead">
+        <div>
+          <p class="eyebrow">
+            {find.name}
+            <span class="tag">{find.invented ? "invented find" : "your own"}</span>
+          </p>
+          <Heading title={find.name}>
+            {appraisal === null ? (
+              "Working it out"
+            ) : (
+              <Said appraisal={appraisal}>
+                {verdict(appraisal, hourlyGoal, { called: find.called, price, nameOf: names.any })}
+              </Said>
+            )}
+          </Heading>
+          <p class="facts">
+            {find.line !== "" && `${sentence(find.line)} `}
+            {factsLine(find.body, known, known.currency)}
+            {find.where !== "" && ` ${sentence(`from: ${find.where}`)}`}
+          </p>
+        </div>
+        <div class="findside">
+          <Bicycle find={find.body.find} />
+          {!find.invented && <OwnActions id={find.id} />}
+        </div>
+      </div>
+      <p class="working" role="status">
+        {asking.status.value === "slow" ? "Working it out" : ""}
+      </p>
+      {fault !== null && (
+        <Trouble fault={fault} again={asking.again} say={(field) => refusal(field, known.checks)} />
+      )}
+      {appraisal !== null && (
+        <FindPanels
+          find={find}
+          known={known}
+          appraisal={appraisal}
+          goal={hourlyGoal}
+          price={price}
+          paid={paid === true}
+          dimmed={asking.status.value !== "settled"}
+        />
+      )}
+    </main>
+  );
+}
+
+function Said({ appraisal, children }: { appraisal: Appraisal; children: string }) {
+  return (
+    <>
+      {appraisal.decision.stop === null && <CourseSign course={appraisal.decision.course} />}
+      {children}
+    </>
+  );
+}

@@ -1,0 +1,20 @@
+/** Stands under the masthead wherever an invented find or a price from the demo data is shown. */
+export function DemoLine({ own = false }: { own?: boolean }) {
+  if (own) {
+    return (
+      <p class="demo">
+        <b>Invented prices.</b> Your own find is held against invented demo sales; no price here is a market
+        price.
+      </p>
+    );
+  }
+  return (
+    <p class="demo">
+      <span>
+        <b>Invented finds.</b> The Lockhouse workshop in Brindlehythe does not exist; no price here is a
+        market price.
+      </span>{" "}
+      <a href="/describe">Start with my own</a>
+    </p>
+  );
+}

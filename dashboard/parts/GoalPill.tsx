@@ -1,0 +1,72 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import { goal, isGoal, setGoal } from "../state/goal.ts";
+import { reference } from "../state/reference.ts";
+import { currencySign, goalMoney } from "../words/money.ts";
+import { NumberField } from "./NumberField.tsx";
+
+/** The flag: the user's hourly goal, always in sight, and changed here. */
+export function GoalPill() {
+  const [open, setOpen] = useState(false);
+  const [typed, setTyped] = useState<number | undefined>(undefined);
+  const box = useRef<HTMLDivElement>(null);
+  const button = useRef<HTMLButtonElement>(null);
+  const value = goal.value;
+  const currency = reference.value?.currency ?? "EUR";
+
+  useEffect(() => {
+    if (!open) return;
+    box.current?.querySelector("input")?.select();
+    const away = (event: Event) => {
+      if (!box.current?.contains(event.target as Node)) setOpen(false);
+    };
+    document.addEventListener("pointerdown", away);
+    return () => document.removeEventListener("pointerdown", away);
+  }, [open]);
+
+  if (value === null) return <div class="goal" />;
+  const close = () => {
+    setOpen(false);
+    button.current?.focus();
+  };
+  const change = (next: number | undefined) => {
+    setTyped(next);
+    if (isGoal(next)) setGoal(next);
+  };
+  const refused = typed !== undefined && !isGoal(typed);
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes what the button opened
+    <div class="goal" ref={box} onKeyDown={(event) => event.key === "Escape" && open && close()}>
+      <button ref={button} type="button" class="pill" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <span class="flag">{goalMoney(value, currency)}/h</span>
+        <span>
+          <span class="sr">your hourly goal, </span>change
+        </span>
+      </button>
+      {open && (
+        <form
+          class="goalbox panel"
+          onSubmit={(event) => {
+            event.preventDefault();
+            close();
+          }}
+        >
+          <NumberField
+            label="What one more hour must earn"
+            value={value}
+            onValue={change}
+            before={currencySign(currency)}
+            unit="an hour"
+            step={1}
+            hint="Kept in this browser. Every find is worked out anew."
+            messages={
+              refused ? [`Set it between ${goalMoney(0, currency)} and ${goalMoney(500, currency)}.`] : []
+            }
+          />
+          <button type="submit" class="btn quiet">
+            Done
+          </button>
+        </form>
+      )}
+    </div>
+  );
+}

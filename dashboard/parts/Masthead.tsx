@@ -1,0 +1,70 @@
+import { Word } from "../signs/Word.tsx";
+import { route } from "../state/route.ts";
+import { GoalPill } from "./GoalPill.tsx";
+
+const PLACES = [
+  { page: "finds", href: "/", name: "Finds" },
+  { page: "describe", href: "/describe", name: "Describe" },
+] as const;
+
+function Places() {
+  const { page } = route.value;
+  return PLACES.map((place) => {
+    const here = page === place.page || (page === "find" && place.page === "finds");
+    return (
+      <a
+        key={place.page}
+        href={place.href}
+        {...(here ? { "aria-current": page === place.page ? "page" : "true" } : {})}
+      >
+        {place.page === "finds" ? <FindsIcon /> : <DescribeIcon />}
+        {place.name}
+      </a>
+    );
+  });
+}
+
+export function Masthead() {
+  return (
+    <header class="page">
+      <a class="skip" href="#main">
+        Skip to the page
+      </a>
+      <div class="mast">
+        <Word />
+        <nav aria-label="Main">
+          <Places />
+        </nav>
+        <GoalPill />
+      </div>
+    </header>
+  );
+}
+
+/** The same places at the thumb on a phone. */
+export function Tabs() {
+  return (
+    <nav class="tabs" aria-label="Main, below">
+      <Places />
+    </nav>
+  );
+}
+
+function FindsIcon() {
+  return (
+    <svg viewBox="0 0 24 24" aria-hidden="true">
+      <path d="M4 6h10M4 12h16M4 18h7" />
+      <circle cx="17" cy="6" r="2" />
+      <circle cx="14" cy="18" r="2" />
+    </svg>
+  );
+}
+
+function DescribeIcon() {
+  return (
+    <svg viewBox="0 0 24 24" aria-hidden="true">
+      <path d="M5 19l1-4L16.500 4.500l3 3L9 18z" />
+      <path d="M14 7l3 3M13 20h7" />
+    </svg>
+  );
+}

@@ -1,0 +1,77 @@
+import { type ReadonlySignal, signal } from "@preact/signals";
+import type { Outcome } from "../api/client.ts";
+import type { Fault } from "../api/fault.ts";
+import type { Appraisal, AppraisalBody } from "../api/types.ts";
+
+/** Wait after a keystroke, so that typing a number is one question. */
+const SETTLE_MS = 250;
+/** An answer that takes longer than this is announced as being worked out. */
+const SLOW_MS = 400;
+
+export type Appraise = (body: AppraisalBody, signal: AbortSignal) => Promise<Outcome<Appraisal>>;
+
+/** The conversation with the API about one find. The last answer stays until a newer one comes. */
+export interface Asking {
+  readonly answer: ReadonlySignal<Appraisal | null>;
+  /** asking: a newer answer is under way; slow: and has been for a while. */
+  readonly status: ReadonlySignal<"settled" | "asking" | "slow">;
+  readonly fault: ReadonlySignal<Fault | null>;
+  /** Asks unless the same question was asked last and did not fail. Of several questions only the newest is answered. */
+  ask(body: AppraisalBody, waitMs?: number): void;
+  /** Asks the last question again. */
+  again(): void;
+  /** Forgets the question under way. */
+  stop(): void;
+}
+
+export function createAsking(appraise: Appraise): Asking {
+  const answer = signal<Appraisal | null>(null);
+  const status = signal<"settled" | "asking" | "slow">("settled");
+  const fault = signal<Fault | null>(null);
+  let asked = "";
+  let turn = 0;
+  let settling: ReturnType<typeof setTimeout> | undefined;
+  let slowness: ReturnType<typeof setTimeout> | undefined;
+  let controller = new AbortController();
+
+  function stop(): void {
+    turn += 1;
+    clearTimeout(settling);
+    clearTimeout(slowness);
+    controller.abort();
+    status.value = "settled";
+  }
+
+  function ask(body: AppraisalBody, waitMs = SETTLE_MS): void {
+    const question = JSON.stringify(body);
+    if (question === asked && fault.peek() === null) return;
+    stop();
+    asked = question;
+    const mine = turn;
+    status.value = "asking";
+    settling = setTimeout(() => put(body, mine), waitMs);
+  }
+
+  async function put(body: AppraisalBody, mine: number): Promise<void> {
+    slowness = setTimeout(() => {
+      status.value = "slow";
+    }, SLOW_MS);
+    controller = new AbortController();
+    const outcome = await appraise(body, controller.signal);
+    // An answer to an older question, whenever it comes, is dropped.
+    if (mine !== turn) return;
+    clearTimeout(slowness);
+    if ("ok" in outcome) answer.value = outcome.ok;
+    fault.value = "ok" in outcome ? null : outcome.fault;
+    status.value = "settled";
+  }
+
+  function again(): void {
+    if (asked === "") return;
+    const body = JSON.parse(asked) as AppraisalBody;
+    asked = "";
+    ask(body, 0);
+  }
+
+  return { answer, status, fault, ask, again, stop };
+}

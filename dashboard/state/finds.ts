@@ -1,0 +1,51 @@
+import { computed, effect } from "@preact/signals";
+import { appraise } from "../api/client.ts";
+import { DEMO_FINDS } from "../finds/demo.ts";
+import { type Find, withGoal } from "../finds/find.ts";
+import { asFind, openOwnFinds } from "../finds/own.ts";
+import { describedKind } from "../words/description.ts";
+import { type Asking, createAsking } from "./asking.ts";
+import { goal } from "./goal.ts";
+import { reference } from "./reference.ts";
+import { browserStore, shelf } from "./shelf.ts";
+
+export const ownFinds = openOwnFinds(shelf(browserStore(), "spokeworth.finds"));
+
+/** Every find that can be asked about: the user's own beside the invented ones. */
+export const finds = computed<readonly Find[]>(() => {
+  const known = reference.value;
+  const hourlyGoal = goal.value;
+  if (known === null || hourlyGoal === null) return [];
+  const own = ownFinds.all.value.flatMap((one) => {
+    const find = asFind(one, known.checks, hourlyGoal, describedKind(one.answers.attributes, known));
+    return find === null ? [] : [find];
+  });
+  return [...DEMO_FINDS, ...own];
+});
+
+const askings = new Map<string, Asking>();
+
+/** The conversation about a find. */
+export function askingOf(id: string): Asking {
+  let asking = askings.get(id);
+  if (asking === undefined) {
+    asking = createAsking(appraise);
+    askings.set(id, asking);
+  }
+  return asking;
+}
+
+/** Keeps every find's answer up to date with its description and the goal, and asks again when the connection is back. */
+export function keepAsking(): void {
+  effect(() => {
+    const hourlyGoal = goal.value;
+    if (hourlyGoal === null) return;
+    for (const { id, body } of finds.value) {
+      const asking = askingOf(id);
+      asking.ask(withGoal(body, hourlyGoal), asking.answer.peek() === null ? 0 : undefined);
+    }
+  });
+  addEventListener("online", () => {
+    for (const asking of askings.values()) if (asking.fault.peek()?.kind === "no-signal") asking.again();
+  });
+}

@@ -1,0 +1,24 @@
+import { roundTo } from "./money.ts";
+
+const MINUS = "\u2212";
+
+/** Hours to the tenth, trailing nought left out: "8.9 h", "6 h". */
+export function hours(value: number): string {
+  return `${bareHours(value)} h`;
+}
+
+export function bareHours(value: number): string {
+  return String(Number(roundTo(value, 0.1).toFixed(1))).replace("-", MINUS);
+}
+
+/** Whole minutes: "40 min". */
+export function minutes(value: number): string {
+  return `${String(roundTo(value, 1)).replace("-", MINUS)} min`;
+}
+
+/** Days as weeks from a fortnight on: "9 days", "3 weeks". */
+export function days(value: number): string {
+  const whole = roundTo(value, 1);
+  if (whole < 14) return whole === 1 ? "1 day" : `${whole} days`;
+  return `${roundTo(value / 7, 1)} weeks`;
+}
