@@ -109,32 +109,53 @@ interface SlotCosts {
 }
 
 function slotCosts({ slots, cost, base }: SlotProblem): SlotCosts {
-  const owners = new Uint16Array(cost.length);
-  for (const slot of slots) {
-    for (const resource of new Set(slot.options.flat())) owners[resource]! += 1;
-  }
-  const paid = new Set(base);
-  const split = (resources: readonly number[], share: (resource: number) => number) => {
+  const owners = ownersOf(slots, cost.length);
+  const paid = new Uint8Array(cost.length);
+  for (const resource of base) paid[resource] = 1;
+  const sumOf = (resources: readonly number[], share: (resource: number) => number) => {
     let sum = 0;
-    for (const resource of resources) if (!paid.has(resource)) sum += share(resource);
+    for (const resource of resources) if (paid[resource] === 0) sum += share(resource);
     return sum;
   };
+  const full = (resource: number) => cost[resource]!;
   const alone = (resource: number) => (owners[resource] === 1 ? cost[resource]! : 0);
-  const options = slots.map((slot) =>
-    slot.options.map((resources) => split(resources, (resource) => cost[resource]! / owners[resource]!)),
-  );
-  const least = (costs: readonly number[]) => (costs.length === 0 ? 0 : Math.min(...costs));
-  const ownOf = slots.map((slot) => slot.options.map((resources) => split(resources, alone)));
-  const beaten = slots.map((slot, place) => {
-    const cheapest = least(slot.options.map((resources) => split(resources, (resource) => cost[resource]!)));
-    return ownOf[place]!.map((own) => own > cheapest);
+  const split = (resource: number) => cost[resource]! / owners[resource]!;
+  const exclusive = new Float64Array(slots.length);
+  const share = new Float64Array(slots.length);
+  const options: number[][] = [];
+  const beaten: boolean[][] = [];
+  slots.forEach((slot, place) => {
+    const own = slot.options.map((resources) => sumOf(resources, alone));
+    const shares = slot.options.map((resources) => sumOf(resources, split));
+    const cheapest = least(slot.options.map((resources) => sumOf(resources, full)));
+    exclusive[place] = least(own);
+    share[place] = least(shares);
+    options.push(shares);
+    beaten.push(own.map((price) => price > cheapest));
   });
-  return {
-    exclusive: Float64Array.from(ownOf, least),
-    share: Float64Array.from(options, least),
-    options,
-    beaten,
-  };
+  return { exclusive, share, options, beaten };
+}
+
+/** How many slots could use each resource. */
+function ownersOf(slots: readonly Slot[], count: number): Uint16Array {
+  const owners = new Uint16Array(count);
+  const lastOwner = new Int32Array(count).fill(-1);
+  slots.forEach((slot, place) => {
+    for (const resources of slot.options) {
+      for (const resource of resources) {
+        if (lastOwner[resource] === place) continue;
+        lastOwner[resource] = place;
+        owners[resource]! += 1;
+      }
+    }
+  });
+  return owners;
+}
+
+function least(costs: readonly number[]): number {
+  let smallest = Infinity;
+  for (const cost of costs) if (cost < smallest) smallest = cost;
+  return costs.length === 0 ? 0 : smallest;
 }
 
 /** The most that the slots from each depth on can still add, by a least cost for each slot. */

@@ -6,7 +6,7 @@ import { curesOf } from "./cure.ts";
 import { type Fault, needOf } from "./fault.ts";
 import type { Ledger, Resource } from "./ledger.ts";
 import type { Moments } from "./moments.ts";
-import { remedyKey } from "./serviceIndex.ts";
+import { remediesAt } from "./serviceIndex.ts";
 import type { WorkPlan } from "./workPlan.ts";
 
 /** Expected work on what was not looked at, beyond a plan, and the chance that it ends the job. */
@@ -135,7 +135,7 @@ function consequence(
 
 /** Symptoms cost what their causes cost, and those are counted on their own. */
 function isSymptom(fault: Fault, ledger: Ledger): boolean {
-  const rows = ledger.bench.index.remedies.get(remedyKey(fault.check.id, fault.level.id)) ?? [];
+  const rows = remediesAt(ledger.bench.index, fault.check.id, fault.level.id);
   return rows.some(({ causes }) => causes.length > 0);
 }
 

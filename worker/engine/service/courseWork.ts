@@ -1,4 +1,4 @@
-import { blockerOf, type Cure, expand } from "./cure.ts";
+import { blockerOf, type Cure, curesOf, expand } from "./cure.ts";
 import type { CureSlot } from "./cureSlot.ts";
 import type { Ledger } from "./ledger.ts";
 
@@ -29,19 +29,25 @@ export function courseWork(
     const [work] = expand([operation.id], "bike", ledger, new Set(blocker && [blocker.check.id]));
     if (!work) continue;
     if (blocker) {
-      amended = amended.map((slot) =>
-        slot.fault.check.id === blocker.check.id ? withWork(slot, work) : slot,
-      );
+      const freeing = curesOf(blocker, ledger);
+      amended = amended.map((slot) => ({
+        ...slot,
+        cures: slot.cures.map((cure) => (contains(cure, freeing) ? withWork(cure, work) : cure)),
+      }));
     } else resources.push(...work.resources);
   }
   return { resources, slots: amended };
 }
 
-function withWork(slot: CureSlot, work: Cure): CureSlot {
-  const cures = slot.cures.map((cure) => ({
+/** Whether a cure does all that one of the others does: a new post wants the old one out as well. */
+function contains({ resources }: Cure, others: readonly Cure[]): boolean {
+  return others.some((other) => other.resources.every((index) => resources.includes(index)));
+}
+
+function withWork(cure: Cure, work: Cure): Cure {
+  return {
     operations: [...new Set([...cure.operations, ...work.operations])],
     resources: [...new Set([...cure.resources, ...work.resources])],
     repaints: cure.repaints || work.repaints,
-  }));
-  return { ...slot, cures };
+  };
 }

@@ -5,7 +5,7 @@ import { type Bench, faultAt } from "./bench.ts";
 import type { Fault } from "./fault.ts";
 import type { Ledger } from "./ledger.ts";
 import type { Operation, OperationId } from "./operation.ts";
-import { remedyKey } from "./serviceIndex.ts";
+import { remediesAt } from "./serviceIndex.ts";
 import { isApplicable, placesFor } from "./task.ts";
 
 /** One way to cure a fault: the resources it takes, with everything that its steps make necessary. */
@@ -40,12 +40,13 @@ function worseOptions(fault: Fault, bench: Bench): readonly (readonly OperationI
 }
 
 function ownOptions(check: CheckId, level: string, bench: Bench): readonly (readonly OperationId[])[] {
-  const rows = bench.index.remedies.get(remedyKey(check, level));
-  if (!rows) return [];
-  const [only] = rows;
-  if (rows.length === 1) return holds(only!.when, bench.attributes) ? only!.options : [];
+  const rows = remediesAt(bench.index, check, level);
+  // Mostly there is one row, for every bike.
+  if (rows.length === 1) return holds(rows[0]!.when, bench.attributes) ? rows[0]!.options : NO_OPTIONS;
   return rows.filter(({ when }) => holds(when, bench.attributes)).flatMap(({ options }) => options);
 }
+
+const NO_OPTIONS: readonly (readonly OperationId[])[] = [];
 
 /** A list that contains another cures no better and costs no less. */
 function dropSupersets(options: readonly (readonly OperationId[])[]): readonly (readonly OperationId[])[] {

@@ -13,7 +13,7 @@ export interface ServiceIndex {
   readonly steps: ReadonlyMap<StepId, Step>;
   /** Steps of an operation and all that they imply, each once. */
   readonly closure: ReadonlyMap<StepId, readonly Step[]>;
-  readonly remedies: ReadonlyMap<string, readonly Remedy[]>;
+  readonly remedies: ReadonlyMap<CheckId, ReadonlyMap<LevelId, readonly Remedy[]>>;
   /** Checks that other faults can explain. */
   readonly symptomatic: ReadonlySet<CheckId>;
   readonly parts: ReadonlyMap<PartId, Part>;
@@ -32,18 +32,23 @@ export interface ServiceIndex {
 export const SUPERVISION: OperationId = "paid-safety-check";
 export const COMPLETION: OperationId = "complete-fittings";
 
-export function remedyKey(check: CheckId, level: LevelId): string {
-  return `${check}:${level}`;
+/** Rows on what cures a check at a level, for whatever bike. */
+export function remediesAt(
+  { remedies }: Pick<ServiceIndex, "remedies">,
+  check: CheckId,
+  level: LevelId,
+): readonly Remedy[] {
+  return remedies.get(check)?.get(level) ?? NO_ROWS;
 }
+
+const NO_ROWS: readonly Remedy[] = [];
 
 export function compileService(tables: ServiceTables): ServiceIndex {
   const steps = new Map(tables.steps.map((step) => [step.id, step]));
-  const remedies = new Map<string, Remedy[]>();
+  const remedies = new Map<CheckId, Map<LevelId, Remedy[]>>();
   for (const remedy of tables.remedies) {
-    const key = remedyKey(remedy.check, remedy.level);
-    const rows = remedies.get(key);
-    if (rows) rows.push(remedy);
-    else remedies.set(key, [remedy]);
+    const levels = remedies.get(remedy.check) ?? new Map<LevelId, Remedy[]>();
+    remedies.set(remedy.check, levels.set(remedy.level, [...(levels.get(remedy.level) ?? []), remedy]));
   }
   const always = Object.fromEntries(
     COURSES.map((course) => [course, tables.operations.filter(({ alwaysIn }) => alwaysIn.includes(course))]),

@@ -1,7 +1,7 @@
 import { holds } from "../bicycle.ts";
 import { type Bench, faultsAt } from "./bench.ts";
 import { type Fault, strongerNeed } from "./fault.ts";
-import { remedyKey } from "./serviceIndex.ts";
+import { remediesAt } from "./serviceIndex.ts";
 
 /**
  * Symptoms with a known cause are not paid for twice: weak brakes whose cable is frayed need the cable. What explains a worse level explains a milder
@@ -30,7 +30,7 @@ export function separateSymptoms(bench: Bench): { causes: readonly Fault[]; symp
 
 /** Faults that stand and explain a level of the symptom's check: somewhere on the bike, or on each wheel that shows it. */
 function causesAt({ check, position }: Fault, rank: number, bench: Bench): readonly Fault[] {
-  const rows = bench.index.remedies.get(remedyKey(check.id, check.levels[rank]!.id)) ?? [];
+  const rows = remediesAt(bench.index, check.id, check.levels[rank]!.id);
   return rows
     .filter(({ when }) => holds(when, bench.attributes))
     .flatMap(({ causes }) => causes.flatMap((match) => faultsAt(bench, match)))

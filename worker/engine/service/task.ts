@@ -7,7 +7,7 @@ import { type Moments, NOTHING, sum, times } from "./moments.ts";
 import type { Operation, PartUse, Variant } from "./operation.ts";
 import type { Part } from "./part.ts";
 import { expectedPrice } from "./partPrice.ts";
-import { COMPLETION } from "./serviceIndex.ts";
+import { COMPLETION, remediesAt } from "./serviceIndex.ts";
 
 /** A wheel's place, or the whole bike. */
 export type Place = "bike" | "front" | "rear";
@@ -61,9 +61,9 @@ export function variantFor(operation: Operation, bench: Bench): Variant | null {
   );
   if (!variant) return null;
   const callers = bench.faults.filter(({ check, level }) =>
-    bench.index.remedies
-      .get(`${check.id}:${level.id}`)
-      ?.some(({ options }) => options.some((option) => option.includes(operation.id))),
+    remediesAt(bench.index, check.id, level.id).some(({ options }) =>
+      options.some((option) => option.includes(operation.id)),
+    ),
   );
   const all = callers.every(
     ({ check, level }) => check.id === variant.at.check && variant.at.levels.includes(level.id),
