@@ -9,6 +9,7 @@ import { isWhole } from "./standingFaults.ts";
 export interface Closures {
   readonly rideableClosedBecause: string | null;
   readonly wholeSaleClosedBecause: string | null;
+  readonly partsClosedBecause: string | null;
 }
 
 /**
@@ -33,6 +34,7 @@ export function closures(settled: SettledRequest, inspection: Inspection, book: 
   return {
     rideableClosedBecause: because(ended, book) ?? because(undecided, book) ?? bare,
     wholeSaleClosedBecause: because(ended, book),
+    partsClosedBecause: bare && "Only a frame is there: nothing is left to take off it.",
   };
 }
 

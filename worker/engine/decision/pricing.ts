@@ -1,4 +1,5 @@
 import type { Probability } from "../quantity.ts";
+import { rangeMoments } from "../service/partPrice.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
 import { restorationInterest } from "../valuation/bikeClass.ts";
 import { partsGross } from "../valuation/partsGross.ts";
@@ -53,14 +54,13 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
     atLevel(predict(book.value, sale({ kind: "rides", condition: clamp(condition) }, finish)));
   const found = (state: SaleState) => atLevel(predict(book.value, { ...sale(state, PLAIN), asFound: true }));
 
+  const asFoundNotRiding = found({ kind: notRidingKind(settled) });
+  const ready = readyBase(book.value, attributes);
+  const present = presentShare(settled, book);
   const parts = (frameUnsaleable: boolean, spoiledShare: Probability): LogNormal => {
-    const gross = partsGross(
-      tables.parts,
-      readyBase(book.value, attributes),
-      attributes,
-      frameUnsaleable,
-      spoiledShare,
-    );
+    // A bare frame is one part: it fetches what it fetches as found.
+    if (!isWhole(attributes)) return asFoundNotRiding;
+    const gross = present * partsGross(tables.parts, ready, attributes, frameUnsaleable, spoiledShare);
     return atLevel({ logMedian: Math.log(gross), logSd: rideable(READY, PLAIN).logSd });
   };
 
@@ -71,10 +71,28 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
     notPolished,
     rideable,
     asFoundRiding: found({ kind: "rides", condition: 0 }),
-    asFoundNotRiding: found({ kind: notRidingKind(settled) }),
+    asFoundNotRiding,
     parts,
     curve,
   };
+}
+
+/** However much is missing, something is left of the parts. */
+const LEAST_SHARE = 0.05;
+
+/**
+ * Share of the parts' worth that is there: used prices at the bike's own tier of what is missing, against those of all that it takes to build up a bare
+ * frame. Shares, since a bike's parts fetch less together than the price list says.
+ */
+function presentShare({ missingParts, attributes }: SettledRequest, { service, catalogue }: Book): number {
+  if (missingParts.length === 0) return 1;
+  const used = (ids: readonly string[]) =>
+    ids.reduce((sum, id) => {
+      const range = service.parts.get(id)!.prices.used?.[attributes.componentTier];
+      return sum + (range ? rangeMoments(range).mean : 0);
+    }, 0);
+  const all = used(catalogue.defaults.missingParts["frame-only"] ?? []);
+  return all > 0 ? Math.max(LEAST_SHARE, 1 - used(missingParts) / all) : 1;
 }
 
 const PLAIN: Finish = { polished: false, repainted: false };

@@ -40,6 +40,8 @@ export interface Situation {
   readonly rideableClosedBecause: string | null;
   /** Why it may not be sold whole. */
   readonly wholeSaleClosedBecause: string | null;
+  /** Why there is nothing to break. */
+  readonly partsClosedBecause: string | null;
   /** Chance that a blocking fault stands, 1 where one was found. */
   readonly notRidingChance: Probability;
   readonly frameUnsaleableChance: Probability;

@@ -5,6 +5,8 @@ import type { WeighedCourse } from "./weighedCourse.ts";
 
 /** Breaking for parts: the frame sells too unless a finding, or an unseen fault, condemns it. */
 export function weighParts(situation: Situation): WeighedCourse {
+  if (situation.partsClosedBecause !== null)
+    return { course: "break-for-parts", open: false, because: situation.partsClosedBecause };
   const { pricing, book, settled, frameUnsaleableChance, spoiledShare } = situation;
   const plan = situation.fixedPlans["break-for-parts"];
   const share = partsShare(settled, book);
