@@ -31,7 +31,14 @@ const STEEL_TOURER: DescribedAttributes = {
 };
 
 /** A steel tourer of the 1980s unless described otherwise, looked over from end to end and faultless but for what is told. */
-export function lookedOver({ bike, dimensions, find, found, unseen, workshop }: Found = {}): AppraisalRequest {
+export function lookedOver({
+  bike,
+  dimensions,
+  find,
+  found,
+  unseen,
+  workshop,
+}: Found = {}): AppraisalRequest {
   const { checks, attributeDefaults } = BOOK.catalogue.inspection;
   const attributes = { ...STEEL_TOURER, ...bike };
   const settled = settleAttributes(attributes, attributeDefaults);

@@ -154,7 +154,7 @@ const TURNS: readonly (readonly [string, string, Change, readonly string[]])[] =
   [
     "A7",
     "asked more than it can bring, it is left",
-    { find: { purchase: { price: 300, paid: false } } },
+    { find: { purchase: { price: 450, paid: false } } },
     ["leave"],
   ],
   [

@@ -1,18 +1,19 @@
 import type { Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
-import { gaussHermite } from "../statistics/gaussHermite.ts";
 import {
   type LogNormal,
   logNormalCdf,
   logNormalDensity,
-  logNormalFromMean,
   logNormalQuantile,
 } from "../statistics/logNormal.ts";
-import { type LocalDistribution, risingQuantiles } from "../statistics/risingQuantiles.ts";
+import { risingQuantiles } from "../statistics/risingQuantiles.ts";
 import type { Spread } from "./appraisal.ts";
 import type { Branch } from "./branch.ts";
 import { expectationOf } from "./expectation.ts";
+import { ratioAt, ratioBand, ratioOf } from "./hourlyRatio.ts";
+import { certainAmounts, marginMixture, marginRange } from "./marginMixture.ts";
 import type { Pace } from "./pace.ts";
-import { emptyMixture, mixtureAt, type SaleMixture } from "./saleMixture.ts";
+import { quantilesBetween, TOLERANCE } from "./quantilesBetween.ts";
+import { mixtureAt, type SaleMixture } from "./saleMixture.ts";
 import { workTime } from "./workTime.ts";
 
 /** How a course turns out: distribution of margin, hours and their ratio. */
@@ -32,8 +33,8 @@ export interface Outcome {
 
 /**
  * Distribution of a course from its branches. Within a branch the going rate is log-normal and integrated in closed form; money out and
- * hours are matched in mean and variance (normal by two, log-normal by three Gauss-Hermite nodes) and taken as independent of each other:
- * an approximation by moments.
+ * hours are matched in mean and variance (normal, log-normal) and taken as independent of each other: an approximation by moments. What closed form does
+ * not reach is summed at Gauss-Hermite nodes.
  */
 export function outcomeOf(branches: readonly Branch[], pace: Pace): Outcome {
   const ways = branches.filter(({ chance }) => chance > 0);
@@ -56,8 +57,6 @@ export function outcomeOf(branches: readonly Branch[], pace: Pace): Outcome {
 }
 
 const TWENTIETHS: readonly Probability[] = Array.from({ length: 20 }, (_, index) => (index + 0.5) / 20);
-const OUTLAYS = gaussHermite(2);
-const TIMES = gaussHermite(3);
 /** P(X < x) is read this far below x: the two differ only at a certain outcome. */
 const JUST = 1e-9;
 
@@ -65,55 +64,11 @@ function strictlyBelow(probability: Probability): Probability {
   return Math.min(1, Math.max(0, probability));
 }
 
-/** Each branch at the nodes of money out; where nothing is sold, one log-normal outlay. */
-function marginMixture(ways: readonly Branch[]): SaleMixture {
-  const sizes = ways.map(({ price, outlay }) => (price && outlay.variance > 0 ? OUTLAYS.nodes.length : 1));
-  const mixture = emptyMixture(sizes.reduce((sum, size) => sum + size, 0));
-  let i = 0;
-  ways.forEach(({ chance, price, share, outlay }, way) => {
-    const sd = Math.sqrt(Math.max(0, outlay.variance));
-    const several = sizes[way]! > 1;
-    for (let node = 0; node < sizes[way]!; node++, i++) {
-      mixture.weight[i] = several ? chance * OUTLAYS.weights[node]! : chance;
-      mixture.outlay[i] = several ? outlay.mean + sd * OUTLAYS.nodes[node]! : outlay.mean;
-      const spent = !price && sd > 0 ? logNormalFromMean(outlay.mean, sd) : null;
-      mixture.centre[i] = price ? price.logMedian + Math.log(share) : (spent?.logMedian ?? 0);
-      mixture.spread[i] = price?.logSd ?? 0;
-      mixture.outlaySpread[i] = spent?.logSd ?? 0;
-    }
-  });
-  return mixture;
-}
-
-/** Tail chance beyond the bracket in which quantiles are sought. */
-const FAR_Z = 5;
-
-/** An interval that holds all but a negligible share of the margin. */
-function marginRange({ size, outlay, centre, spread, outlaySpread }: SaleMixture): readonly [Money, Money] {
-  let low = Infinity;
-  let high = -Infinity;
-  for (let i = 0; i < size; i++) {
-    const sold = spread[i]! > 0;
-    const uncertain = outlaySpread[i]! > 0;
-    const far = Math.exp(centre[i]! + FAR_Z * (sold ? spread[i]! : outlaySpread[i]!));
-    low = Math.min(low, uncertain ? -far : -outlay[i]!);
-    high = Math.max(high, sold ? far - outlay[i]! : uncertain ? 0 : -outlay[i]!);
-  }
-  return [low, high];
-}
-
-/** A Newton step shorter than this, in money or minutes, has landed to many more digits than any figure that is shown. */
-const TOLERANCE = 1e-3;
-
 function marginQuantiles(mixture: SaleMixture, probabilities: readonly Probability[]): number[] {
   const [low, high] = marginRange(mixture);
   if (high - low < TOLERANCE) return probabilities.map(() => low);
-  const invertible = {
-    at: (x: number) => mixtureAt(mixture, x),
-    low: low - TOLERANCE,
-    high,
-  };
-  return risingQuantiles(invertible, probabilities, TOLERANCE);
+  const at = (x: number) => mixtureAt(mixture, x);
+  return quantilesBetween(certainAmounts(mixture), { at, low: low - TOLERANCE, high }, probabilities);
 }
 
 /** Runs something that wants rising arguments, in any order of arguments. */
@@ -128,52 +83,6 @@ function inOrder(
     placed[index] = values[place]!;
   });
   return placed;
-}
-
-/** The margin's mixture at each node of hours: margin / hours is below r where the margin is below r x hours. */
-type Ratio = readonly {
-  readonly hours: number;
-  readonly weight: Probability;
-  readonly mixture: SaleMixture;
-}[];
-
-function ratioOf(ways: readonly Branch[], times: readonly (LogNormal | null)[]): Ratio {
-  return ways.flatMap((way, place) => {
-    const mixture = marginMixture([way]);
-    const time = times[place]!;
-    if (!time) return [{ hours: 0, weight: 1, mixture }];
-    return TIMES.nodes.map((node, index) => ({
-      hours: Math.exp(time.logMedian + time.logSd * node) / 60,
-      weight: TIMES.weights[index]!,
-      mixture,
-    }));
-  });
-}
-
-function ratioAt(ratio: Ratio, rate: MoneyPerHour): LocalDistribution {
-  let below = 0;
-  let density = 0;
-  let slope = 0;
-  for (const { hours, weight, mixture } of ratio) {
-    const one = mixtureAt(mixture, rate * hours);
-    below += weight * one.below;
-    density += weight * hours * one.density;
-    slope += weight * hours * hours * one.slope;
-  }
-  return { below, density, slope };
-}
-
-function ratioBand(ratio: Ratio, margin: SaleMixture): { p10: MoneyPerHour; p90: MoneyPerHour } {
-  const [low, high] = marginRange(margin);
-  // Over long hours a loss or a gain for each hour dwindles to nothing, so 0 bounds whichever end has its sign.
-  const shortest = Math.max(1 / 60, Math.min(...ratio.map(({ hours }) => hours)));
-  const invertible = {
-    at: (rate: number) => ratioAt(ratio, rate),
-    low: Math.min(0, low / shortest) - TOLERANCE,
-    high: Math.max(0, high / shortest) + TOLERANCE,
-  };
-  const [p10, p90] = risingQuantiles(invertible, [0.1, 0.9], TOLERANCE);
-  return { p10: p10!, p90: p90! };
 }
 
 function hoursSpread(ways: readonly Branch[], times: readonly (LogNormal | null)[], mean: number): Spread {

@@ -3,9 +3,10 @@ import type { LocalDistribution } from "../statistics/risingQuantiles.ts";
 import { normalCdf, normalDensity } from "../statistics/standardNormal.ts";
 
 /**
- * A mixture of amounts, as flat arrays. Where something is sold (spread above 0) a component is share x price - outlay, its price log-normal: at most x where
- * the log of x + outlay is at most centre + spread x Z. Where nothing is sold (spread 0) it is minus a log-normal outlay
- * (log centre, log spread `outlaySpread`), or -outlay for certain where that is 0.
+ * A mixture of amounts, as flat arrays. A component is one of four, by which spread is above 0:
+ * `spread`: share x price - outlay for a log-normal price, at most x where the log of x + outlay is at most centre + spread x Z;
+ * `normalSpread`: normal about -outlay (takings at one price less an outlay that varies more than they do);
+ * `outlaySpread`: minus a log-normal outlay (log centre, log spread); none: -outlay for certain.
  */
 export interface SaleMixture {
   readonly size: number;
@@ -14,6 +15,7 @@ export interface SaleMixture {
   /** Log of share x median price, or of the median outlay. */
   readonly centre: Float64Array;
   readonly spread: Float64Array;
+  readonly normalSpread: Float64Array;
   readonly outlaySpread: Float64Array;
 }
 
@@ -24,13 +26,14 @@ export function emptyMixture(size: number): SaleMixture {
     outlay: new Float64Array(size),
     centre: new Float64Array(size),
     spread: new Float64Array(size),
+    normalSpread: new Float64Array(size),
     outlaySpread: new Float64Array(size),
   };
 }
 
 /** Chance of at most x, density there and the density's slope, in one pass. A certain amount has no density. */
 export function mixtureAt(
-  { size, weight, outlay, centre, spread, outlaySpread }: SaleMixture,
+  { size, weight, outlay, centre, spread, normalSpread, outlaySpread }: SaleMixture,
   x: Money,
 ): LocalDistribution {
   let below = 0;
@@ -46,6 +49,12 @@ export function mixtureAt(
       const thick = (weight[i]! * normalDensity(z)) / (width * takings);
       density += thick;
       slope -= (thick * (z / width + 1)) / takings;
+    } else if (normalSpread[i]! > 0) {
+      const z = takings / normalSpread[i]!;
+      below += weight[i]! * normalCdf(z);
+      const thick = (weight[i]! * normalDensity(z)) / normalSpread[i]!;
+      density += thick;
+      slope -= (thick * z) / normalSpread[i]!;
     } else if (outlaySpread[i]! > 0) {
       if (x >= 0) below += weight[i]!;
       else {

@@ -1,0 +1,163 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { Appraisal } from "../../../worker/engine/decision/appraisal.ts";
+import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
+import { appraise } from "../../../worker/engine/decision/appraise.ts";
+import { anyFind, likelyFind } from "../properties/anyFind.ts";
+import { type Found, lookedOver } from "./lookedOver.ts";
+import { BOOK } from "./shippedBook.ts";
+
+const SEED = 20261125;
+const { defaults } = BOOK.catalogue;
+
+function priced(request: AppraisalRequest, price: number): AppraisalRequest {
+  return {
+    ...request,
+    find: { ...request.find, purchase: { ...request.find.purchase, price, paid: false } },
+  };
+}
+
+/** The best course other than leaving. */
+function bestOther({ courses }: Appraisal): number {
+  return Math.max(
+    ...courses.flatMap(({ course, netBenefit }) =>
+      course !== "leave" && netBenefit !== null ? [netBenefit] : [],
+    ),
+  );
+}
+
+function chosen({ courses, decision }: Appraisal) {
+  return courses.find(({ course }) => course === decision.course)!;
+}
+
+const decided = (found: Found) => appraise(lookedOver(found), BOOK).decision;
+
+describe("the price to walk away at", () => {
+  test("leaves the best other course nothing; a unit more and the bike is left, a unit less and it is not", () => {
+    let tried = 0;
+    fc.assert(
+      fc.property(likelyFind, (request) => {
+        const { walkAwayPrice, stop } = appraise(priced(request, 0), BOOK).decision;
+        if (stop !== null || walkAwayPrice === 0) return;
+        tried++;
+        expect(bestOther(appraise(priced(request, walkAwayPrice!), BOOK))).toBeCloseTo(0, 6);
+        expect(appraise(priced(request, walkAwayPrice! + 1), BOOK).decision.course).toBe("leave");
+        if (walkAwayPrice! > 1)
+          expect(appraise(priced(request, walkAwayPrice! - 1), BOOK).decision.course).not.toBe("leave");
+      }),
+      { seed: SEED, numRuns: 60 },
+    );
+    expect(tried).toBeGreaterThan(20);
+  });
+
+  test("does not depend on the price asked", () => {
+    fc.assert(
+      fc.property(likelyFind, fc.double({ min: 0, max: 900, noNaN: true }), (request, price) => {
+        const { walkAwayPrice } = appraise(priced(request, 0), BOOK).decision;
+        const other = appraise(priced(request, price), BOOK).decision.walkAwayPrice;
+        if (walkAwayPrice === null) expect(other).toBeNull();
+        else expect(other).toBeCloseTo(walkAwayPrice, 6);
+      }),
+      { seed: SEED, numRuns: 40 },
+    );
+  });
+
+  test("is nothing once the price is paid: it is sunk", () => {
+    const { walkAwayPrice } = decided({ find: { purchase: { price: 50, paid: true } } });
+    expect(walkAwayPrice).toBeNull();
+  });
+});
+
+describe("the course decided", () => {
+  test("has the highest net benefit, but a restoration within the noise of making safe gives way", () => {
+    fc.assert(
+      fc.property(likelyFind, (request) => {
+        const answer = appraise(request, BOOK);
+        if (answer.decision.stop !== null) return;
+        const benefit = (course: string) =>
+          answer.courses.find((one) => one.course === course)!.netBenefit ?? -Infinity;
+        const best = Math.max(...answer.courses.map(({ netBenefit }) => netBenefit ?? -Infinity));
+        const { course } = answer.decision;
+        if (benefit(course) === best) {
+          if (course !== "restore") return;
+          const beyond = benefit("restore") - benefit("make-safe");
+          const goal = request.workshop?.hourlyGoal ?? defaults.hourlyGoal;
+          const others = Math.max(
+            ...answer.courses.flatMap((one) =>
+              one.course === "restore" || one.course === "leave" ? [] : [one.netBenefit ?? -Infinity],
+            ),
+          );
+          expect(beyond > goal || others < benefit("leave")).toBe(true);
+          return;
+        }
+        expect(benefit("restore")).toBe(best);
+        const noise = Math.max(
+          request.workshop?.hourlyGoal ?? defaults.hourlyGoal,
+          defaults.restoreNoise * 1.5 * answer.value!.restored!.p50,
+        );
+        expect(best - benefit("make-safe")).toBeLessThanOrEqual(noise);
+      }),
+      { seed: SEED, numRuns: 120 },
+    );
+  });
+
+  test("noise decides between two ways to finish, never between a gain and walking away", () => {
+    const found: Found = {
+      bike: { componentTier: "upper" },
+      found: { finish: "marked", "bar-covering": "worn" },
+      workshop: { hourlyGoal: 8 },
+    };
+    const { walkAwayPrice } = decided(found);
+    const at = (price: number) => decided({ ...found, find: { purchase: { price, paid: false } } }).course;
+    expect(at(walkAwayPrice! - 0.5)).not.toBe("leave");
+    expect(at(walkAwayPrice! + 0.5)).toBe("leave");
+  });
+
+  test("a higher goal never asks for a longer course", () => {
+    fc.assert(
+      fc.property(likelyFind, fc.integer({ min: 1, max: 30 }), (request, more) => {
+        const goal = request.workshop?.hourlyGoal ?? defaults.hourlyGoal;
+        const at = (hourlyGoal: number) =>
+          appraise({ ...request, workshop: { ...request.workshop, hourlyGoal } }, BOOK);
+        const low = at(goal);
+        const high = at(goal + more);
+        if (low.decision.stop !== null) return;
+        // The plan of a course changes with the goal too; the course of fewer hours at one goal has fewer at the other.
+        const order = (course: string) =>
+          ["leave", "sell-as-found", "break-for-parts", "make-safe", "restore"].indexOf(course);
+        if (order(high.decision.course) <= order(low.decision.course)) return;
+        expect(chosen(high).hours!.mean).toBeLessThanOrEqual(chosen(low).hours!.mean + 1e-9);
+      }),
+      { seed: SEED, numRuns: 60 },
+    );
+  });
+});
+
+describe("the price to break even at", () => {
+  test("covers what goes out once the fee is off, and is nothing where the bike is left", () => {
+    const found: Found = {
+      bike: { kept: "indoors" },
+      find: { purchase: { price: 40, paid: false } },
+      workshop: { fee: { rate: 0.1, fixed: 3 }, packing: 2 },
+    };
+    const answer = appraise(lookedOver({ ...found, found: {} }), BOOK);
+    const { course, breakEvenSalePrice } = answer.decision;
+    expect(course).not.toBe("leave");
+    // Faultless and clear: one branch, so the money out is certain in expectation.
+    const { plan } = chosen(answer);
+    expect(breakEvenSalePrice! * 0.9).toBeCloseTo(plan!.cost.mean + plan!.allowance.money + 40 + 3 + 2, 6);
+    const left = appraise(priced(lookedOver(found), 5000), BOOK).decision;
+    expect(left).toMatchObject({ course: "leave", breakEvenSalePrice: null });
+  });
+
+  test("is reached where the mean of the margin is 0: takings are share x price", () => {
+    fc.assert(
+      fc.property(anyFind, (request) => {
+        const { decision } = appraise(request, BOOK);
+        if (decision.breakEvenSalePrice === null) expect(decision.course).toBe("leave");
+        else expect(decision.breakEvenSalePrice).toBeGreaterThanOrEqual(0);
+      }),
+      { seed: SEED, numRuns: 60 },
+    );
+  });
+});

@@ -1,0 +1,70 @@
+import type { Branch } from "../../../worker/engine/decision/branch.ts";
+import type { Pace } from "../../../worker/engine/decision/pace.ts";
+
+/** Uniform numbers from 0 to 1: mulberry32, a public-domain generator of 32 bits; good enough for 10^5 draws. */
+export function uniforms(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+export interface Drawn {
+  readonly margins: Float64Array;
+  readonly hours: Float64Array;
+  readonly rates: Float64Array;
+}
+
+/**
+ * Courses played out one by one: which branch, what it sells for, what it costs, how long it takes. Outlays are normal where something is sold and
+ * log-normal where nothing is; times log-normal of the same mean and variance.
+ */
+export function drawOutcomes(branches: readonly Branch[], pace: Pace, count: number, seed: number): Drawn {
+  const next = uniforms(seed);
+  const normal = () => Math.sqrt(-2 * Math.log(1 - next())) * Math.cos(2 * Math.PI * next());
+  const drawn = {
+    margins: new Float64Array(count),
+    hours: new Float64Array(count),
+    rates: new Float64Array(count),
+  };
+  for (let i = 0; i < count; i++) {
+    const branch = pick(branches, next());
+    const { price, share, outlay } = branch;
+    const sold = price ? share * Math.exp(price.logMedian + price.logSd * normal()) : 0;
+    const z = normal();
+    const spent = price
+      ? outlay.mean + Math.sqrt(outlay.variance) * z
+      : logNormal(outlay.mean, outlay.variance, z);
+    const margin = sold - spent;
+    const hours = timeOf(branch, pace, normal()) / 60;
+    drawn.margins[i] = margin;
+    drawn.hours[i] = hours;
+    drawn.rates[i] = margin / hours;
+  }
+  return drawn;
+}
+
+function pick(branches: readonly Branch[], u: number): Branch {
+  let left = u;
+  for (const branch of branches) {
+    left -= branch.chance;
+    if (left < 0) return branch;
+  }
+  return branches.findLast(({ chance }) => chance > 0)!;
+}
+
+function timeOf({ minutes, otherMinutes }: Branch, { speedFactor, speedSpread }: Pace, z: number): number {
+  const square = speedFactor ** 2 * Math.exp(speedSpread ** 2);
+  const variance = square * minutes.variance + minutes.mean ** 2 * (square - speedFactor ** 2);
+  return logNormal(speedFactor * minutes.mean + otherMinutes, variance, z);
+}
+
+/** A log-normal of a given mean and variance at a standard normal number. */
+function logNormal(mean: number, variance: number, z: number): number {
+  if (mean <= 0) return 0;
+  const logVariance = Math.log(1 + variance / mean ** 2);
+  return mean * Math.exp(Math.sqrt(logVariance) * z - logVariance / 2);
+}

@@ -1,0 +1,74 @@
+import type { Money } from "../quantity.ts";
+import { gaussHermite } from "../statistics/gaussHermite.ts";
+import { logNormalFromMean, logNormalSd } from "../statistics/logNormal.ts";
+import type { Branch } from "./branch.ts";
+import { emptyMixture, type SaleMixture } from "./saleMixture.ts";
+
+/** Enough for every chance to be right to a thousandth, even where price and outlay vary alike. */
+const NARROW = gaussHermite(4);
+
+/**
+ * Each branch as components. Where something is sold, price and outlay both vary: the one that varies more is integrated in closed form, the other at
+ * nodes. Where nothing is sold, one log-normal outlay.
+ */
+export function marginMixture(ways: readonly Branch[]): SaleMixture {
+  const sizes = ways.map(({ price, outlay }) => (price && outlay.variance > 0 ? NARROW.nodes.length : 1));
+  const mixture = emptyMixture(sizes.reduce((sum, size) => sum + size, 0));
+  let i = 0;
+  ways.forEach(({ chance, price, share, outlay }, way) => {
+    const sd = Math.sqrt(Math.max(0, outlay.variance));
+    const several = sizes[way]! > 1;
+    const outlayWider = price !== null && sd > share * logNormalSd(price);
+    for (let node = 0; node < sizes[way]!; node++, i++) {
+      const z = several ? NARROW.nodes[node]! : 0;
+      mixture.weight[i] = several ? chance * NARROW.weights[node]! : chance;
+      if (!price) {
+        const spent = sd > 0 ? logNormalFromMean(outlay.mean, sd) : null;
+        mixture.outlay[i] = outlay.mean;
+        mixture.centre[i] = spent?.logMedian ?? 0;
+        mixture.outlaySpread[i] = spent?.logSd ?? 0;
+      } else if (outlayWider) {
+        mixture.outlay[i] = outlay.mean - share * Math.exp(price.logMedian + price.logSd * z);
+        mixture.normalSpread[i] = sd;
+      } else {
+        mixture.outlay[i] = outlay.mean + sd * z;
+        mixture.centre[i] = price.logMedian + Math.log(share);
+        mixture.spread[i] = price.logSd;
+      }
+    }
+  });
+  return mixture;
+}
+
+/** Tail chance beyond the bracket in which quantiles are sought. */
+const FAR_Z = 5;
+
+/** An interval that holds all but a negligible share of the margin. */
+export function marginRange({
+  size,
+  outlay,
+  centre,
+  spread,
+  normalSpread,
+  outlaySpread,
+}: SaleMixture): readonly [Money, Money] {
+  let low = Infinity;
+  let high = -Infinity;
+  for (let i = 0; i < size; i++) {
+    const sold = spread[i]! > 0;
+    const uncertain = outlaySpread[i]! > 0;
+    const far = Math.exp(centre[i]! + FAR_Z * (sold ? spread[i]! : outlaySpread[i]!));
+    const wide = FAR_Z * normalSpread[i]!;
+    low = Math.min(low, uncertain ? -far : -outlay[i]! - wide);
+    high = Math.max(high, sold ? far - outlay[i]! : uncertain ? 0 : wide - outlay[i]!);
+  }
+  return [low, high];
+}
+
+/** Amounts that come for certain in some branch: the distribution jumps there. */
+export function certainAmounts({ size, outlay, spread, normalSpread, outlaySpread }: SaleMixture): Money[] {
+  const amounts = new Set<Money>();
+  for (let i = 0; i < size; i++)
+    if (spread[i] === 0 && normalSpread[i] === 0 && outlaySpread[i] === 0) amounts.add(-outlay[i]!);
+  return [...amounts].sort((a, b) => a - b);
+}
