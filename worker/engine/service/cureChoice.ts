@@ -4,6 +4,7 @@ import type { Cure } from "./cure.ts";
 import type { CureSlot } from "./cureSlot.ts";
 import type { Fault } from "./fault.ts";
 import type { Ledger } from "./ledger.ts";
+import { type RiskSet, riskSets, risksOf, within } from "./riskSets.ts";
 import type { Stakes } from "./stakes.ts";
 import { isOpening } from "./workingOrder.ts";
 
@@ -28,9 +29,9 @@ export interface ChoiceProblem {
  */
 export function chooseCures(problem: ChoiceProblem, ledger: Ledger, stakes: Stakes): readonly ChosenCure[] {
   const worth = Float64Array.from(ledger.resources, (_, index) => costOf(index, ledger));
-  const risky = problem.slots.map(({ cures }) => cures.map((cure) => risksOf(cure, problem, ledger)));
+  const risky = problem.slots.map(({ cures }) => cures.map((cure) => risksOf(cure, problem.base, ledger)));
   const paints = problem.slots.some(({ cures }) => cures.some(({ repaints }) => repaints));
-  const sets = riskSets(problem, risky);
+  const sets = riskSets(problem.slots, risky);
   let best: readonly ChosenCure[] = [];
   let most = -Infinity;
   for (const repainted of paints ? [false, true] : [false]) {
@@ -49,7 +50,7 @@ export function chooseCures(problem: ChoiceProblem, ledger: Ledger, stakes: Stak
       if (!chosen) continue;
       solved.push({
         allowed,
-        brought: new Set(chosen.flatMap(({ cure }) => risksOf(cure, problem, ledger))),
+        brought: new Set(chosen.flatMap(({ cure }) => risksOf(cure, problem.base, ledger))),
       });
       const left = leftBy(chosen, problem, worth, ledger, stakes);
       if (left > most) {
@@ -59,13 +60,6 @@ export function chooseCures(problem: ChoiceProblem, ledger: Ledger, stakes: Stak
     }
   }
   return best;
-}
-
-type RiskSet = ReadonlySet<number>;
-
-function within(some: RiskSet, all: RiskSet): boolean {
-  for (const one of some) if (!all.has(one)) return false;
-  return true;
 }
 
 /** The best cures from those allowed; null where a mandatory fault has none. */
@@ -114,32 +108,6 @@ function leftBy(
     if (task && isOpening(task.operation)) opening += cost[index]! - worthOf(contingency, ledger);
   }
   return survives * left + (1 - survives) * (salvage - opening);
-}
-
-/** Every union of the risks that one cure for each fault can bring, the most first. */
-function riskSets(
-  { slots }: ChoiceProblem,
-  risky: readonly (readonly (readonly number[])[])[],
-): readonly RiskSet[] {
-  let sets = new Map<string, RiskSet>([["", new Set()]]);
-  slots.forEach(({ mandatory }, place) => {
-    const brought = risky[place]!;
-    if (brought.every((risks) => risks.length === 0)) return;
-    const next = new Map(mandatory ? [] : sets);
-    for (const set of sets.values()) {
-      for (const risks of brought) {
-        const union = new Set([...set, ...risks].sort((a, b) => a - b));
-        next.set([...union].join(), union);
-      }
-    }
-    sets = next;
-  });
-  return [...sets.values()].sort((a, b) => b.size - a.size);
-}
-
-/** Work of a cure that may end the frame, beside what is done in any case. */
-function risksOf({ resources }: Cure, { base }: ChoiceProblem, ledger: Ledger): readonly number[] {
-  return resources.filter((index) => ledger.resources[index]!.endsFrame > 0 && !base.includes(index));
 }
 
 /** Money and the time's worth at the user's goal, expected follow-up of a failure included. */

@@ -39,7 +39,7 @@ const FINISHED = 4;
 
 /**
  * What a level calls for on this bike.
- * Block: required. Advisory: needed, may be disclosed. Functional and severity 2 or more: needed. A chain: from the level set for its
+ * Block: required. Functional and severity 2 or more: needed, whatever is told. Advisory: needed, may be disclosed. A chain: from the level set for its
  * count of sprockets at the back. Anything else: optional.
  * @param rearSprockets count of sprockets at the back, undefined where unknown
  */
@@ -56,8 +56,8 @@ export function needOf(
     const needed = rank >= check.levels.findIndex(({ id }) => id === neededFrom);
     return { need: needed ? "needed" : "optional", mayDisclose: false };
   }
-  if (safety === "advisory") return { need: "needed", mayDisclose: level.severity < FINISHED };
   if (check.functional && level.severity >= TOO_BAD_TO_USE) return { need: "needed", mayDisclose: false };
+  if (safety === "advisory") return { need: "needed", mayDisclose: level.severity < FINISHED };
   return { need: "optional", mayDisclose: false };
 }
 

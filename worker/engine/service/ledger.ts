@@ -13,29 +13,6 @@ import { rangeMoments } from "./partPrice.ts";
 import { separateSymptoms } from "./symptom.ts";
 import { buildTask, type Place, type Task, threePointMoments } from "./task.ts";
 
-/**
- * Everything that a plan pays for at most once: a task at its place, a dismantling step, a tool to be had, the second pair of eyes,
- * the deliveries. A plan is a set of resources; sharing is set union.
- */
-export interface Resource {
-  readonly kind: "task" | "step" | "tool" | "orders";
-  readonly money: Moments;
-  /** At speed 1. */
-  readonly minutes: Moments;
-  /** Expected follow-up where the operation fails. */
-  readonly contingency: { readonly money: Moments; readonly minutes: Moments };
-  /** Chance that the work ends the frame. */
-  readonly endsFrame: Probability;
-  /** Chance that the work shows that nothing may be sold. */
-  readonly endsTitle: Probability;
-  readonly task: Task | null;
-  readonly step: Step | null;
-  readonly tool: Tool | null;
-}
-
-const NO_CONTINGENCY = { money: NOTHING, minutes: NOTHING };
-const PLAIN = { contingency: NO_CONTINGENCY, endsFrame: 0, endsTitle: 0, task: null, step: null, tool: null };
-
 /** What an operation at a place takes. */
 export interface Work {
   readonly resources: readonly number[];
@@ -142,21 +119,6 @@ export class Ledger {
   #add(resource: Resource): number {
     return this.resources.push(resource) - 1;
   }
-}
-
-function taskResource(task: Task, bench: Bench): Resource {
-  const { money, minutes } = task;
-  return { ...PLAIN, kind: "task", money, minutes, task, ...failureOf(task, bench) };
-}
-
-function stepResource(step: Step): Resource {
-  return { ...PLAIN, kind: "step", money: NOTHING, minutes: threePointMoments(step.minutes), step };
-}
-
-/** A tool that is not at hand is borrowed or bought, whichever is cheaper. */
-function toolResource(tool: Tool): Resource {
-  const money = { mean: Math.min(tool.borrow, tool.buy), variance: 0 };
-  return { ...PLAIN, kind: "tool", money, minutes: NOTHING, tool };
 }
 
 /** Steps of a task with all that they imply, of its own wheel only, and only those this bike has. */

@@ -1,0 +1,46 @@
+import type { Probability } from "../quantity.ts";
+import type { Bench } from "./bench.ts";
+import { failureOf } from "./failure.ts";
+import { type Moments, NOTHING, times } from "./moments.ts";
+import type { Step } from "./operation.ts";
+import type { Tool } from "./part.ts";
+import { rangeMoments } from "./partPrice.ts";
+import { type Task, threePointMoments } from "./task.ts";
+
+/**
+ * Everything that a plan pays for at most once: a task at its place, a dismantling step, a tool to be had, the second pair of eyes,
+ * the deliveries. A plan is a set of resources; sharing is set union.
+ */
+export interface Resource {
+  readonly kind: "task" | "step" | "tool" | "orders";
+  readonly money: Moments;
+  /** At speed 1. */
+  readonly minutes: Moments;
+  /** Expected follow-up where the operation fails. */
+  readonly contingency: { readonly money: Moments; readonly minutes: Moments };
+  /** Chance that the work ends the frame. */
+  readonly endsFrame: Probability;
+  /** Chance that the work shows that nothing may be sold. */
+  readonly endsTitle: Probability;
+  readonly task: Task | null;
+  readonly step: Step | null;
+  readonly tool: Tool | null;
+}
+
+const NO_CONTINGENCY = { money: NOTHING, minutes: NOTHING };
+const PLAIN = { contingency: NO_CONTINGENCY, endsFrame: 0, endsTitle: 0, task: null, step: null, tool: null };
+
+export function taskResource(task: Task, bench: Bench): Resource {
+  const { money, minutes } = task;
+  return { ...PLAIN, kind: "task", money, minutes, task, ...failureOf(task, bench) };
+}
+
+export function stepResource(step: Step): Resource {
+  return { ...PLAIN, kind: "step", money: NOTHING, minutes: threePointMoments(step.minutes), step };
+}
+
+/** A tool that is not at hand is borrowed or bought, whichever is cheaper. */
+export function toolResource(tool: Tool): Resource {
+  const money = { mean: Math.min(tool.borrow, tool.buy), variance: 0 };
+  return { ...PLAIN, kind: "tool", money, minutes: NOTHING, tool };
+}

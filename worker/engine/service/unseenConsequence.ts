@@ -1,0 +1,119 @@
+import type { Check } from "../inspection/check.ts";
+import type { Money, Probability } from "../quantity.ts";
+import type { Bench } from "./bench.ts";
+import { curesOf } from "./cure.ts";
+import { type Fault, needOf } from "./fault.ts";
+import type { Ledger } from "./ledger.ts";
+import { remediesAt } from "./serviceIndex.ts";
+import type { WorkPlan } from "./workPlan.ts";
+
+/** What an unseen fault is weighed against. */
+export interface AllowanceStakes {
+  /** What a penalty on visible condition takes off the takings. */
+  readonly toldLoss: (penalty: Probability) => Money;
+  /** Work worth more than this is not done: the course is changed instead. */
+  readonly changeAbove: Money;
+}
+
+/** What an unseen level would bring: work, a lower price where it is told to the buyer instead, or the end of the frame. */
+export type Consequence =
+  | { readonly kind: "nothing" }
+  | { readonly kind: "condemned" }
+  | { readonly kind: "changed" }
+  | { readonly kind: "work"; readonly resources: readonly number[]; readonly endsFrame: Probability }
+  | { readonly kind: "told"; readonly loss: Money }
+  | { readonly kind: "spared"; readonly resources: readonly number[] };
+
+const NOTHING_MORE: Consequence = { kind: "nothing" };
+
+/**
+ * What one level of an unseen check brings beyond a plan.
+ * @param rank of the level
+ * @param position the wheel not looked at, where the other one was
+ * @param assumed the fault that the plan supposes for this check, if any
+ */
+export function consequence(
+  check: Check,
+  rank: number,
+  position: "front" | "rear" | undefined,
+  assumed: Fault | undefined,
+  plan: WorkPlan,
+  ledger: Ledger,
+  { toldLoss, changeAbove }: AllowanceStakes,
+): Consequence {
+  const { terminal } = check.levels[rank]!;
+  if (terminal === "parts-or-recycle" || terminal === "recycle") return { kind: "condemned" };
+  if (assumed && rank === assumed.rank) return NOTHING_MORE;
+  if (assumed && rank < assumed.rank && check.ordered) return spared(assumed, plan, ledger);
+  if (rank === 0) return NOTHING_MORE;
+  const fault = hypothetical(check, rank, position, ledger.bench);
+  if (fault.need === "optional") return NOTHING_MORE;
+  const cheapest = cheapestBeyond(fault, plan, ledger);
+  if (!cheapest) {
+    if (fault.mayDisclose) return { kind: "told", loss: toldLoss(fault.penalty) };
+    return fault.need === "required" && !isSymptom(fault, ledger) ? { kind: "condemned" } : NOTHING_MORE;
+  }
+  const loss = fault.mayDisclose ? toldLoss(fault.penalty) : Infinity;
+  if (loss < cheapest.worth) return { kind: "told", loss };
+  if (cheapest.worth > changeAbove) return { kind: "changed" };
+  return { kind: "work", resources: cheapest.resources, endsFrame: cheapest.endsFrame };
+}
+
+/** Symptoms cost what their causes cost, and those are counted on their own. */
+function isSymptom(fault: Fault, ledger: Ledger): boolean {
+  const rows = remediesAt(ledger.bench.index, fault.check.id, fault.level.id);
+  return rows.some(({ causes }) => causes.length > 0);
+}
+
+function hypothetical(check: Check, rank: number, wheel: "front" | "rear" | undefined, bench: Bench): Fault {
+  const level = check.levels[rank]!;
+  // The chances are those of the worse wheel, so one wheel has it; the rear one, which is the dearer.
+  const position = check.perWheel ? (wheel ?? "rear") : "bike";
+  return {
+    check,
+    position,
+    level,
+    rank,
+    safety: level.safety,
+    ...needOf(check, rank, level.safety, bench.rearSprockets),
+    penalty: level.conditionPenalty,
+    assumed: true,
+  };
+}
+
+interface Work {
+  readonly resources: readonly number[];
+  readonly worth: Money;
+  readonly endsFrame: Probability;
+}
+
+function cheapestBeyond(fault: Fault, plan: WorkPlan, ledger: Ledger): Work | null {
+  const { hourlyGoal, speedFactor } = ledger.bench.workshop;
+  let best: Work | null = null;
+  for (const cure of curesOf(fault, ledger)) {
+    const resources = cure.resources.filter((index) => !plan.resources.has(index));
+    let worth = 0;
+    let survives = 1;
+    for (const index of resources) {
+      const resource = ledger.resources[index]!;
+      const minutes = resource.minutes.mean + resource.contingency.minutes.mean;
+      worth +=
+        resource.money.mean + resource.contingency.money.mean + (minutes * speedFactor * hourlyGoal) / 60;
+      survives *= 1 - resource.endsFrame;
+    }
+    if (!best || worth < best.worth) best = { resources, worth, endsFrame: 1 - survives };
+  }
+  return best;
+}
+
+/** What is not spent where the assumed fault turns out to be absent: the tasks that serve nothing else. */
+function spared(assumed: Fault, plan: WorkPlan, ledger: Ledger): Consequence {
+  const own = plan.tasks
+    .filter(({ because }) => because.length === 1 && because[0] === assumed)
+    .map(({ operation }) => operation.id);
+  const resources = [...plan.resources].filter((index) => {
+    const { task } = ledger.resources[index]!;
+    return task !== null && own.includes(task.operation.id);
+  });
+  return resources.length > 0 ? { kind: "spared", resources } : NOTHING_MORE;
+}
