@@ -15,7 +15,6 @@ const root = fileURLToPath(new URL("..", import.meta.url));
 export default defineConfig({
   root,
   test: {
-    passWithNoTests: true,
     reporters: ["default", "./tests/reporter/countLine.ts"],
     coverage: {
       provider: "istanbul",

@@ -7,7 +7,6 @@ export default defineConfig({
   test: {
     name: "proof",
     include: ["tests/proof/**/*.test.ts"],
-    passWithNoTests: true,
     testTimeout: 3_600_000,
     reporters: ["default", "./tests/reporter/countLine.ts"],
   },

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { chooseSlots, type SlotProblem } from "../../../worker/engine/optimization/slotChoice.ts";
+import { chooseSlots } from "../../../worker/engine/optimization/slotChoice.ts";
+import type { SlotProblem } from "../../../worker/engine/optimization/slotProblem.ts";
 
 /** A value that is exponential in a piecewise linear curve, as price is in condition, held between 0 and 1. */
 interface Curve {

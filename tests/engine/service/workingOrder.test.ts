@@ -52,6 +52,26 @@ describe("the order of work", () => {
     );
   });
 
+  test("papers, state and wash come first, then what may end the job, then the rest, then the polish, and the sale last", () => {
+    const place = (id: string) => {
+      const { selling, effect, failure, alwaysIn } = ROWS.get(id)!;
+      if (selling) return 4;
+      if (effect.polishes) return 3;
+      if (alwaysIn.includes("sell-as-found")) return 0;
+      return failure?.redecide ? 1 : 2;
+    };
+    fc.assert(
+      fc.property(likelyFind, (request) => {
+        for (const order of orders(request)) {
+          // The final check comes after the polish as after all work, and a mechanic's after it.
+          const places = order.filter((id) => !["final-check", "paid-safety-check"].includes(id)).map(place);
+          expect(places.toSorted((a, b) => a - b)).toEqual(places);
+        }
+      }),
+      { seed: 20261125, numRuns: 150 },
+    );
+  });
+
   test("what may end the job comes before the first part is bought and fitted", () => {
     const [a7] = cases.filter(({ id }) => id === "A7");
     const [restore] = orders(requestOf(a7!));

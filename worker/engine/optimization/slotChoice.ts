@@ -1,29 +1,5 @@
-/**
- * Exact choice of one option in each slot where options share resources.
- *
- * A slot is a thing to be settled (a fault); an option settles it with a set of resources (operations, dismantling steps, a
- * borrowed tool). A resource used by several chosen options is paid once (set union). The value grows with the sum of the gains
- * of the settled slots, not additively: price is exponential in condition. We maximise value(gain) - cost(union).
- */
-export interface Slot {
-  /** Resource indices of each option, each once. */
-  readonly options: readonly (readonly number[])[];
-  /** Gain when settled by any option. */
-  readonly gain: number;
-  readonly mandatory: boolean;
-  /** The most that settling this slot can ever add to the value, whatever else is chosen. */
-  readonly largestMarginal: number;
-}
-
-export interface SlotProblem {
-  readonly slots: readonly Slot[];
-  /** Cost of each resource, once. Not negative. */
-  readonly cost: ArrayLike<number>;
-  /** Resources in any case. */
-  readonly base: readonly number[];
-  /** Value of a sum of gains. */
-  readonly value: (gain: number) => number;
-}
+import { type SlotCosts, slotCosts } from "./slotCosts.ts";
+import type { Slot, SlotProblem } from "./slotProblem.ts";
 
 export interface SlotSolution {
   /** Option index by slot, -1 where left. */
@@ -96,67 +72,6 @@ export function chooseSlots(problem: SlotProblem): SlotSolution | null {
 
 /** Objectives closer than this count as equal: far below a cent, far above rounding. */
 const TIE = 1e-9;
-
-interface SlotCosts {
-  /** Least cost by slot of resources that no other slot and not the base can use. */
-  readonly exclusive: Float64Array;
-  /** Least cost by slot where every resource is split among the slots that could use it. */
-  readonly share: Float64Array;
-  /** The same for each option. */
-  readonly options: readonly (readonly number[])[];
-  /** Options that cost more by what only their slot can use than another costs in full: they settle no more, so they are never chosen. */
-  readonly beaten: readonly (readonly boolean[])[];
-}
-
-function slotCosts({ slots, cost, base }: SlotProblem): SlotCosts {
-  const owners = ownersOf(slots, cost.length);
-  const paid = new Uint8Array(cost.length);
-  for (const resource of base) paid[resource] = 1;
-  const sumOf = (resources: readonly number[], share: (resource: number) => number) => {
-    let sum = 0;
-    for (const resource of resources) if (paid[resource] === 0) sum += share(resource);
-    return sum;
-  };
-  const full = (resource: number) => cost[resource]!;
-  const alone = (resource: number) => (owners[resource] === 1 ? cost[resource]! : 0);
-  const split = (resource: number) => cost[resource]! / owners[resource]!;
-  const exclusive = new Float64Array(slots.length);
-  const share = new Float64Array(slots.length);
-  const options: number[][] = [];
-  const beaten: boolean[][] = [];
-  slots.forEach((slot, place) => {
-    const own = slot.options.map((resources) => sumOf(resources, alone));
-    const shares = slot.options.map((resources) => sumOf(resources, split));
-    const cheapest = least(slot.options.map((resources) => sumOf(resources, full)));
-    exclusive[place] = least(own);
-    share[place] = least(shares);
-    options.push(shares);
-    beaten.push(own.map((price) => price > cheapest));
-  });
-  return { exclusive, share, options, beaten };
-}
-
-/** How many slots could use each resource. */
-function ownersOf(slots: readonly Slot[], count: number): Uint16Array {
-  const owners = new Uint16Array(count);
-  const lastOwner = new Int32Array(count).fill(-1);
-  slots.forEach((slot, place) => {
-    for (const resources of slot.options) {
-      for (const resource of resources) {
-        if (lastOwner[resource] === place) continue;
-        lastOwner[resource] = place;
-        owners[resource]! += 1;
-      }
-    }
-  });
-  return owners;
-}
-
-function least(costs: readonly number[]): number {
-  let smallest = Infinity;
-  for (const cost of costs) if (cost < smallest) smallest = cost;
-  return costs.length === 0 ? 0 : smallest;
-}
 
 /** The most that the slots from each depth on can still add, by a least cost for each slot. */
 function openBound(order: readonly number[], slots: readonly Slot[], least: Float64Array): Float64Array {

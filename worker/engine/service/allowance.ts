@@ -1,8 +1,9 @@
 import type { Check } from "../inspection/check.ts";
 import type { UnseenCheck } from "../inspection/finding.ts";
 import type { Probability } from "../quantity.ts";
-import type { Ledger, Resource } from "./ledger.ts";
+import type { Ledger } from "./ledger.ts";
 import type { Moments } from "./moments.ts";
+import type { Resource } from "./resource.ts";
 import { type AllowanceStakes, consequence } from "./unseenConsequence.ts";
 import type { WorkPlan } from "./workPlan.ts";
 

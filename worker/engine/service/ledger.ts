@@ -1,17 +1,14 @@
 import { holds } from "../bicycle.ts";
 import type { Level } from "../inspection/check.ts";
 import type { Position } from "../inspection/finding.ts";
-import type { Probability } from "../quantity.ts";
 import type { Bench } from "./bench.ts";
 import type { Cure } from "./cure.ts";
-import { failureOf } from "./failure.ts";
 import type { Fault } from "./fault.ts";
-import { type Moments, NOTHING } from "./moments.ts";
 import type { Operation, Step } from "./operation.ts";
 import type { Tool } from "./part.ts";
-import { rangeMoments } from "./partPrice.ts";
+import { ordersResource, type Resource, stepResource, taskResource, toolResource } from "./resource.ts";
 import { separateSymptoms } from "./symptom.ts";
-import { buildTask, type Place, type Task, threePointMoments } from "./task.ts";
+import { buildTask, type Place, type Task } from "./task.ts";
 
 /** What an operation at a place takes. */
 export interface Work {
@@ -44,7 +41,8 @@ export class Ledger {
   /** The same resources for a course with another count of deliveries. */
   withOrders(orders: number): this {
     this.#orders = orders;
-    if (this.#ordersPlace !== null) this.resources[this.#ordersPlace] = this.#ordersResource();
+    if (this.#ordersPlace !== null)
+      this.resources[this.#ordersPlace] = ordersResource(this.#orders, this.bench);
     return this;
   }
 
@@ -98,14 +96,8 @@ export class Ledger {
   }
 
   #ordersIndex(): number {
-    this.#ordersPlace ??= this.#add(this.#ordersResource());
+    this.#ordersPlace ??= this.#add(ordersResource(this.#orders, this.bench));
     return this.#ordersPlace;
-  }
-
-  #ordersResource(): Resource {
-    const one = rangeMoments(this.bench.workshop.deliveryPerOrder);
-    const money = { mean: one.mean * this.#orders, variance: one.variance * this.#orders };
-    return { ...PLAIN, kind: "orders", money, minutes: NOTHING };
   }
 
   #kept<Item>(places: Map<Item, number>, item: Item, make: (item: Item) => Resource): number {

@@ -1,7 +1,7 @@
 import type { Probability } from "../quantity.ts";
 import type { Bench } from "./bench.ts";
 import { failureOf } from "./failure.ts";
-import { type Moments, NOTHING, times } from "./moments.ts";
+import { type Moments, NOTHING } from "./moments.ts";
 import type { Step } from "./operation.ts";
 import type { Tool } from "./part.ts";
 import { rangeMoments } from "./partPrice.ts";
@@ -43,4 +43,11 @@ export function stepResource(step: Step): Resource {
 export function toolResource(tool: Tool): Resource {
   const money = { mean: Math.min(tool.borrow, tool.buy), variance: 0 };
   return { ...PLAIN, kind: "tool", money, minutes: NOTHING, tool };
+}
+
+/** Deliveries of a course, paid once a part is ordered. */
+export function ordersResource(orders: number, { workshop }: Bench): Resource {
+  const one = rangeMoments(workshop.deliveryPerOrder);
+  const money = { mean: one.mean * orders, variance: one.variance * orders };
+  return { ...PLAIN, kind: "orders", money, minutes: NOTHING };
 }

@@ -1,8 +1,9 @@
 import type { Probability } from "../quantity.ts";
 import type { Fault } from "./fault.ts";
-import type { Ledger, Resource } from "./ledger.ts";
+import type { Ledger } from "./ledger.ts";
 import { type Moments, NOTHING, sum } from "./moments.ts";
 import type { CourseId, Operation, Step } from "./operation.ts";
+import type { Resource } from "./resource.ts";
 import type { Purchase, Task } from "./task.ts";
 
 /** An operation of a plan, front and rear taken together. */
