@@ -19,12 +19,8 @@ export interface WorseFinding {
 
 const { checks, attributeDefaults } = BOOK.catalogue.inspection;
 
-/**
- * Ordered by degree. Of gear standards the older take a cheaper freewheel, which makes them kinds; papers are not repaired.
- */
-const BY_DEGREE = checks.filter(
-  ({ id, ordered, group }) => ordered && id !== "gear-standard" && group !== "paperwork",
-);
+/** Ordered by degree; papers are not repaired. */
+const BY_DEGREE = checks.filter(({ ordered, group }) => ordered && group !== "paperwork");
 
 /** A level that ends the job, or that a test must decide, is an answer of another sort. */
 const plain = ({ levels }: Check) =>

@@ -1,14 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { trueLogMedian, VALUE_DRIVERS } from "../../../data/scripts/valueDrivers.ts";
 import { ERAS, TIERS } from "../../../worker/engine/bicycle.ts";
-import { restorationInterest } from "../../../worker/engine/valuation/bikeClass.ts";
-import {
-  predict,
-  readyBase,
-  spreadMultiple,
-  stateEffect,
-} from "../../../worker/engine/valuation/prediction.ts";
-import { NOT_RIDING, type SaleDescription } from "../../../worker/engine/valuation/saleDescription.ts";
+import { predict, readyBase, spreadMultiple } from "../../../worker/engine/valuation/prediction.ts";
+import type { SaleDescription } from "../../../worker/engine/valuation/saleDescription.ts";
 import { valueBand } from "../../../worker/engine/valuation/valueBand.ts";
 import { PRICED_CATEGORIES } from "../../../worker/engine/valuation/valueLayout.ts";
 import { MODEL } from "./demoModel.ts";
@@ -95,18 +89,6 @@ describe("medians", () => {
         expect(logMedian).toBeGreaterThanOrEqual(last);
         last = logMedian;
       }
-    }
-  });
-
-  test("the effect of a state is the difference of two predictions", () => {
-    for (const { state } of [
-      ...NOT_RIDING.map((kind) => ({ state: { kind } })),
-      ...[0, 0.2, 0.45, 0.6, 0.9, 1].map((condition) => ({ state: { kind: "rides", condition } as const })),
-    ]) {
-      const [there, ready] = [plainSale({}, { state }), plainSale()];
-      const interest = restorationInterest(MODEL.layout.design.interest, ready.attributes);
-      const difference = predict(MODEL, there).logMedian - predict(MODEL, ready).logMedian;
-      expect(stateEffect(MODEL, "mid", interest, state)).toBeCloseTo(difference, 12);
     }
   });
 

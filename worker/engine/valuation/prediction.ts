@@ -1,11 +1,9 @@
-import type { Tier } from "../bicycle.ts";
 import type { Money } from "../quantity.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
 import { termHolds } from "./bikeClass.ts";
-import type { PricedAttributes, SaleDescription, SaleState } from "./saleDescription.ts";
+import type { PricedAttributes, SaleDescription } from "./saleDescription.ts";
 import type { ValueModel } from "./valueModel.ts";
 import {
-  addState,
   bikeRow,
   CIRCUMSTANCES,
   DRIVERS,
@@ -62,20 +60,6 @@ export function predict(model: ValueModel, sale: SaleDescription): Prediction {
 export function spreadMultiple(model: ValueModel, sale: SaleDescription): number {
   const { any, spread } = model.layout.design.collectable;
   return any.some((term) => termHolds(term, sale.attributes, sale.originality)) ? spread : 1;
-}
-
-/**
- * What a state adds to the log of the median, over the same bike ready to ride. States of one find differ by this
- * alone while it is sold under the same circumstances, so that it serves inside loops.
- * @param interest 0 to 1, see restorationInterest
- */
-export function stateEffect(model: ValueModel, tier: Tier, interest: number, state: SaleState): number {
-  const row: ValueRow = { columns: [], values: [], drivers: [] };
-  addState(row, model.layout, tier, interest, state);
-  return row.columns.reduce(
-    (sum, column, index) => sum + model.coefficients[column]! * row.values[index]!,
-    0,
-  );
 }
 
 /** Median of the bike sold ready, from kind, era, material and size alone: what the worth of its parts is measured by. */
