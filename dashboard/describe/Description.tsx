@@ -71,7 +71,7 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
             onAnswers(withAnswer(answers, "month", value === undefined ? undefined : Number(value)))
           }
           messages={messagesAt(fault, "/workshop/month")}
-          none="Not known: the seasons are averaged"
+          none="Not known: an average"
         />
       </div>
     </section>

@@ -85,7 +85,7 @@ function Answered(props: VerdictBarProps & { appraisal: Appraisal }) {
           <p class="small">
             {decision.course === "leave" && stand?.shown
               ? `${COURSE_WORDS[stand.shown.course].name}: `
-              : price === undefined || paid
+              : !price || paid
                 ? ""
                 : `At the ${money(price, currency)} asked: `}
             {likelyRate(figures, currency)}

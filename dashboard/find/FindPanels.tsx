@@ -1,4 +1,5 @@
 import type { Appraisal, Reference } from "../api/types.ts";
+import { bestOther } from "../courses/standing.ts";
 import { FindWheel } from "../finds/FindWheel.tsx";
 import type { Find } from "../finds/find.ts";
 import { Warning } from "../signs/Warning.tsx";
@@ -24,13 +25,14 @@ interface FindPanelsProps {
 export function FindPanels(props: FindPanelsProps) {
   const { find, known, appraisal, goal: hourlyGoal, price, paid, dimmed } = props;
   const names = namesIn(known);
-  const wheel = <FindWheel find={find} reference={known} size={132} />;
+  const wheel = <FindWheel find={find} reference={known} size={104} />;
+  const findings = <FindingsPanel appraisal={appraisal} names={names} wheel={wheel} />;
   if (appraisal.decision.stop !== null) {
     return (
       <div class="halted">
         <Halt appraisal={appraisal} />
         <CautionsPanel appraisal={appraisal} />
-        <FindingsPanel appraisal={appraisal} names={names} wheel={wheel} />
+        {findings}
       </div>
     );
   }
@@ -45,6 +47,7 @@ export function FindPanels(props: FindPanelsProps) {
         <div class="a">
           <CoursesPanel appraisal={appraisal} goal={hourlyGoal} dimmed={dimmed} />
           <PlanPanel appraisal={appraisal} names={names} />
+          {faultsOutrunWork(appraisal) && findings}
         </div>
         <div class="b2">
           {appraisal.value !== null && (
@@ -56,11 +59,19 @@ export function FindPanels(props: FindPanelsProps) {
               dimmed={dimmed}
             />
           )}
-          <FindingsPanel appraisal={appraisal} names={names} wheel={wheel} />
+          {!faultsOutrunWork(appraisal) && findings}
         </div>
       </div>
     </>
   );
+}
+
+/** Many faults and little work, as on most finds to leave: then the faults stand below the short plan, in the longer column. */
+function faultsOutrunWork({ findings, courses, decision }: Appraisal): boolean {
+  const faults = findings.filter(({ severity }) => severity > 0).length;
+  const course = decision.course === "leave" ? bestOther(courses)?.course : decision.course;
+  const work = courses.find((one) => one.course === course)?.plan?.operations.length ?? 0;
+  return faults > 2 * work;
 }
 
 /** A hard stop comes before money, and then there is none. */

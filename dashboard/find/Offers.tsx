@@ -1,6 +1,6 @@
 import type { CourseOutcome } from "../api/types.ts";
 import { capital } from "../words/count.ts";
-import { goalMoney, money } from "../words/money.ts";
+import { goalMoney, money, priceWords } from "../words/money.ts";
 import { days, hours } from "../words/time.ts";
 import type { Shown } from "./VerdictPanel.tsx";
 
@@ -15,7 +15,7 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
           <b>{most > 0 ? `Pay at most ${money(most, currency)}` : "Not even for nothing"}</b>
           <span class="small">
             {most > 0
-              ? `${price === undefined ? "" : `They ask ${money(price, currency)}. `}At ${money(most, currency)} you earn just your ${goalMoney(goal, currency)} an hour.`
+              ? `${price === undefined ? "" : `They ask ${priceWords(price, currency)}. `}At ${money(most, currency)} you earn just your ${goalMoney(goal, currency)} an hour.`
               : `At any price an hour earns less than your ${goalMoney(goal, currency)}.`}
           </span>
         </div>

@@ -4,7 +4,7 @@ import { bestOther } from "../courses/standing.ts";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { money } from "../words/money.ts";
+import { money, roundMoney, roundTo } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { between, moneyRange } from "../words/range.ts";
 import { bareHours, minutes } from "../words/time.ts";
@@ -77,10 +77,12 @@ function Rest({ plan, currency, names }: { plan: ReportedPlan; currency: string;
   const { allowance, disclosed } = plan;
   return (
     <>
-      <p class="small">
-        Set aside for what nobody has seen yet and for work that may fail: {minutes(allowance.minutes)} and{" "}
-        {money(allowance.money, currency)}, on average.
-      </p>
+      {(roundTo(allowance.minutes, 1) > 0 || roundMoney(allowance.money) > 0) && (
+        <p class="small">
+          Set aside for what nobody has seen yet and for work that may fail: {minutes(allowance.minutes)} and{" "}
+          {money(allowance.money, currency)}, on average.
+        </p>
+      )}
       {disclosed.length > 0 && (
         <p class="small">
           <b>Left as they are and told to the buyer:</b> {sentence(listed(disclosed.map(names.check)))}

@@ -107,9 +107,8 @@ export function FindingsPanel({
       <div class="looked">
         {wheel}
         <p class="small">
-          {looked.applicable} checks apply to this bike, in 12 groups: a long spoke for a group looked at, a
-          short one for a group with looks still open, a faint one for a group not looked at. Not looked at
-          never counts as good.
+          {looked.applicable} checks apply to this bike. A long spoke is a group of checks looked at, a short
+          one partly, a faint one not at all. Not looked at never counts as good.
         </p>
       </div>
       {faults.length > 0 && (

@@ -55,7 +55,7 @@ export function ValuePanel({ value, currency, price, paid, dimmed }: ValuePanelP
       strips: place.strips,
       scale,
       goal: null,
-      dotted: price ?? null,
+      dotted: price || null,
       losses: false,
       active,
       width: place.width,
@@ -63,8 +63,7 @@ export function ValuePanel({ value, currency, price, paid, dimmed }: ValuePanelP
     }),
     [states, price, scale],
   );
-  const dotted =
-    price === undefined ? "" : ` Dotted line: ${money(price, currency)} ${paid ? "paid" : "asked"}.`;
+  const dotted = !price ? "" : ` Dotted line: ${money(price, currency)} ${paid ? "paid" : "asked"}.`;
   const range = (band: ValueBand) => moneyRange(band.p10, band.p90, currency);
   return (
     <section class="panel" aria-labelledby="value-title">

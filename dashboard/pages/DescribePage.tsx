@@ -13,6 +13,7 @@ import { askingOf, ownFinds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { rename } from "../state/route.ts";
+import { termsOf } from "../state/terms.ts";
 import { describedKind } from "../words/description.ts";
 import { refusal } from "../words/refusal.ts";
 import { verdict } from "../words/verdict.ts";
@@ -53,12 +54,13 @@ interface FormProps {
   readonly goal: number;
 }
 
-function Form({ own, isNew, known, goal: hourlyGoal }: FormProps) {
+function Form({ own, isNew, known, goal: wished }: FormProps) {
   const asking = askingOf(own.id);
   const complete = isComplete(own.answers);
   const appraisal = complete ? asking.answer.value : null;
   const fault = complete ? asking.fault.value : null;
-  const { price, paid, attributes } = own.answers;
+  const { attributes } = own.answers;
+  const { goal: hourlyGoal, price, paid } = termsOf(asking, wished);
 
   const put = (next: OwnFind) => {
     ownFinds.put(next);
@@ -137,7 +139,7 @@ function Form({ own, isNew, known, goal: hourlyGoal }: FormProps) {
         fault={fault}
         goal={hourlyGoal}
         price={price}
-        paid={paid === true}
+        paid={paid}
         open={NEEDED.filter((name) => attributes[name] === undefined).length}
       />
     </>

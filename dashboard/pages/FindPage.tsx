@@ -11,6 +11,7 @@ import { CourseSign } from "../signs/CourseSign.tsx";
 import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
+import { termsOf } from "../state/terms.ts";
 import { factsLine } from "../words/description.ts";
 import { sentence } from "../words/plain.ts";
 import { refusal } from "../words/refusal.ts";
@@ -45,12 +46,13 @@ function Unknown() {
   );
 }
 
-function Known({ find, known, goal: hourlyGoal }: { find: Find; known: Reference; goal: number }) {
+function Known({ find, known, goal: wished }: { find: Find; known: Reference; goal: number }) {
   const asking = askingOf(find.id);
   const appraisal = asking.answer.value;
   const fault = asking.fault.value;
+  const stopped = appraisal !== null && appraisal.decision.stop !== null;
   const names = namesIn(known);
-  const { price, paid } = find.body.find.purchase ?? {};
+  const { goal: hourlyGoal, price, paid } = termsOf(asking, wished);
   return (
     <main class="page" id="main">
       <DemoLine own={!find.invented} />
@@ -74,7 +76,7 @@ function Known({ find, known, goal: hourlyGoal }: { find: Find; known: Reference
           </Heading>
           <p class="facts">
             {find.line !== "" && `${sentence(find.line)} `}
-            {factsLine(find.body, known, known.currency)}
+            {factsLine(find.body, known, stopped ? null : known.currency)}
             {find.where !== "" && ` ${sentence(`from: ${find.where}`)}`}
           </p>
         </div>
@@ -96,7 +98,7 @@ function Known({ find, known, goal: hourlyGoal }: { find: Find; known: Reference
           appraisal={appraisal}
           goal={hourlyGoal}
           price={price}
-          paid={paid === true}
+          paid={paid}
           dimmed={asking.status.value !== "settled"}
         />
       )}

@@ -11,15 +11,14 @@ import { Trouble } from "../parts/Trouble.tsx";
 import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
+import { termsOf } from "../state/terms.ts";
 import { headline } from "../words/headline.ts";
 
 /** Which of these earns my evenings? The chart is the list. */
 export function FindsPage() {
   const known = reference.value;
-  const hourlyGoal = goal.value;
-  const answers = finds.value.map((find) => ({ find, appraisal: askingOf(find.id).answer.value }));
-  const answered = useRows(answers, hourlyGoal);
-  const rows = useFirstAll(answers) ? answered : NO_ROWS;
+  const { answers, goal: hourlyGoal } = useStanding();
+  const rows = useRows(answers, hourlyGoal);
   const currency = known?.currency ?? "EUR";
   const stopped = answers.filter(({ appraisal }) => appraisal !== null && appraisal.decision.stop !== null);
   const title =
@@ -82,15 +81,29 @@ function useRows(answers: readonly Answered[], hourlyGoal: number | null): reado
   }, [hourlyGoal, finds.value, ...appraisals]);
 }
 
-const NO_ROWS: readonly FindRow[] = [];
+interface Standing {
+  readonly answers: readonly Answered[];
+  readonly goal: number | null;
+}
 
-/** False until every find has been answered or refused once: then the list stands, and does not jump as answers come in. */
-function useFirstAll(answers: readonly Answered[]): boolean {
-  const stood = useRef(false);
-  const open = answers.some(
-    ({ find, appraisal }) => appraisal === null && askingOf(find.id).fault.value === null,
-  );
-  if (!open && answers.length > 0) stood.current = true;
+/**
+ * The last time that every find was answered or refused, and all answers held for one goal. Until that is so again
+ * it stays, so that the list does not jump and no answer for the old goal is held against the new one.
+ */
+function useStanding(): Standing {
+  const stood = useRef<Standing>({ answers: [], goal: null });
+  const wished = goal.value;
+  const answers = finds.value.map((find) => ({ find, appraisal: askingOf(find.id).answer.value }));
+  if (wished === null || answers.length === 0) return stood.current;
+  const goals = new Set<number>();
+  let open = false;
+  for (const { find, appraisal } of answers) {
+    const asking = askingOf(find.id);
+    const refused = asking.fault.value?.kind === "refused";
+    if (appraisal === null) open ||= asking.fault.value === null;
+    else if (!refused) goals.add(termsOf(asking, wished).goal);
+  }
+  if (!open && goals.size <= 1) stood.current = { answers, goal: [...goals][0] ?? wished };
   return stood.current;
 }
 

@@ -14,9 +14,16 @@ interface NumberFieldProps {
   readonly step?: number;
 }
 
-/** Reads a number as people write it: a comma or a point, a real minus sign, spaces. Undefined for nothing, null for no number. */
+/** Thousands set off by commas, as the screen itself writes them. */
+const THOUSANDS = /^[1-9]\d{0,2}(,\d{3})+$/;
+
+/**
+ * Reads a number as people write it: a comma or a point, a real minus sign, spaces. A comma before just three
+ * digits sets off thousands. Undefined for nothing, null for no number.
+ */
 export function readNumber(text: string): number | undefined | null {
-  const plain = text.trim().replace(",", ".").replace("\u2212", "-").replaceAll(" ", "");
+  const close = text.trim().replace("\u2212", "-").replaceAll(" ", "");
+  const plain = THOUSANDS.test(close) ? close.replaceAll(",", "") : close.replace(",", ".");
   if (plain === "") return undefined;
   return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
 }

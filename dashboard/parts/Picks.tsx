@@ -2,6 +2,8 @@ import { useId } from "preact/hooks";
 import type { Choice } from "../api/types.ts";
 import { Wrong } from "./NumberField.tsx";
 
+const SHORT = 11;
+
 interface PicksProps {
   readonly legend: string;
   readonly choices: readonly (Choice & { readonly detail?: string })[];
@@ -22,7 +24,7 @@ export function Picks(props: PicksProps) {
   const id = useId();
   return (
     <fieldset
-      class={`picks ${layout}`}
+      class={`picks ${layout}${isShort(choices) ? " short" : ""}`}
       {...(messages.length > 0 ? { "aria-describedby": `${id}-wrong` } : {})}
     >
       <legend class={quiet === true ? "sr" : ""}>{legend}</legend>
@@ -48,6 +50,11 @@ export function Picks(props: PicksProps) {
       <Wrong id={`${id}-wrong`} messages={messages} />
     </fieldset>
   );
+}
+
+/** Whether every label is a word or two, so that more of them stand side by side. */
+function isShort(choices: PicksProps["choices"]): boolean {
+  return choices.every(({ label }) => label.length <= SHORT);
 }
 
 interface PickProps {

@@ -1,4 +1,4 @@
-import { type ReadonlySignal, signal } from "@preact/signals";
+import { batch, type ReadonlySignal, signal } from "@preact/signals";
 import type { Outcome } from "../api/client.ts";
 import type { Fault } from "../api/fault.ts";
 import type { Appraisal, AppraisalBody } from "../api/types.ts";
@@ -13,6 +13,8 @@ export type Appraise = (body: AppraisalBody, signal: AbortSignal) => Promise<Out
 /** The conversation with the API about one find. The last answer stays until a newer one comes. */
 export interface Asking {
   readonly answer: ReadonlySignal<Appraisal | null>;
+  /** The question that the answer answers. */
+  readonly answered: ReadonlySignal<AppraisalBody | null>;
   /** asking: a newer answer is under way; slow: and has been for a while. */
   readonly status: ReadonlySignal<"settled" | "asking" | "slow">;
   readonly fault: ReadonlySignal<Fault | null>;
@@ -26,6 +28,7 @@ export interface Asking {
 
 export function createAsking(appraise: Appraise): Asking {
   const answer = signal<Appraisal | null>(null);
+  const answered = signal<AppraisalBody | null>(null);
   const status = signal<"settled" | "asking" | "slow">("settled");
   const fault = signal<Fault | null>(null);
   let asked = "";
@@ -61,9 +64,14 @@ export function createAsking(appraise: Appraise): Asking {
     // An answer to an older question, whenever it comes, is dropped.
     if (mine !== turn) return;
     clearTimeout(slowness);
-    if ("ok" in outcome) answer.value = outcome.ok;
-    fault.value = "ok" in outcome ? null : outcome.fault;
-    status.value = "settled";
+    batch(() => {
+      if ("ok" in outcome) {
+        answer.value = outcome.ok;
+        answered.value = body;
+      }
+      fault.value = "ok" in outcome ? null : outcome.fault;
+      status.value = "settled";
+    });
   }
 
   function again(): void {
@@ -73,5 +81,5 @@ export function createAsking(appraise: Appraise): Asking {
     ask(body, 0);
   }
 
-  return { answer, status, fault, ask, again, stop };
+  return { answer, answered, status, fault, ask, again, stop };
 }

@@ -29,9 +29,14 @@ export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** The same text with a small first letter, to stand inside a sentence. */
+/** The same text with a small first letter, to stand inside a sentence; an abbreviation (BMX) keeps its capitals. */
 export function uncapital(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
+  return /^[A-Z]{2}/.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
+}
+
+/** The same text in small letters throughout, abbreviations apart. */
+export function small(text: string): string {
+  return text.replace(/\S+/g, (word) => (/^[A-Z]{2}/.test(word) ? word : word.toLowerCase()));
 }
 
 /** "a", "a and b", "a, b and c". */

@@ -1,6 +1,6 @@
 import type { AppraisalBody, AttributeName, Choice, Reference } from "../api/types.ts";
-import { capital } from "./count.ts";
-import { money } from "./money.ts";
+import { capital, small } from "./count.ts";
+import { priceWords } from "./money.ts";
 
 /** What to show for a word of the description; the word itself where the catalogue does not know it. */
 function labelOf(reference: Reference, attribute: AttributeName, value: string): string {
@@ -37,16 +37,21 @@ const SUFFIX: Partial<Record<AttributeName, (label: string) => string>> = {
   kept: (label) => `kept ${label}`,
 };
 
-/** One line of facts: "Track or single-speed, 1980s, steel, upper tier. Asked: €40." */
-export function factsLine(body: AppraisalBody, reference: Reference, currency: string): string {
+/**
+ * One line of facts: "Track or single-speed, 1980s, steel, upper tier. Asked: €40."
+ * @param currency ISO 4217; null leaves the price out, for a find that is stopped
+ */
+export function factsLine(body: AppraisalBody, reference: Reference, currency: string | null): string {
   const words = TOLD.flatMap((name) => {
     const value = body.find[name];
     if (value === undefined) return [];
-    const label = labelOf(reference, name, value).toLowerCase();
+    const label = small(labelOf(reference, name, value));
     return [SUFFIX[name]?.(label) ?? label];
   });
   const { price, paid } = body.find.purchase ?? {};
   const bought =
-    price === undefined ? "" : ` ${paid === true ? "Paid" : "Asked"}: ${money(price, currency)}.`;
+    price === undefined || currency === null
+      ? ""
+      : ` ${paid === true ? "Paid" : "Asked"}: ${priceWords(price, currency)}.`;
   return `${capital(words.join(", "))}.${bought}`;
 }

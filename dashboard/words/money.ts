@@ -43,6 +43,11 @@ export function money(value: number, currency: string): string {
   return written(roundMoney(value), currency, 0);
 }
 
+/** A price asked or paid: "€40", "nothing". */
+export function priceWords(price: number, currency: string): string {
+  return price === 0 ? "nothing" : money(price, currency);
+}
+
 /** A line or a sum of a bill, to the cent: "€14.50". */
 export function billed(value: number, currency: string): string {
   return written(roundTo(value, 0.01), currency, 2);
@@ -66,8 +71,10 @@ export function goalMoney(value: number, currency: string): string {
 /** A sentence of the API's, which names amounts with the currency's code, in the words of the screen: "279 EUR" becomes "€280". */
 export function withMoney(text: string, currency: string): string {
   return text.replace(
-    new RegExp(`([\u2212-]?)(\\d+(?:\\.\\d+)?) ${currency}\\b`, "g"),
-    (_, minus: string, figure: string) => money((minus === "" ? 1 : -1) * Number(figure), currency),
+    // A hyphen behind a figure is that of a range, not a minus.
+    new RegExp(`((?<!\\d)[\u2212-])?(\\d+(?:\\.\\d+)?) ${currency}\\b`, "g"),
+    (_, minus: string | undefined, figure: string) =>
+      money((minus === undefined ? 1 : -1) * Number(figure), currency),
   );
 }
 

@@ -11,6 +11,11 @@ export function bareHours(value: number): string {
   return String(Number(roundTo(value, 0.1).toFixed(1))).replace("-", MINUS);
 }
 
+/** A sentence of the API's in the screen's words for time: "5.0 h" becomes "5 h". */
+export function withHours(text: string): string {
+  return text.replace(/(\d+\.\d+) h\b/g, (_, figure: string) => hours(Number(figure)));
+}
+
 /** Whole minutes: "40 min". */
 export function minutes(value: number): string {
   return `${String(roundTo(value, 1)).replace("-", MINUS)} min`;

@@ -1,7 +1,9 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { Outcome } from "../../../dashboard/api/client.ts";
 import type { Appraisal, AppraisalBody } from "../../../dashboard/api/types.ts";
+import { withGoal } from "../../../dashboard/finds/find.ts";
 import { createAsking } from "../../../dashboard/state/asking.ts";
+import { termsOf } from "../../../dashboard/state/terms.ts";
 import { appraisal } from "../fixtures/appraisal.ts";
 
 const body = (price: number) => ({ find: { purchase: { price } } }) as AppraisalBody;
@@ -83,6 +85,23 @@ describe("the conversation about a find", () => {
     expect(asked.at(-1)).toEqual(body(2));
     expect(asking.fault.value).toBeNull();
     expect(asking.answer.value?.dataVersion).toBe("third");
+  });
+
+  test("an answer keeps the goal and the price it was asked with, until a newer one comes", async () => {
+    const { asking, give } = slowApi();
+    expect(termsOf(asking, 10)).toEqual({ goal: 10, price: undefined, paid: false });
+    asking.ask(withGoal(body(1), 10), 0);
+    await vi.advanceTimersByTimeAsync(0);
+    await give(0, { ok: answer("first") });
+    asking.ask(withGoal(body(2), 20), 0);
+    await vi.advanceTimersByTimeAsync(0);
+    expect(termsOf(asking, 20)).toEqual({ goal: 10, price: 1, paid: false });
+    await give(1, { fault: { kind: "no-signal" } });
+    expect(termsOf(asking, 20)).toEqual({ goal: 10, price: 1, paid: false });
+    asking.again();
+    await vi.advanceTimersByTimeAsync(0);
+    await give(2, { ok: answer("second") });
+    expect(termsOf(asking, 20)).toEqual({ goal: 20, price: 2, paid: false });
   });
 
   test("the same question is not put twice", async () => {

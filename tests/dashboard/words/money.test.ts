@@ -65,6 +65,22 @@ describe("a sentence of the API's takes the screen's words for money", () => {
     );
   });
 
+  test("in every currency of the platform, gains and losses read as they do elsewhere on the screen", () => {
+    for (const currency of Intl.supportedValuesOf("currency")) {
+      for (const value of [0, 7, -7, 1285, -1285]) {
+        const written = `${value < 0 ? "\u2212" : ""}${Math.abs(value)} ${currency}`;
+        expect(withMoney(`Next best, with ${written} left.`, currency)).toBe(
+          `Next best, with ${money(value, currency)} left.`,
+        );
+      }
+    }
+  });
+
+  test("a hyphen behind a figure is no minus", () => {
+    expect(withMoney("from 10-20 EUR", "EUR")).toBe("from 10-€20");
+    expect(withMoney("-20 EUR", "EUR")).toBe("\u2212€20");
+  });
+
   test("a figure that is no money stays", () => {
     expect(withMoney("2 checks and 8.5 h", "EUR")).toBe("2 checks and 8.5 h");
     expect(withMoney("10 GBP", "EUR")).toBe("10 GBP");

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { chance, outOf } from "../../../dashboard/words/chance.ts";
-import { capital, count, counted, listed } from "../../../dashboard/words/count.ts";
+import { capital, count, counted, listed, small, uncapital } from "../../../dashboard/words/count.ts";
 import { plain, sentence } from "../../../dashboard/words/plain.ts";
 import { between, likelyRate, moneyRange, rateRange } from "../../../dashboard/words/range.ts";
-import { days, hours, minutes } from "../../../dashboard/words/time.ts";
+import { days, hours, minutes, withHours } from "../../../dashboard/words/time.ts";
 
 describe("a range", () => {
   test("stands in words beside its figure", () => {
@@ -24,6 +24,12 @@ describe("a range", () => {
 describe("a time", () => {
   test("in hours goes to the tenth, without a trailing nought", () => {
     expect([8.94, 6, 0.04, 2.25].map(hours)).toEqual(["8.9 h", "6 h", "0 h", "2.3 h"]);
+  });
+
+  test("in a sentence of the API's goes without its trailing nought", () => {
+    expect(withHours("It brings 54 EUR for 5.0 h, or 8.5 h in all")).toBe(
+      "It brings 54 EUR for 5 h, or 8.5 h in all",
+    );
   });
 
   test("in minutes is whole, and carries the minus sign U+2212", () => {
@@ -76,5 +82,14 @@ describe("counts and lists", () => {
     expect(sentence("loose")).toBe("Loose.");
     expect(sentence("Filed off. do not buy.")).toBe("Filed off. Do not buy.");
     expect(sentence("  ")).toBe("");
+  });
+});
+
+describe("small letters inside a sentence", () => {
+  test("leave an abbreviation its capitals", () => {
+    expect(small("BMX")).toBe("BMX");
+    expect(small("Track or Single-speed")).toBe("track or single-speed");
+    expect(uncapital("BMX, 1990s")).toBe("BMX, 1990s");
+    expect(uncapital("Steel")).toBe("steel");
   });
 });

@@ -43,6 +43,8 @@ export const test = base
     const faults: string[] = [];
     await keepInside(context, site, faults);
     const page = await context.newPage();
+    // Shorter than a test may take, so that a failure names what was waited for.
+    page.setDefaultTimeout(10_000);
     page.on("pageerror", (error) => faults.push(`error on the page: ${error.message}`));
     onCleanup(async () => {
       await context.close();

@@ -1,0 +1,23 @@
+import type { Asking } from "./asking.ts";
+
+/** What an answer is held against. */
+export interface Terms {
+  readonly goal: number;
+  /** Asked or paid; undefined where no price is known. */
+  readonly price: number | undefined;
+  readonly paid: boolean;
+}
+
+/**
+ * The terms an answer was asked with. They stand beside it until a newer answer comes, whatever was typed since:
+ * a rate for the old price never stands beside the new one.
+ * @param goal where nothing was asked with a goal yet
+ */
+export function termsOf({ answered }: Pick<Asking, "answered">, goal: number): Terms {
+  const { find, workshop } = answered.value ?? {};
+  return {
+    goal: workshop?.hourlyGoal ?? goal,
+    price: find?.purchase?.price,
+    paid: find?.purchase?.paid === true,
+  };
+}
