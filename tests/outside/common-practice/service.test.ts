@@ -75,6 +75,18 @@ describe("facts of the trade (common practice, no source)", () => {
     }
   });
 
+  test("nothing is taken apart to adjust what is merely loose: fork, axles and bracket stay where they are", () => {
+    const taken = (fault: string) =>
+      openedCourse("make-safe", { bike: UPPER, found: { [fault]: "loose" } }).plan.steps.map(
+        ({ step }) => step.id,
+      );
+    const apart = ["fork-out", "front-hub-open", "rear-hub-open", "bb-out", "cranks-off"];
+    for (const fault of ["headset", "hub-bearings", "bb-bearing"])
+      expect(taken(fault).filter((step) => apart.includes(step))).toEqual([]);
+    const notched = openedCourse("make-safe", { bike: UPPER, found: { headset: "indexed" } }).plan;
+    expect(notched.steps.map(({ step }) => step.id)).toContain("fork-out");
+  });
+
   test("a pitted hub race ends a cheap hub repair: the wheel is replaced", () => {
     const pitted = work({ bike: { componentTier: "top" }, found: { "hub-cones": "race-pitted" } });
     expect(pitted).not.toContain("service-hub");
@@ -117,7 +129,16 @@ describe("facts of the trade (common practice, no source)", () => {
     expect(course.plan.tasks.map(({ operation }) => operation.id)).toEqual(
       expect.arrayContaining(["replace-bar", "re-tape"]),
     );
+    const order = course.plan.tasks.map(({ operation }) => operation.id);
+    expect(order.indexOf("replace-bar")).toBeLessThan(order.indexOf("re-tape"));
     expect(BOOK.checks.get("bar-corrosion")!.where).toBe("dismantled");
+  });
+
+  test("a bar that nobody saw under its tape is not known to be sound, however well the bike does otherwise", () => {
+    const bike = { barType: "drop", barMaterial: "aluminium" } as const;
+    const cautions = (unseen: readonly string[]) => answer({ bike, unseen }).cautions.map(({ id }) => id);
+    expect(cautions(["bar-corrosion"])).toContain("bar-hidden");
+    expect(cautions([])).not.toContain("bar-hidden");
   });
 
   test("wheels are among the dearest parts to replace: new, a pair costs more than nine parts in ten", () => {
