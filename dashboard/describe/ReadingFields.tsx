@@ -5,7 +5,7 @@ import type { Check, MeasuredInput, Reading } from "../api/types.ts";
 import { NumberField, Wrong } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
 import { capital } from "../words/count.ts";
-import { plain } from "../words/plain.ts";
+import { levelWords } from "../words/plain.ts";
 import { labelled } from "../words/refusal.ts";
 
 interface ReadingFieldsProps {
@@ -59,7 +59,7 @@ export function ReadingFields({ check, reading, onReading, fault, pointer }: Rea
         quiet={check.measurement === null}
         choices={check.levels.map(({ id: level, description }) => ({
           value: level,
-          label: plain(level),
+          label: levelWords(check, level),
           detail: description,
         }))}
         value={reading.level}

@@ -1,7 +1,7 @@
 import { isPerWheel, sendable } from "../answers/reading.ts";
 import type { Check, Observation, Reading, ReportedFinding } from "../api/types.ts";
 import { uncapital } from "../words/count.ts";
-import { plain } from "../words/plain.ts";
+import { levelWords, plain } from "../words/plain.ts";
 
 /** What was answered to a check, in a few words. */
 export function summary(check: Check, observation: Observation | undefined): string {
@@ -21,7 +21,7 @@ function said(check: Check, reading: Reading): string {
   const flag = check.measurement?.flags.find(({ id }) => sent.flags?.includes(id));
   if (flag !== undefined) return plain(flag.label);
   if (sent.measured !== undefined) return figures(check, sent.measured);
-  return plain(sent.level ?? "");
+  return levelWords(check, sent.level ?? "");
 }
 
 function figures(check: Check, measured: Readonly<Record<string, number>>): string {
@@ -38,9 +38,9 @@ export function foundBy(check: Check, findings: readonly ReportedFinding[]): str
     .map(({ position, level, derived, borderline }) => {
       const wheel = position === "front" || position === "rear" ? `${plain(position)}: ` : "";
       const value = derived === undefined ? "" : ` (${Number(derived.value.toFixed(2))} ${derived.unit})`;
-      if (borderline === undefined) return `${wheel}${lowerUnless(wheel, plain(level))}${value}.`;
+      if (borderline === undefined) return `${wheel}${lowerUnless(wheel, levelWords(check, level))}${value}.`;
       const [better, worse] = borderline;
-      return `${wheel}On the line between ${uncapital(plain(better))} and ${uncapital(plain(worse))}${value}: measure again.`;
+      return `${wheel}On the line between ${uncapital(levelWords(check, better))} and ${uncapital(levelWords(check, worse))}${value}: measure again.`;
     })
     .join(" ");
 }

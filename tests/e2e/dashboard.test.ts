@@ -81,7 +81,7 @@ describe("a find of one's own", () => {
     await describeFind(page, RACER, /^Restore it: /);
     const foot = page.getByRole("region", { name: "Verdict so far" });
     const check = await openCheck(page, "Signs of a front-end collision");
-    await check.getByRole("radio", { name: /^Clear/ }).check();
+    await check.getByRole("radio", { name: /^Plain signs/ }).check();
     await headed(page, /^Break it for parts: /);
     await foot.getByText("Break it for parts", { exact: true }).waitFor();
     await foot.getByText(/^€\d+ an hour, likely between €\d+ and €\d+$/).waitFor();

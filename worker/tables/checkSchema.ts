@@ -9,6 +9,7 @@ const safety = z.enum(["none", "advisory", "block", "owed"]);
 const level = z
   .strictObject({
     id,
+    label: words.exactOptional(),
     severity: z.literal([0, 1, 2, 3, 4]),
     safety,
     description: words,

@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { chance, outOf } from "../../../dashboard/words/chance.ts";
 import { capital, count, counted, listed, small, uncapital } from "../../../dashboard/words/count.ts";
-import { plain, sentence } from "../../../dashboard/words/plain.ts";
+import { levelWords, plain, sentence } from "../../../dashboard/words/plain.ts";
 import { between, likelyRate, moneyRange, rateRange } from "../../../dashboard/words/range.ts";
 import { days, hours, minutes, withHours } from "../../../dashboard/words/time.ts";
+import checks from "../../../data/checks.json" with { type: "json" };
 
 describe("a range", () => {
   test("stands in words beside its figure", () => {
@@ -76,6 +77,18 @@ describe("counts and lists", () => {
   test("an id of the catalogue reads as words", () => {
     expect(plain("stuck-cut")).toBe("Stuck cut");
     expect(capital("")).toBe("");
+  });
+
+  test("a level that blocks riding never reads as if all were well", () => {
+    const blocking = checks
+      .filter(({ group }) => group !== "paperwork")
+      .flatMap((check) =>
+        check.levels.filter(({ safety }) => safety === "block").map(({ id }) => levelWords(check, id)),
+      );
+    expect(blocking.length).toBeGreaterThan(30);
+    expect(blocking.filter((words) => /^(clear|none|ok|sound|good|strong|true|free)$/i.test(words))).toEqual(
+      [],
+    );
   });
 
   test("a sentence gets its capitals and one full stop", () => {

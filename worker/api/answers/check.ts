@@ -8,6 +8,7 @@ const safety = z.enum(["none", "advisory", "block", "owed"]);
 
 const level = z.strictObject({
   id,
+  label: words.exactOptional().describe("Words for the level where its id alone would mislead"),
   severity: z.literal([0, 1, 2, 3, 4]),
   safety,
   description: words,

@@ -9,6 +9,8 @@ export type Severity = 0 | 1 | 2 | 3 | 4;
 
 export interface Level {
   readonly id: LevelId;
+  /** Words to press where the id alone would mislead: a plain sign of a crash is not "clear". */
+  readonly label?: string;
   readonly severity: Severity;
   readonly safety: Safety;
   readonly description: string;
