@@ -46,7 +46,6 @@ export const defaultsTable = z.strictObject({
   ),
   repaintedOriginality: share,
   suspiciousBelow: share,
-  changeFrom: share,
   assumedAbove: share,
   missingParts: z.record(z.enum(ATTRIBUTE_VALUES.completeness), partIds),
   huntMinutesPerMissingPart: amount,

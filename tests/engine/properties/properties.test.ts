@@ -46,6 +46,22 @@ describe("a dearer part", () => {
   const parts = BOOK.catalogue.service.parts.map(({ id }) => id);
   const price = fc.double({ min: 0, max: 300, noNaN: true });
 
+  test("never raises the net benefit of any course where some checks were not made", () => {
+    fc.assert(
+      fc.property(likelyFind, fc.constantFrom(...parts), price, price, (request, part, cheap, more) => {
+        const at = (cost: number) => {
+          const partPrices = { ...request.workshop?.partPrices, [part]: cost };
+          return appraise({ ...request, workshop: { ...request.workshop, partPrices } }, BOOK).courses;
+        };
+        const before = at(cheap);
+        at(cheap + more).forEach(({ netBenefit }, index) => {
+          if (netBenefit !== null) expect(netBenefit).toBeLessThanOrEqual(before[index]!.netBenefit! + 1e-6);
+        });
+      }),
+      { seed: SEED, numRuns: 300 },
+    );
+  });
+
   test("never raises the net benefit of any course, all seen; a course that does not buy it stays as it is", () => {
     fc.assert(
       fc.property(seenFind, fc.constantFrom(...parts), price, price, (request, part, cheap, more) => {

@@ -25,11 +25,13 @@ interface Setting {
   readonly goal: number;
   readonly toldLoss: (penalty: number) => number;
   readonly changeAbove: number;
+  readonly frameLoss: number;
 }
 
 const NONE: Brings = { resources: [], told: 0, lost: 0, changed: 0 };
 
-function brings(check: Check, rank: number, { plan, ledger, goal, toldLoss, changeAbove }: Setting): Brings {
+function brings(check: Check, rank: number, setting: Setting): Brings {
+  const { plan, ledger, goal, toldLoss, changeAbove, frameLoss } = setting;
   const level = check.levels[rank]!;
   if (level.terminal === "parts-or-recycle" || level.terminal === "recycle") return { ...NONE, lost: 1 };
   if (rank === 0) return NONE;
@@ -48,15 +50,16 @@ function brings(check: Check, rank: number, { plan, ledger, goal, toldLoss, chan
   };
   const ways = curesOf(fault, ledger).map(({ resources }) => {
     const extra = resources.filter((index) => !plan.resources.has(index));
-    return { extra, worth: extra.reduce((sum, index) => sum + worth(index, ledger, goal), 0) };
+    const work = extra.reduce((sum, index) => sum + worth(index, ledger, goal), 0);
+    const survives = extra.reduce((all, index) => all * (1 - ledger.resources[index]!.endsFrame), 1);
+    return { extra, survives, worth: work + (1 - survives) * frameLoss };
   });
   const cheapest = ways.sort((a, b) => a.worth - b.worth)[0];
   const told = need.mayDisclose ? toldLoss(level.conditionPenalty) : Infinity;
   if (told < (cheapest?.worth ?? Infinity)) return { ...NONE, told };
   if (!cheapest) return need.need === "required" ? { ...NONE, lost: 1 } : NONE;
   if (cheapest.worth > changeAbove) return { ...NONE, changed: 1 };
-  const survives = cheapest.extra.reduce((all, index) => all * (1 - ledger.resources[index]!.endsFrame), 1);
-  return { resources: cheapest.extra, told: 0, lost: 1 - survives, changed: 0 };
+  return { resources: cheapest.extra, told: 0, lost: 1 - cheapest.survives, changed: 0 };
 }
 
 function worth(index: number, ledger: Ledger, goal: number): number {
@@ -104,6 +107,7 @@ function setting(found: Found, changeAbove: number): Setting {
     goal,
     toldLoss: (penalty) => 150 * penalty,
     changeAbove,
+    frameLoss: 200,
   };
 }
 

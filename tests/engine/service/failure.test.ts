@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Tier } from "../../../worker/engine/bicycle.ts";
 import type { Bench } from "../../../worker/engine/service/bench.ts";
-import { failureChance, failureOf } from "../../../worker/engine/service/failure.ts";
+import { failureChance, failuresOf } from "../../../worker/engine/service/failure.ts";
 import { expectedPrice } from "../../../worker/engine/service/partPrice.ts";
 import { buildTask, type Place } from "../../../worker/engine/service/task.ts";
 import { type Found, lookedOver, openedCourse, situationFor } from "../decision/lookedOver.ts";
@@ -10,9 +10,13 @@ import { BOOK } from "../decision/shippedBook.ts";
 const operationOf = (id: string) => BOOK.service.operations.get(id)!;
 const benchOf = (found: Found): Bench => situationFor(lookedOver(found)).bench;
 
-function failing(id: string, found: Found, place: Place = "bike") {
+function ways(id: string, found: Found, place: Place = "bike") {
   const bench = benchOf(found);
-  return failureOf(buildTask(operationOf(id), place, bench), bench);
+  return failuresOf(buildTask(operationOf(id), place, bench), bench);
+}
+
+function failing(id: string, found: Found, place: Place = "bike") {
+  return ways(id, found, place)[0]!;
 }
 
 /** Expected price of one new piece by the PERT rule. */
@@ -68,16 +72,34 @@ describe("an operation that may fail", () => {
     );
   });
 
-  test("of the ways that may follow takes the cheapest at the user's goal, with its own risk to the frame", () => {
-    // Fails in 35 of 100. A saw takes three hours and loses 2 frames in 10, a workshop takes the price of a job and loses 1.
-    const lost = (workshop: Found["workshop"], bike: Found["bike"] = {}) =>
-      failing("free-seatpost", { bike: { ...STUCK.bike, ...bike }, found: STUCK.found!, workshop }).endsFrame;
-    expect(lost({ hourlyGoal: 8 })).toBeCloseTo(0.35 * 0.2, 12);
-    expect(lost({ hourlyGoal: 60 })).toBeCloseTo(0.35 * 0.1, 12);
-    const dear = { partPrices: { "svc-post-removal": 900 } };
-    expect(lost({ ...dear, hourlyGoal: 60 })).toBeCloseTo(0.35 * 0.2, 12);
-    // Nobody saws in a carbon frame, whatever the workshop asks.
-    expect(lost(dear, { frameMaterial: "carbon", era: "2010s" })).toBeCloseTo(0.35 * 0.1, 12);
+  test("tells every way that may follow, with its own risk to the frame", () => {
+    // Fails in 35 of 100. A workshop loses 1 frame in 10, a saw 2, and nobody saws in a carbon frame.
+    const lost = (bike: Found["bike"] = {}) =>
+      ways("free-seatpost", { bike: { ...STUCK.bike, ...bike }, found: STUCK.found! }).map(
+        ({ endsFrame }) => endsFrame,
+      );
+    expect(lost()).toEqual([expect.closeTo(0.35 * 0.1, 12), expect.closeTo(0.35 * 0.2, 12)]);
+    expect(lost({ frameMaterial: "carbon", era: "2010s" })).toEqual([expect.closeTo(0.35 * 0.1, 12)]);
+  });
+
+  test("is followed by what leaves most: a dear frame goes to the workshop unless that asks more than the frame, a cheaper one is sawn", () => {
+    const taken = (componentTier: Tier, workshop: Found["workshop"] = {}) =>
+      openedCourse("restore", { bike: { ...STUCK.bike, componentTier }, found: STUCK.found!, workshop }).plan
+        .endsFrame;
+    expect(taken("top")).toBeCloseTo(0.35 * 0.1, 12);
+    expect(taken("top", { partPrices: { "svc-post-removal": 900 } })).toBeCloseTo(0.35 * 0.2, 12);
+    expect(taken("mid", { hourlyGoal: 1 })).toBeCloseTo(0.35 * 0.2, 12);
+  });
+
+  test("a dearer blade never buys a smaller risk: net benefit falls with its price, or stays", () => {
+    const worth = (blades: number) =>
+      openedCourse("make-safe", {
+        bike: { ...STUCK.bike, componentTier: "top" },
+        found: STUCK.found!,
+        workshop: { partPrices: { "saw-blades": blades } },
+      }).expected.netBenefit;
+    const falling = [0, 5, 10, 20, 30, 40, 80].map(worth);
+    expect(falling.toSorted((a, b) => b - a)).toEqual(falling);
   });
 
   test("pays for what follows at its chance: removal by a workshop, a post, its clamp and a dose of paste, by hand", () => {
@@ -140,6 +162,6 @@ describe("a plan with several risks", () => {
     expect(plan.tasks.map(({ operation }) => operation.id)).toEqual(
       expect.arrayContaining(["free-seatpost", "cold-set"]),
     );
-    expect(1 - plan.endsFrame).toBeCloseTo((1 - 0.35 * 0.2) * (1 - 0.06), 12);
+    expect(1 - plan.endsFrame).toBeCloseTo((1 - 0.35 * 0.1) * (1 - 0.06), 12);
   });
 });

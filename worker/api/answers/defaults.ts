@@ -38,9 +38,6 @@ export const defaults = z.strictObject({
   suspiciousBelow: share.describe(
     "An asking price below this share of the value as found raises the question of ownership",
   ),
-  changeFrom: share.describe(
-    "Extra work from this share of the finished value on is a moment to change the course",
-  ),
   assumedAbove: share.describe("An unseen fault likelier than this stands in the shown plan"),
   missingParts: z
     .record(z.string(), ids)

@@ -48,8 +48,6 @@ export interface Defaults {
   readonly repaintedOriginality: Probability;
   /** An asking price below this share of the value as found raises the question of ownership before it raises the margin. */
   readonly suspiciousBelow: Probability;
-  /** Extra work found on the way is a moment to change the course from this share of the finished bike's value. */
-  readonly changeFrom: Probability;
   /** An unseen fault likelier than this stands in the shown plan. */
   readonly assumedAbove: Probability;
   /** Parts assumed missing where the request names none, by completeness. */

@@ -16,9 +16,12 @@ export interface Change {
 }
 
 export function changeOfCourse(situation: Situation): Change {
-  const { pricing, settled, book, spoiledShare } = situation;
+  const { pricing, settled, book, spoiledShare, frameUnsaleableChance } = situation;
   const told = { price: pricing.asFoundNotRiding, share: receivedShare(settled, book, "asFound") };
-  const broken = { price: pricing.parts(false, spoiledShare), share: partsShare(settled, book) };
+  const broken = {
+    price: pricing.parts(frameUnsaleableChance === 1, spoiledShare),
+    share: partsShare(settled, book),
+  };
   const ways = [
     ...(situation.wholeSaleClosedBecause === null ? [way("sell-as-found", told, situation)] : []),
     way("break-for-parts", broken, situation),
@@ -38,6 +41,7 @@ function way(course: keyof Situation["fixedPlans"], sale: Change["sale"], situat
     ),
     minutes: sum(NOTHING, ...rest.map(({ minutes }) => minutes)),
   };
-  const takings = sale ? sale.share * logNormalMean(sale.price) : 0;
+  const { fee, packing } = situation.settled;
+  const takings = sale ? sale.share * logNormalMean(sale.price) - fee.fixed - packing : 0;
   return { sale, work, worth: takings - costOf(work, situation.settled) };
 }

@@ -36,13 +36,15 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
   const sale = stakes.sale(plan.repaints);
   const change = changeOfCourse(situation);
   const opening = openingWork(plan);
-  const goingOn = share * logNormalMean(price) - costOf(addWork(plan, plan.contingency), settled);
+  const goingOn =
+    share * logNormalMean(price) -
+    settled.fee.fixed -
+    settled.packing -
+    costOf(addWork(plan, plan.contingency), settled);
   const allowance = allowanceFor(plan, situation.inspection.unseen, situation.checks, ledger, {
     toldLoss: (penalty) => sale.takings(plan.gain) - sale.takings(plan.gain - penalty),
-    changeAbove: Math.max(
-      book.catalogue.defaults.changeFrom * logNormalMean(price),
-      goingOn - (change.worth - costOf(opening, settled)),
-    ),
+    changeAbove: goingOn - (change.worth - costOf(opening, settled)),
+    frameLoss: Math.max(0, goingOn - (stakes.salvage - costOf(opening, settled))),
   });
   const clear = 1 - plan.endsTitle;
   const unseenSound = 1 - allowance.condemned - allowance.changed;

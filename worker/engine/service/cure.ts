@@ -73,7 +73,7 @@ function expandAll(
 
 /**
  * The resources of a list of operations. A step that a stuck part blocks takes the part's own cure with it, one result for each way to
- * free it; tape that comes off is replaced.
+ * free it and to go on where that fails; tape that comes off is replaced.
  */
 export function expand(
   option: readonly OperationId[],
@@ -85,6 +85,7 @@ export function expand(
   // Short lists: looking through them beats sets, and this runs some hundred times in an appraisal.
   const operations = [...option];
   const resources: number[] = [];
+  const choices: (readonly [task: number, instead: readonly number[]])[] = [];
   let blockers: Map<CheckId, Fault> | null = null;
   let repaints = false;
   for (let next = 0; next < operations.length; next++) {
@@ -97,6 +98,7 @@ export function expand(
     for (const place of placesFor(operation, position)) {
       const work = ledger.forOperation(operation, place);
       for (const resource of work.resources) addOnce(resources, resource);
+      if (work.taskInstead.length > 0) choices.push([work.resources[0]!, work.taskInstead]);
       for (const step of work.steps) {
         for (const entailed of step.entails) addOnce(operations, entailed);
         const blocker = step.blockedBy ? faultAt(bench, step.blockedBy) : undefined;
@@ -107,6 +109,8 @@ export function expand(
     }
   }
   let cures: readonly Cure[] = [{ operations, resources, repaints }];
+  for (const [task, instead] of choices)
+    cures = cures.flatMap((cure) => [cure, ...instead.map((other) => withTask(cure, task, other))]);
   if (blockers === null) return cures;
   for (const blocker of blockers.values()) {
     const freeing = expandAll(
@@ -118,6 +122,10 @@ export function expand(
     cures = cures.flatMap((cure) => freeing.map((free) => join(cure, free)));
   }
   return cures;
+}
+
+function withTask(cure: Cure, task: number, instead: number): Cure {
+  return { ...cure, resources: cure.resources.map((index) => (index === task ? instead : index)) };
 }
 
 function addOnce<Item>(list: Item[], item: Item): void {

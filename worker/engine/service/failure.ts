@@ -3,7 +3,7 @@ import type { Probability } from "../quantity.ts";
 import { type Bench, stands } from "./bench.ts";
 import { type Moments, NOTHING, sum, withChance } from "./moments.ts";
 import type { Failure, Operation, OperationId } from "./operation.ts";
-import { buildTask, isApplicable, placesFor, type Task, threePointMoments } from "./task.ts";
+import { buildTask, isApplicable, placesFor, stepsAt, type Task, threePointMoments } from "./task.ts";
 
 /** What a task that may fail is expected to bring beside itself. */
 export interface ExpectedFailure {
@@ -22,10 +22,18 @@ export function failureChance(failure: Failure, bench: Bench): Probability {
 }
 
 /**
- * Expected money and minutes of what must follow a failure (the cheapest of the lists at the user's goal), and the chances that it
- * ends the frame or the right to sell. Follow-up work may fail in its turn; beyond that second failure nothing is followed.
+ * Expected money and minutes of what must follow a failure, and the chances that it ends the frame or the right to sell: one for each of the ways that
+ * may follow, in the order of the table. Which of them is best depends on what the frame is worth to the course, so it is the planner's choice. Follow-up
+ * work may fail in its turn; beyond that second failure nothing is followed.
  */
-export function failureOf(task: Task, bench: Bench, follow = true): ExpectedFailure {
+export function failuresOf(task: Task, bench: Bench): readonly ExpectedFailure[] {
+  const { failure } = task.operation;
+  if (!failure || failure.thenOneOf.length === 0) return [failureOf(task, bench, NO_FOLLOW_UP)];
+  const ways = failure.thenOneOf.flatMap((list) => followUp(task, list, bench) ?? []);
+  return (ways.length === 0 ? [NO_FOLLOW_UP] : ways).map((way) => failureOf(task, bench, way));
+}
+
+function failureOf(task: Task, bench: Bench, next: FollowUp): ExpectedFailure {
   const { failure } = task.operation;
   // An adjustment instead of the full job does not carry the full job's risk.
   if (!failure || task.variant?.steps?.length === 0) return NO_FAILURE;
@@ -33,7 +41,6 @@ export function failureOf(task: Task, bench: Bench, follow = true): ExpectedFail
   const share = task.operation.per === "pair" ? 0.5 : 1;
   const chance = failureChance(failure, bench) * share;
   if (chance === 0) return NO_FAILURE;
-  const next = follow ? cheapestFollowUp(failure.thenOneOf, bench) : NO_FOLLOW_UP;
   const minutes = sum(next.minutes, { mean: failure.extraMinutes, variance: 0 });
   return {
     contingency: { money: withChance(next.money, chance), minutes: withChance(minutes, chance) },
@@ -47,39 +54,33 @@ const NO_FAILURE: ExpectedFailure = {
   endsFrame: 0,
   endsTitle: 0,
 };
-const NO_FOLLOW_UP = { money: NOTHING, minutes: NOTHING, endsFrame: 0 };
-
-function cheapestFollowUp(lists: Failure["thenOneOf"], bench: Bench) {
-  let best = NO_FOLLOW_UP;
-  let least = Infinity;
-  for (const list of lists) {
-    const work = followUp(list, bench);
-    if (!work) continue;
-    const cost =
-      work.money.mean + (work.minutes.mean * bench.workshop.speedFactor * bench.workshop.hourlyGoal) / 60;
-    if (cost < least) {
-      least = cost;
-      best = work;
-    }
-  }
-  return best;
+/** Work that follows a failure, and its chance of ending the frame. */
+interface FollowUp {
+  readonly money: Moments;
+  readonly minutes: Moments;
+  readonly endsFrame: Probability;
 }
 
-function followUp(list: readonly OperationId[], bench: Bench) {
+const NO_FOLLOW_UP: FollowUp = { money: NOTHING, minutes: NOTHING, endsFrame: 0 };
+
+/** What is already apart for the task that failed need not be taken apart again. */
+function followUp(failed: Task, list: readonly OperationId[], bench: Bench): FollowUp | null {
+  const apart = new Set(stepsAt(failed, bench));
   let work = NO_FOLLOW_UP;
   let survives = 1;
   for (const id of list) {
     const operation: Operation = bench.index.operations.get(id)!;
     if (!isApplicable(operation, bench)) return null;
     // One wheel or one brake fails, not both.
-    const place = placesFor(operation, "rear")[0]!;
+    const place = placesFor(operation, failed.place === "front" ? "front" : "rear")[0]!;
     const task = buildTask(operation, place, bench);
-    const second = failureOf(task, bench, false);
+    const second = failureOf(task, bench, NO_FOLLOW_UP);
     survives *= 1 - second.endsFrame;
-    const steps = operation.steps.map((step) => threePointMoments(bench.index.steps.get(step)!.minutes));
+    const steps = stepsAt(task, bench).filter((step) => !apart.has(step));
+    for (const step of steps) apart.add(step);
     work = {
       money: sum(work.money, task.money, second.contingency.money),
-      minutes: sum(work.minutes, task.minutes, ...steps),
+      minutes: sum(work.minutes, task.minutes, ...steps.map(({ minutes }) => threePointMoments(minutes))),
       endsFrame: 1 - survives,
     };
   }

@@ -1,4 +1,3 @@
-import { holds } from "../bicycle.ts";
 import type { Level } from "../inspection/check.ts";
 import type { Position } from "../inspection/finding.ts";
 import type { Bench } from "./bench.ts";
@@ -6,13 +5,16 @@ import type { Cure } from "./cure.ts";
 import type { Fault } from "./fault.ts";
 import type { Operation, Step } from "./operation.ts";
 import type { Tool } from "./part.ts";
-import { ordersResource, type Resource, stepResource, taskResource, toolResource } from "./resource.ts";
+import { ordersResource, type Resource, stepResource, taskResources, toolResource } from "./resource.ts";
 import { separateSymptoms } from "./symptom.ts";
-import { buildTask, type Place, type Task } from "./task.ts";
+import { buildTask, type Place, stepsAt } from "./task.ts";
 
 /** What an operation at a place takes. */
 export interface Work {
+  /** The task first. */
   readonly resources: readonly number[];
+  /** The task again, with another way to go on where it fails. */
+  readonly taskInstead: readonly number[];
   readonly steps: readonly Step[];
 }
 
@@ -82,7 +84,8 @@ export class Ledger {
     const { bench } = this;
     const task = buildTask(operation, place, bench);
     const steps = stepsAt(task, bench);
-    const resources = [this.#add(taskResource(task, bench))];
+    const [first, ...taskInstead] = taskResources(task, bench).map((one) => this.#add(one));
+    const resources = [first!];
     for (const step of steps) resources.push(this.#kept(this.#steps, step, stepResource));
     for (const id of operation.tools) {
       if (bench.workshop.tools === null || bench.workshop.tools.has(id)) continue;
@@ -92,7 +95,7 @@ export class Ledger {
       operation.safetyCritical && operation.doneBy === "self" && operation.skill > bench.workshop.skill;
     if (beyondSkill) resources.push(...this.forOperation(bench.index.supervision, "bike").resources);
     if (task.purchases.some(({ part }) => part.kind === "part")) resources.push(this.#ordersIndex());
-    return { resources, steps };
+    return { resources, taskInstead, steps };
   }
 
   #ordersIndex(): number {
@@ -111,16 +114,4 @@ export class Ledger {
   #add(resource: Resource): number {
     return this.resources.push(resource) - 1;
   }
-}
-
-/** Steps of a task with all that they imply, of its own wheel only, and only those this bike has. */
-export function stepsAt(task: Task, bench: Bench): readonly Step[] {
-  const steps = new Set<Step>();
-  for (const id of task.variant?.steps ?? task.operation.steps) {
-    for (const step of bench.index.closure.get(id)!) {
-      const here = task.place === "bike" || step.position === null || step.position === task.place;
-      if (here && holds(step.onlyIf, bench.attributes)) steps.add(step);
-    }
-  }
-  return [...steps];
 }

@@ -1,6 +1,6 @@
 import type { Probability } from "../quantity.ts";
 import type { Bench } from "./bench.ts";
-import { failureOf } from "./failure.ts";
+import { failuresOf } from "./failure.ts";
 import { type Moments, NOTHING } from "./moments.ts";
 import type { Step } from "./operation.ts";
 import type { Tool } from "./part.ts";
@@ -30,9 +30,17 @@ export interface Resource {
 const NO_CONTINGENCY = { money: NOTHING, minutes: NOTHING };
 const PLAIN = { contingency: NO_CONTINGENCY, endsFrame: 0, endsTitle: 0, task: null, step: null, tool: null };
 
-export function taskResource(task: Task, bench: Bench): Resource {
+/** A task, once for each way to go on where it fails: a plan holds one of them. */
+export function taskResources(task: Task, bench: Bench): readonly Resource[] {
   const { money, minutes } = task;
-  return { ...PLAIN, kind: "task", money, minutes, task, ...failureOf(task, bench) };
+  return failuresOf(task, bench).map((failure) => ({
+    ...PLAIN,
+    kind: "task",
+    money,
+    minutes,
+    task,
+    ...failure,
+  }));
 }
 
 export function stepResource(step: Step): Resource {

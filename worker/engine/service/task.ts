@@ -4,7 +4,7 @@ import type { ThreePoint } from "../quantity.ts";
 import { pertMean, pertSd } from "../statistics/pert.ts";
 import { type Bench, faultAt, stands } from "./bench.ts";
 import { type Moments, NOTHING, sum, times } from "./moments.ts";
-import type { Operation, PartUse, Variant } from "./operation.ts";
+import type { Operation, PartUse, Step, Variant } from "./operation.ts";
 import type { Part } from "./part.ts";
 import { expectedPrice } from "./partPrice.ts";
 import { COMPLETION, remediesAt } from "./serviceIndex.ts";
@@ -131,4 +131,16 @@ function purchaseOf(use: PartUse, share: number, place: Place, bench: Bench): Pu
   const quantity = (instead?.quantity ?? use.quantity) * share;
   const unitPrice = expectedPrice(part, bench.attributes.componentTier, bench.workshop.partPrices);
   return quantity === 0 ? [] : [{ part, quantity, unitPrice }];
+}
+
+/** Steps of a task with all that they imply, of its own wheel only, and only those this bike has. */
+export function stepsAt(task: Task, bench: Bench): readonly Step[] {
+  const steps = new Set<Step>();
+  for (const id of task.variant?.steps ?? task.operation.steps) {
+    for (const step of bench.index.closure.get(id)!) {
+      const here = task.place === "bike" || step.position === null || step.position === task.place;
+      if (here && holds(step.onlyIf, bench.attributes)) steps.add(step);
+    }
+  }
+  return [...steps];
 }

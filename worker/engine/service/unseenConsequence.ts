@@ -13,6 +13,8 @@ export interface AllowanceStakes {
   readonly toldLoss: (penalty: Probability) => Money;
   /** Work worth more than this is not done: the course is changed instead. */
   readonly changeAbove: Money;
+  /** What a lost frame costs. */
+  readonly frameLoss: Money;
 }
 
 /** What an unseen level would bring: work, a lower price where it is told to the buyer instead, or the end of the frame. */
@@ -39,7 +41,7 @@ export function consequence(
   assumed: Fault | undefined,
   plan: WorkPlan,
   ledger: Ledger,
-  { toldLoss, changeAbove }: AllowanceStakes,
+  { toldLoss, changeAbove, frameLoss }: AllowanceStakes,
 ): Consequence {
   const { terminal } = check.levels[rank]!;
   if (terminal === "parts-or-recycle" || terminal === "recycle") return { kind: "condemned" };
@@ -48,7 +50,7 @@ export function consequence(
   if (rank === 0) return NOTHING_MORE;
   const fault = hypothetical(check, rank, position, ledger.bench);
   if (fault.need === "optional") return NOTHING_MORE;
-  const cheapest = cheapestBeyond(fault, plan, ledger);
+  const cheapest = cheapestBeyond(fault, plan, ledger, frameLoss);
   if (!cheapest) {
     if (fault.mayDisclose) return { kind: "told", loss: toldLoss(fault.penalty) };
     return fault.need === "required" && !isSymptom(fault, ledger) ? { kind: "condemned" } : NOTHING_MORE;
@@ -87,7 +89,8 @@ interface Work {
   readonly endsFrame: Probability;
 }
 
-function cheapestBeyond(fault: Fault, plan: WorkPlan, ledger: Ledger): Work | null {
+/** The cure that costs least beyond the plan, the risk to the frame included. */
+function cheapestBeyond(fault: Fault, plan: WorkPlan, ledger: Ledger, frameLoss: Money): Work | null {
   const { hourlyGoal, speedFactor } = ledger.bench.workshop;
   let best: Work | null = null;
   for (const cure of curesOf(fault, ledger)) {
@@ -101,6 +104,7 @@ function cheapestBeyond(fault: Fault, plan: WorkPlan, ledger: Ledger): Work | nu
         resource.money.mean + resource.contingency.money.mean + (minutes * speedFactor * hourlyGoal) / 60;
       survives *= 1 - resource.endsFrame;
     }
+    worth += (1 - survives) * frameLoss;
     if (!best || worth < best.worth) best = { resources, worth, endsFrame: 1 - survives };
   }
   return best;
