@@ -1,27 +1,44 @@
 import type { Money } from "../quantity.ts";
-import { gaussHermite } from "../statistics/gaussHermite.ts";
+import { gaussHermite, type Quadrature } from "../statistics/gaussHermite.ts";
 import { logNormalFromMean, logNormalSd } from "../statistics/logNormal.ts";
 import type { Branch } from "./branch.ts";
 import { emptyMixture, type SaleMixture } from "./saleMixture.ts";
 
-/** Enough for every chance to be right to a thousandth, even where price and outlay vary alike. */
-const NARROW = gaussHermite(4);
+/**
+ * Nodes for the narrower of price and outlay, by its spread over the wider one's: the wider one smooths what is summed, so a narrow one needs few. Enough
+ * for every chance to be right to a few ten-thousandths (`npm run proof`).
+ */
+const NODES = [
+  { upTo: 0.12, rule: gaussHermite(2) },
+  { upTo: 0.25, rule: gaussHermite(3) },
+  { upTo: 0.45, rule: gaussHermite(5) },
+  { upTo: 0.7, rule: gaussHermite(8) },
+  { upTo: 1, rule: gaussHermite(14) },
+] as const;
+const POINT: Quadrature = { nodes: [0], weights: [1] };
+
+function nodesFor({ price, share, outlay }: Branch): Quadrature {
+  if (!price || outlay.variance <= 0) return POINT;
+  const [sd, priceSd] = [Math.sqrt(outlay.variance), share * logNormalSd(price)];
+  const relative = Math.min(sd, priceSd) / Math.max(sd, priceSd);
+  return NODES.find(({ upTo }) => relative <= upTo)!.rule;
+}
 
 /**
  * Each branch as components. Where something is sold, price and outlay both vary: the one that varies more is integrated in closed form, the other at
  * nodes. Where nothing is sold, one log-normal outlay.
  */
 export function marginMixture(ways: readonly Branch[]): SaleMixture {
-  const sizes = ways.map(({ price, outlay }) => (price && outlay.variance > 0 ? NARROW.nodes.length : 1));
-  const mixture = emptyMixture(sizes.reduce((sum, size) => sum + size, 0));
+  const rules = ways.map(nodesFor);
+  const mixture = emptyMixture(rules.reduce((sum, { nodes }) => sum + nodes.length, 0));
   let i = 0;
   ways.forEach(({ chance, price, share, outlay }, way) => {
     const sd = Math.sqrt(Math.max(0, outlay.variance));
-    const several = sizes[way]! > 1;
+    const { nodes, weights } = rules[way]!;
     const outlayWider = price !== null && sd > share * logNormalSd(price);
-    for (let node = 0; node < sizes[way]!; node++, i++) {
-      const z = several ? NARROW.nodes[node]! : 0;
-      mixture.weight[i] = several ? chance * NARROW.weights[node]! : chance;
+    for (let node = 0; node < nodes.length; node++, i++) {
+      const z = nodes[node]!;
+      mixture.weight[i] = chance * weights[node]!;
       if (!price) {
         const spent = sd > 0 ? logNormalFromMean(outlay.mean, sd) : null;
         mixture.outlay[i] = outlay.mean;
