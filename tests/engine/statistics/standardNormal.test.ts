@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
   normalCdf,
+  normalCdfGiven,
   normalDensity,
   normalQuantile,
 } from "../../../worker/engine/statistics/standardNormal.ts";
@@ -14,6 +15,19 @@ test("quantile and cdf undo each other", () => {
       expect(Math.abs(normalCdf(z) / probability - 1)).toBeLessThan(16e-16 * (4 + z * z));
     }),
   );
+});
+
+test("the cdf with the density at hand is the same to a few roundings", () => {
+  fc.assert(
+    fc.property(fc.double({ min: -37, max: 37, noNaN: true }), (z) => {
+      expect(Math.abs(normalCdfGiven(z, normalDensity(z)) / normalCdf(z) - 1)).toBeLessThan(
+        4e-16 * (4 + z * z),
+      );
+    }),
+  );
+  expect([normalCdfGiven(Number.NEGATIVE_INFINITY, 0), normalCdfGiven(Number.POSITIVE_INFINITY, 0)]).toEqual([
+    0, 1,
+  ]);
 });
 
 test("the cdf never falls and is symmetric about nought", () => {

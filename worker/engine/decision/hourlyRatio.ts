@@ -56,8 +56,15 @@ export function ratioAt(ratio: HourlyRatio, rate: MoneyPerHour): LocalDistributi
   return { below, density, slope };
 }
 
-/** 10 and 90 % points of the realised margin per hour. */
-export function ratioBand(ratio: HourlyRatio, margin: SaleMixture): { p10: MoneyPerHour; p90: MoneyPerHour } {
+/**
+ * 10 and 90 % points of the realised margin per hour.
+ * @param guess about where the 10 % point lies
+ */
+export function ratioBand(
+  ratio: HourlyRatio,
+  margin: SaleMixture,
+  guess: MoneyPerHour,
+): { p10: MoneyPerHour; p90: MoneyPerHour } {
   const [low, high] = marginRange(margin);
   // Over long hours a loss or a gain for each hour dwindles to nothing, so 0 bounds whichever end has its sign.
   const shortest = Math.max(1 / 60, Math.min(...ratio.map(({ hours }) => hours)));
@@ -65,6 +72,7 @@ export function ratioBand(ratio: HourlyRatio, margin: SaleMixture): { p10: Money
     at: (rate: number) => ratioAt(ratio, rate),
     low: Math.min(0, low / shortest, ...ratio.map(({ mixture }) => marginRange(mixture)[0])) - TOLERANCE,
     high: Math.max(0, high / shortest) + TOLERANCE,
+    guess,
   };
   const nothing = ratio.flatMap(({ mixture }) => certainAmounts(mixture)).filter((amount) => amount === 0);
   const [p10, p90] = quantilesBetween(nothing.slice(0, 1), invertible, [0.1, 0.9]);

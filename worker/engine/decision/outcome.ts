@@ -49,7 +49,9 @@ export function outcomeOf(branches: readonly Branch[], pace: Pace): Outcome {
   return {
     margin: { mean: expected.margin, p10: p10!, p50: p50!, p90: p90!, twentieths },
     hours: hoursSpread(ways, times, expected.hours),
-    marginPerHour: worked ? { rate: expected.margin / expected.hours, ...ratioBand(ratio, margin) } : null,
+    marginPerHour: worked
+      ? { rate: expected.margin / expected.hours, ...ratioBand(ratio, margin, p10! / expected.hours) }
+      : null,
     lossProbability: strictlyBelow(mixtureAt(margin, -JUST).below),
     belowGoalProbability: worked ? strictlyBelow(ratioAt(ratio, pace.hourlyGoal - JUST).below) : 0,
     netBenefit: expected.netBenefit,

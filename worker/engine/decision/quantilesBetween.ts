@@ -7,7 +7,7 @@ export const TOLERANCE = 1e-3;
 /** Quantiles at rising probabilities of a distribution that jumps at some points and is smooth between them. */
 export function quantilesBetween(
   jumps: readonly number[],
-  { at, low, high }: Invertible,
+  { at, low, high, guess = (low + high) / 2 }: Invertible,
   rising: readonly Probability[],
 ): number[] {
   const found: number[] = [];
@@ -16,9 +16,14 @@ export function quantilesBetween(
   for (const jump of jumps.filter((one) => one > low && one < high)) {
     const before = jump - TOLERANCE;
     if (before > from)
-      found.push(...risingQuantiles({ at, low: from, high: before }, upTo(at(before).below), TOLERANCE));
+      found.push(
+        ...risingQuantiles({ at, low: from, high: before, guess }, upTo(at(before).below), TOLERANCE),
+      );
     found.push(...upTo(at(jump).below).map(() => jump));
     from = jump;
   }
-  return [...found, ...risingQuantiles({ at, low: from, high }, rising.slice(found.length), TOLERANCE)];
+  return [
+    ...found,
+    ...risingQuantiles({ at, low: from, high, guess }, rising.slice(found.length), TOLERANCE),
+  ];
 }

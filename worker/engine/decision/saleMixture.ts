@@ -1,6 +1,6 @@
 import type { Money } from "../quantity.ts";
 import type { LocalDistribution } from "../statistics/risingQuantiles.ts";
-import { normalCdf, normalDensity } from "../statistics/standardNormal.ts";
+import { normalCdfGiven, normalDensity } from "../statistics/standardNormal.ts";
 
 /**
  * A mixture of amounts, as flat arrays. A component is one of four, by which spread is above 0:
@@ -45,22 +45,25 @@ export function mixtureAt(
     if (width > 0) {
       if (takings <= 0) continue;
       const z = (Math.log(takings) - centre[i]!) / width;
-      below += weight[i]! * normalCdf(z);
-      const thick = (weight[i]! * normalDensity(z)) / (width * takings);
+      const bell = normalDensity(z);
+      below += weight[i]! * normalCdfGiven(z, bell);
+      const thick = (weight[i]! * bell) / (width * takings);
       density += thick;
       slope -= (thick * (z / width + 1)) / takings;
     } else if (normalSpread[i]! > 0) {
       const z = takings / normalSpread[i]!;
-      below += weight[i]! * normalCdf(z);
-      const thick = (weight[i]! * normalDensity(z)) / normalSpread[i]!;
+      const bell = normalDensity(z);
+      below += weight[i]! * normalCdfGiven(z, bell);
+      const thick = (weight[i]! * bell) / normalSpread[i]!;
       density += thick;
       slope -= (thick * z) / normalSpread[i]!;
     } else if (outlaySpread[i]! > 0) {
       if (x >= 0) below += weight[i]!;
       else {
         const z = (centre[i]! - Math.log(-x)) / outlaySpread[i]!;
-        below += weight[i]! * normalCdf(z);
-        const thick = (weight[i]! * normalDensity(z)) / (outlaySpread[i]! * -x);
+        const bell = normalDensity(z);
+        below += weight[i]! * normalCdfGiven(z, bell);
+        const thick = (weight[i]! * bell) / (outlaySpread[i]! * -x);
         density += thick;
         slope += (thick * (z / outlaySpread[i]! - 1)) / x;
       }

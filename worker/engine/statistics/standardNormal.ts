@@ -51,13 +51,28 @@ export function normalCdf(z: number): number {
   return z < 0 ? tail : 1 - tail;
 }
 
+/**
+ * The same where the density at z is at hand: one exponential in place of three. Relative error up to z^2 / 2 rounding errors more.
+ * @param density normalDensity(z)
+ */
+export function normalCdfGiven(z: number, density: number): number {
+  const size = Math.abs(z);
+  if (size <= 0.67448975) return normalCdf(z);
+  const tail = size > SQRT_32 ? upperTail(size) : (density / ONE_OVER_SQRT_TWO_PI) * shoulder(size);
+  return z < 0 ? tail : 1 - tail;
+}
+
+function shoulder(z: number): number {
+  return polynomial(SHOULDER[0], z) / polynomial(SHOULDER[1], z);
+}
+
 function upperTail(z: number): number {
   if (z > 38.6) return 0;
   // exp(-z^2/2) in two factors: z rounded to sixteenths squares exactly, so the rounding of z^2 does no harm.
   const rounded = Math.trunc(z * 16) / 16;
   const rest = (z - rounded) * (z + rounded);
   const exponential = Math.exp(-0.5 * rounded * rounded) * Math.exp(-0.5 * rest);
-  if (z <= SQRT_32) return (exponential * polynomial(SHOULDER[0], z)) / polynomial(SHOULDER[1], z);
+  if (z <= SQRT_32) return exponential * shoulder(z);
   const inverseSquare = 1 / (z * z);
   const ratio = (inverseSquare * polynomial(TAIL[0], inverseSquare)) / polynomial(TAIL[1], inverseSquare);
   return (exponential * (ONE_OVER_SQRT_TWO_PI - ratio)) / z;
