@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { TestModule } from "vitest/node";
-import { countLine, countsAtExit, countTests } from "./countLine.ts";
+import { countLines, countsAtExit, countTests } from "./countLine.ts";
 
 /** As much of a finished test file as is counted. */
 function file(states: readonly string[], errors: readonly unknown[] = []): TestModule {
@@ -9,9 +9,9 @@ function file(states: readonly string[], errors: readonly unknown[] = []): TestM
 }
 
 describe("the closing line", () => {
-  test("names what was skipped only where something was", () => {
-    expect(countLine({ passed: 3, failed: 0, skipped: 0 })).toBe("3 passed, 0 failed");
-    expect(countLine({ passed: 3, failed: 1, skipped: 2 })).toBe("3 passed, 1 failed, 2 skipped");
+  test("is the counts alone; what was skipped stands on the line before", () => {
+    expect(countLines({ passed: 3, failed: 0, skipped: 0 })).toBe("3 passed, 0 failed\n");
+    expect(countLines({ passed: 3, failed: 1, skipped: 2 })).toBe("2 skipped\n3 passed, 1 failed\n");
   });
 
   test("counts each test once by how it ended", () => {

@@ -7,9 +7,9 @@ export interface Counts {
   skipped: number;
 }
 
-/** The closing line: "12 passed, 0 failed", and ", 3 skipped" where any was. */
-export function countLine({ passed, failed, skipped }: Counts): string {
-  return `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`;
+/** The last lines of a run: "3 skipped" where any was, and then always "12 passed, 0 failed" on a line of its own. */
+export function countLines({ passed, failed, skipped }: Counts): string {
+  return `${skipped > 0 ? `${skipped} skipped\n` : ""}${passed} passed, ${failed} failed\n`;
 }
 
 /**
@@ -44,7 +44,7 @@ export default class CountLineReporter implements Reporter {
   onTestRunEnd(modules: readonly TestModule[], unhandledErrors: readonly unknown[]): void {
     const counts = countTests(modules, unhandledErrors.length);
     process.once("exit", (exitCode) => {
-      process.stdout.write(`${countLine(countsAtExit(counts, exitCode))}\n`);
+      process.stdout.write(countLines(countsAtExit(counts, exitCode)));
     });
   }
 }
