@@ -2,6 +2,7 @@ import type { Appraisal, Reference } from "../api/types.ts";
 import { bestOther } from "../courses/standing.ts";
 import { FindWheel } from "../finds/FindWheel.tsx";
 import type { Find } from "../finds/find.ts";
+import { ListingFold } from "../listing/ListingFold.tsx";
 import { Warning } from "../signs/Warning.tsx";
 import { CoursesPanel } from "./CoursesPanel.tsx";
 import { namesIn } from "./names.ts";
@@ -27,12 +28,16 @@ export function FindPanels(props: FindPanelsProps) {
   const names = namesIn(known);
   const wheel = <FindWheel find={find} reference={known} size={104} />;
   const findings = <FindingsPanel appraisal={appraisal} names={names} wheel={wheel} />;
+  const listing = (
+    <ListingFold answer={appraisal} body={find.body} reference={known} invented={find.invented} />
+  );
   if (appraisal.decision.stop !== null) {
     return (
       <div class="halted">
         <Halt appraisal={appraisal} />
         <CautionsPanel appraisal={appraisal} />
         {findings}
+        {listing}
       </div>
     );
   }
@@ -48,6 +53,7 @@ export function FindPanels(props: FindPanelsProps) {
           <CoursesPanel appraisal={appraisal} goal={hourlyGoal} dimmed={dimmed} />
           <PlanPanel appraisal={appraisal} names={names} />
           {faultsOutrunWork(appraisal) && findings}
+          {listing}
         </div>
         <div class="b2">
           {appraisal.value !== null && (

@@ -1,0 +1,44 @@
+import type { Appraisal } from "../api/types.ts";
+import type { Say } from "./catalogue.ts";
+import { jobKey, jobsOf, jobWords } from "./jobs.ts";
+import { courseOf, type SaleState } from "./saleStates.ts";
+
+/** The jobs of the plan behind a state, each ticked while it counts as done. */
+export function Jobs(props: {
+  answer: Appraisal;
+  state: SaleState;
+  undone: ReadonlySet<string>;
+  onUndone: (undone: ReadonlySet<string>) => void;
+  say: Say;
+}) {
+  const { answer, state, undone, onUndone, say } = props;
+  const jobs = jobsOf(courseOf(state, answer.courses)?.plan);
+  if (jobs.length === 0) return null;
+  const done = jobs.filter((job) => !undone.has(jobKey(job))).length;
+  const toggle = (key: string, isDone: boolean) => {
+    const next = new Set(undone);
+    if (isDone) next.delete(key);
+    else next.add(key);
+    onUndone(next);
+  };
+  return (
+    <details>
+      <summary>
+        Jobs told as done: {done} of {jobs.length}
+      </summary>
+      <fieldset class="jobs">
+        <legend class="small">Untick what was not done: its faults then stand in the text.</legend>
+        {jobs.map((job) => (
+          <label key={jobKey(job)} class="tick">
+            <input
+              type="checkbox"
+              checked={!undone.has(jobKey(job))}
+              onChange={(event) => toggle(jobKey(job), event.currentTarget.checked)}
+            />
+            <span>{jobWords(job, say)}</span>
+          </label>
+        ))}
+      </fieldset>
+    </details>
+  );
+}

@@ -1,0 +1,29 @@
+import { useState } from "preact/hooks";
+import type { ListingDraft, ListingDraftProps } from "./ListingDraft.tsx";
+
+/** The draft of an advert, folded; its script is fetched when it is first unfolded. */
+export function ListingFold(props: ListingDraftProps) {
+  const [Panel, setPanel] = useState<{ readonly Draft: typeof ListingDraft } | null>(null);
+  const [failed, setFailed] = useState(false);
+  const load = () => {
+    setFailed(false);
+    import("./ListingDraft.tsx").then(
+      (loaded) => setPanel({ Draft: loaded.ListingDraft }),
+      () => setFailed(true),
+    );
+  };
+  return (
+    <section class="panel" aria-labelledby="listing-title">
+      <h2 id="listing-title">When you sell it: what the advert must say</h2>
+      <details onToggle={(event) => event.currentTarget.open && Panel === null && load()}>
+        <summary>Draft of the advert, list of pictures, bill of sale</summary>
+        {Panel !== null && <Panel.Draft {...props} />}
+        {Panel === null && (
+          <p class="working" role="status">
+            {failed ? "The draft could not be fetched. Fold it up and open it again." : ""}
+          </p>
+        )}
+      </details>
+    </section>
+  );
+}
