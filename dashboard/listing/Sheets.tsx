@@ -49,7 +49,7 @@ function BillOfSale({ draft, say }: { draft: Draft; say: Say }) {
       {draft.opening.map((line) => (
         <p key={line}>{line}</p>
       ))}
-      <Sections draft={draft} ids={["faults"]} />
+      <Sections draft={draft} ids={["what", "faults"]} />
       {blank("billQuery")}
       {blank("billReceipts")}
       <p>{say("billSheet")}</p>
@@ -70,7 +70,7 @@ function Sections({ draft, ids }: { draft: Draft; ids: readonly SectionId[] }) {
         {lines.map((line) => (
           <p key={line}>{line}</p>
         ))}
-        <ul>
+        <ul class={id}>
           {items.map((item) => (
             <li key={item}>{item}</li>
           ))}

@@ -1,4 +1,5 @@
 import type { Appraisal, Reference, ReportedFinding } from "../api/types.ts";
+import { levelWords } from "../words/plain.ts";
 import type { Say } from "./catalogue.ts";
 
 /** Papers have a part of the advert to themselves; lights and bell, of the same group, are told with the faults. */
@@ -25,10 +26,10 @@ export function faultWords({ checks }: Pick<Reference, "checks">, say: Say): Fau
     return place === null ? check(id) : say(place, { check: check(id) });
   };
   const told = (finding: ReportedFinding) => {
-    const level = byId.get(finding.check)?.levels.find(({ id }) => id === finding.level);
-    const note = finding.note === "" ? (level?.description ?? finding.level) : finding.note;
-    const stops = finding.safetyBlock && byId.get(finding.check)?.group !== "paperwork";
-    return say(stops ? "faultStopsRiding" : "fault", { check: name(finding), note });
+    const known = byId.get(finding.check);
+    const level = levelWords(known ?? { levels: [] }, finding.level);
+    const stops = finding.safetyBlock && known?.group !== "paperwork";
+    return say(stops ? "faultStopsRiding" : "fault", { check: name(finding), level, note: finding.note });
   };
   const papers = ({ findings }: Pick<Appraisal, "findings">) =>
     findings.filter((finding) => isPaper(finding.check)).map(told);

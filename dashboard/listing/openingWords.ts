@@ -25,10 +25,11 @@ export function openingLines(
   invented: boolean,
   say: Say,
 ): readonly string[] {
-  const warning = state === "parts" ? "openingParts" : road.clear ? "openingClear" : "openingNotRoadworthy";
+  const free = road.cured ? "openingCured" : "openingClear";
+  const first = state === "parts" ? "openingParts" : road.clear ? free : "openingNotRoadworthy";
   const owed = state !== "parts" && road.owedToRide.length > 0;
   return [
-    say(warning),
+    say(first),
     ...(road.endsFrame.length > 0
       ? [say("openingFrameWithdrawn", { faults: road.endsFrame.map(words.name) })]
       : []),

@@ -8,6 +8,8 @@ export interface Roadworthiness {
   readonly clear: boolean;
   /** Faults that stop riding. */
   readonly stopsRiding: readonly ReportedFinding[];
+  /** Faults that stopped riding were found, and none of them remains. */
+  readonly cured: boolean;
   /** Faults that end the frame: it is never sold. */
   readonly endsFrame: readonly ReportedFinding[];
   /** Papers that forbid the sale. */
@@ -38,6 +40,7 @@ export function roadworthiness(
   return {
     clear: state !== "parts" && stopsRiding.length === 0 && owedToRide.length === 0 && !unproven,
     stopsRiding,
+    cured: stopsRiding.length === 0 && readiness.blocking.some((id) => !isPaper(id)),
     endsFrame: remaining.filter(({ check, level }) => endsFrame(byId.get(check), level)),
     forbidsSale: blocking.filter(({ check }) => isPaper(check)),
     owedToRide,

@@ -11,6 +11,7 @@ import {
 import { draftText } from "../../../dashboard/listing/draft.ts";
 import { listingDraft } from "../../../dashboard/listing/listingDraft.ts";
 import { offeredStates } from "../../../dashboard/listing/saleStates.ts";
+import { levelWords } from "../../../dashboard/words/plain.ts";
 import { BANNED, inputFor, reference } from "./listing.ts";
 
 const forms = (sentence: Sentence) => (typeof sentence === "string" ? [sentence] : Object.values(sentence));
@@ -88,7 +89,9 @@ describe("the catalogue of sentences", () => {
   });
 
   test("refuses a sentence whose placeholder is not given, by name", () => {
-    expect(() => sayIn(ENGLISH)("fault", { check: "Saddle" })).toThrow(/fault asks for \{note\}/);
+    expect(() => sayIn(ENGLISH)("fault", { check: "Saddle", level: "Torn" })).toThrow(
+      /fault asks for \{note\}/,
+    );
   });
 
   test("chooses the plural form of the catalogue's own language", () => {
@@ -119,7 +122,11 @@ function strippedOfData(text: string): string {
 const NOTES = new Set<string>();
 for (const { body } of DEMO_FINDS) {
   const { answer } = await inputFor(body);
-  for (const { note } of answer.findings) NOTES.add(note);
+  for (const { check, level, note } of answer.findings) {
+    NOTES.add(note);
+    const levels = SHOUTED.checks.find(({ id }) => id === check)?.levels ?? [];
+    NOTES.add(`${levelWords({ levels }, level)} `);
+  }
   for (const { plan } of answer.courses) for (const { name } of plan?.operations ?? []) NOTES.add(name);
   if (answer.decision.stop !== null) NOTES.add("erial number: filed, drilled or over-stamped");
 }

@@ -113,6 +113,8 @@ describe("whatever was found on a bike, in every state it may be sold in", () =>
             expect(draft.opening[0]).toMatch(/^Not roadworthy: .*not to be ridden/);
             expect(text).not.toMatch(/First ride/);
           }
+          if (/^No fault that stops riding/.test(draft.opening[0] ?? ""))
+            expect(answer.readiness.blocking.filter((id) => !isPaper(id))).toEqual([]);
           if (!/^Not roadworthy/.test(draft.title)) clear += 1;
           for (const { note } of remaining) expect(text).toContain(note);
           const open = answer.looked.applicable - answer.looked.made;

@@ -45,8 +45,8 @@ describe("a bike with faults", () => {
     const draft = drafted(await inputFor(body, { state: "asFound" }));
     expect(draft.title).not.toMatch(/roadworthy/);
     expect(sectionOf(draft, "faults").items).toEqual([
-      "Paint, decals and originality of finish: Original but faded, decals part lost.",
-      "Saddle: Torn cover, sagged leather.",
+      "Paint, decals and originality of finish: Faded. Original but faded, decals part lost.",
+      "Saddle: Torn. Torn cover, sagged leather.",
     ]);
     expect(draft.photos).toContain("Close up: Saddle");
   });
@@ -56,7 +56,7 @@ describe("a bike with faults", () => {
     expect(draft.title).toMatch(/^Not roadworthy, for repair or parts: Hybrid/);
     expect(draft.opening[0]).toBe(FIRST);
     expect(sectionOf(draft, "faults").items).toContain(
-      "Brake inner cable (stops riding): Any broken strand at the lever or clamp.",
+      "Brake inner cable (stops riding): Frayed. Any broken strand at the lever or clamp.",
     );
     expect(draft.text).toContain("Carry or push it; do not ride it home.");
     expect(draft.text).toContain("5 checks not made:");
@@ -67,6 +67,7 @@ describe("a bike with faults", () => {
     const draft = drafted(await inputFor(demoBody("plum-hybrid")));
     expect(draft.state).toBe("madeSafe");
     expect(draft.title).not.toMatch(/roadworthy/);
+    expect(draft.opening[0]).toMatch(/^Faults that stopped riding were found and put right;/);
     expect(sectionOf(draft, "done").items).toEqual(expect.arrayContaining(["New brake pads", "New chain"]));
     expect(sectionOf(draft, "done").items.join()).not.toMatch(/Photograph|haggling|bill of sale/);
     const faults = sectionOf(draft, "faults").items.join();
@@ -148,7 +149,7 @@ describe("what may not be sold whole, or not at all", () => {
     const draft = drafted(await inputFor(soundBut(HYBRID, { serial: "not-queried" }), { state: "asFound" }));
     expect(draft.title).not.toMatch(/roadworthy/);
     expect(sectionOf(draft, "papers").items.concat(sectionOf(draft, "papers").lines).join()).toMatch(
-      /Serial number: Legible, not yet queried/,
+      /Serial number: Not queried. Legible, not yet queried/,
     );
   });
 });
