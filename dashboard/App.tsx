@@ -1,6 +1,7 @@
 import { DescribePage } from "./pages/DescribePage.tsx";
 import { FindPage } from "./pages/FindPage.tsx";
 import { FindsPage } from "./pages/FindsPage.tsx";
+import { PricesPage } from "./pages/PricesPage.tsx";
 import { Heading } from "./parts/Heading.tsx";
 import { Masthead, Tabs } from "./parts/Masthead.tsx";
 import { Trouble } from "./parts/Trouble.tsx";
@@ -33,6 +34,8 @@ function Page() {
       return <FindPage id={here.id} />;
     case "describe":
       return <DescribePage id={here.id} />;
+    case "prices":
+      return <PricesPage />;
     case "nowhere":
       return <Nowhere />;
   }

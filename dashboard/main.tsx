@@ -4,6 +4,7 @@ import "./style/ground.css";
 import "./style/chart.css";
 import "./style/find.css";
 import "./style/form.css";
+import "./style/prices.css";
 import { render } from "preact";
 import { App } from "./App.tsx";
 import { keepAsking } from "./state/finds.ts";

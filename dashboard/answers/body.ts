@@ -20,6 +20,18 @@ export function bodyOf(answers: Answers, checks: readonly Check[], hourlyGoal: n
   return body as unknown as AppraisalBody;
 }
 
+/**
+ * The same question with the user's own prices in it. Without any it is left as it is.
+ * @param partPrices in the currency of the question, by part id
+ */
+export function withOwnPrices(
+  body: AppraisalBody,
+  { partPrices }: { readonly partPrices: Readonly<Record<string, number>> },
+): AppraisalBody {
+  if (Object.keys(partPrices).length === 0) return body;
+  return { ...body, workshop: { ...body.workshop, partPrices } };
+}
+
 function observationsOf(
   observations: Answers["observations"],
   checks: readonly Check[],

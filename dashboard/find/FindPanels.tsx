@@ -19,12 +19,14 @@ interface FindPanelsProps {
   readonly goal: number;
   readonly price: number | undefined;
   readonly paid: boolean;
+  /** Parts that were worked out with a price of the user's own. */
+  readonly ownParts: ReadonlySet<string>;
   readonly dimmed: boolean;
 }
 
 /** Everything about one find, in the order it matters: the verdict, what warns, the courses, the work, the prices, what was seen. */
 export function FindPanels(props: FindPanelsProps) {
-  const { find, known, appraisal, goal: hourlyGoal, price, paid, dimmed } = props;
+  const { find, known, appraisal, goal: hourlyGoal, price, paid, ownParts, dimmed } = props;
   const names = namesIn(known);
   const wheel = <FindWheel find={find} reference={known} size={104} />;
   const findings = <FindingsPanel appraisal={appraisal} names={names} wheel={wheel} />;
@@ -51,7 +53,7 @@ export function FindPanels(props: FindPanelsProps) {
         </div>
         <div class="a">
           <CoursesPanel appraisal={appraisal} goal={hourlyGoal} dimmed={dimmed} />
-          <PlanPanel appraisal={appraisal} names={names} />
+          <PlanPanel appraisal={appraisal} names={names} ownParts={ownParts} />
           {faultsOutrunWork(appraisal) && findings}
           {listing}
         </div>

@@ -16,10 +16,12 @@ import { ShoppingList } from "./ShoppingList.tsx";
 interface PlanPanelProps {
   readonly appraisal: Appraisal;
   readonly names: Names;
+  /** Parts that were worked out with a price of the user's own. */
+  readonly ownParts: ReadonlySet<string>;
 }
 
 /** The work of a course in working order: hours, money, torque, and the check that proves it done. */
-export function PlanPanel({ appraisal, names }: PlanPanelProps) {
+export function PlanPanel({ appraisal, names, ownParts }: PlanPanelProps) {
   const planned = appraisal.courses.filter(({ plan }) => plan !== null && plan.operations.length > 0);
   const [picked, setPicked] = useState<CourseId | null>(null);
   const course =
@@ -41,7 +43,7 @@ export function PlanPanel({ appraisal, names }: PlanPanelProps) {
       {planned.length > 1 && <PlanPicks planned={planned} chosen={course.course} onPick={setPicked} />}
       <PlanSteps plan={plan} names={names} currency={currency} />
       <Rest plan={plan} currency={currency} names={names} />
-      <ShoppingList course={course} plan={plan} currency={currency} />
+      <ShoppingList course={course} plan={plan} currency={currency} ownParts={ownParts} />
     </section>
   );
 }

@@ -8,10 +8,13 @@ export function ShoppingList({
   course,
   plan,
   currency,
+  ownParts,
 }: {
   course: CourseOutcome;
   plan: ReportedPlan;
   currency: string;
+  /** Parts that were worked out with a price of the user's own. */
+  ownParts: ReadonlySet<string>;
 }) {
   const { shoppingList } = plan;
   if (shoppingList.length === 0) return <p class="small">Nothing to buy for it.</p>;
@@ -25,7 +28,8 @@ export function ShoppingList({
       <div class="scrolled">
         <table>
           <caption class="sr">
-            Shopping list to {COURSE_WORDS[course.course].name.toLowerCase()}, invented prices
+            Shopping list to {COURSE_WORDS[course.course].name.toLowerCase()}, invented prices but where it
+            says yours
           </caption>
           <thead>
             <tr>
@@ -42,7 +46,10 @@ export function ShoppingList({
           <tbody>
             {shoppingList.map(({ part, name, quantity, unit, price }) => (
               <tr key={part}>
-                <th scope="row">{capital(name)}</th>
+                <th scope="row">
+                  {capital(name)}
+                  {ownParts.has(part) && <span class="tag own">your price</span>}
+                </th>
                 <td>
                   {Number(quantity.toFixed(2))} {unit === "each" ? "" : unit}
                 </td>

@@ -52,7 +52,7 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
   const fault = asking.fault.value;
   const stopped = appraisal !== null && appraisal.decision.stop !== null;
   const names = namesIn(known);
-  const { goal: hourlyGoal, price, paid } = termsOf(asking, wished);
+  const { goal: hourlyGoal, price, paid, ownParts } = termsOf(asking, wished);
   return (
     <main class="page" id="main">
       <DemoLine own={!find.invented} />
@@ -99,6 +99,7 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
           goal={hourlyGoal}
           price={price}
           paid={paid}
+          ownParts={ownParts}
           dimmed={asking.status.value !== "settled"}
         />
       )}

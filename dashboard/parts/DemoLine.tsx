@@ -4,7 +4,7 @@ export function DemoLine({ own = false }: { own?: boolean }) {
     return (
       <p class="demo">
         <b>Invented prices.</b> Your own find is held against invented demo sales; no price here is a market
-        price.
+        price. <a href="/prices">Your prices</a>
       </p>
     );
   }
@@ -14,7 +14,7 @@ export function DemoLine({ own = false }: { own?: boolean }) {
         <b>Invented finds.</b> The Lockhouse workshop in Brindlehythe does not exist; no price here is a
         market price.
       </span>{" "}
-      <a href="/describe">Start with my own</a>
+      <a href="/describe">Start with my own</a> <a href="/prices">Use my own prices</a>
     </p>
   );
 }

@@ -34,6 +34,9 @@ export function Masthead() {
         <Word />
         <nav aria-label="Main">
           <Places />
+          <a href="/prices" {...(route.value.page === "prices" ? { "aria-current": "page" } : {})}>
+            Your prices
+          </a>
         </nav>
         <GoalPill />
       </div>

@@ -1,26 +1,31 @@
 import { computed, effect } from "@preact/signals";
+import { withOwnPrices } from "../answers/body.ts";
 import { appraise } from "../api/client.ts";
 import { DEMO_FINDS } from "../finds/demo.ts";
 import { type Find, withGoal } from "../finds/find.ts";
 import { asFind, openOwnFinds } from "../finds/own.ts";
+import { partPricesOf } from "../ownPrices/comparables.ts";
 import { describedKind } from "../words/description.ts";
 import { type Asking, createAsking } from "./asking.ts";
 import { goal } from "./goal.ts";
+import { ownPrices, vocabulary } from "./ownPrices.ts";
 import { reference } from "./reference.ts";
 import { browserStore, shelf } from "./shelf.ts";
 
 export const ownFinds = openOwnFinds(shelf(browserStore(), "spokeworth.finds"));
 
-/** Every find that can be asked about: the user's own beside the invented ones. */
+/** Every find that can be asked about: the user's own beside the invented ones, each with the user's own prices. */
 export const finds = computed<readonly Find[]>(() => {
   const known = reference.value;
   const hourlyGoal = goal.value;
-  if (known === null || hourlyGoal === null) return [];
+  const words = vocabulary.value;
+  if (known === null || hourlyGoal === null || words === null) return [];
   const own = ownFinds.all.value.flatMap((one) => {
     const find = asFind(one, known.checks, hourlyGoal, describedKind(one.answers.attributes, known));
     return find === null ? [] : [find];
   });
-  return [...DEMO_FINDS, ...own];
+  const partPrices = partPricesOf(ownPrices.partPrices.value, words, known.currency);
+  return [...DEMO_FINDS, ...own].map((find) => ({ ...find, body: withOwnPrices(find.body, { partPrices }) }));
 });
 
 const askings = new Map<string, Asking>();

@@ -5,15 +5,17 @@ export type Route =
   | { readonly page: "finds" }
   | { readonly page: "find"; readonly id: string }
   | { readonly page: "describe"; readonly id: string | null }
+  | { readonly page: "prices" }
   | { readonly page: "nowhere" };
 
-/** Reads a path: "/", "/finds/<id>", "/describe", "/describe/<id>". */
+/** Reads a path: "/", "/finds/<id>", "/describe", "/describe/<id>", "/prices". */
 export function routeOf(path: string): Route {
   const [first, second, ...more] = path.split("/").filter((part) => part !== "");
   if (first === undefined) return { page: "finds" };
   if (more.length > 0) return { page: "nowhere" };
   if (first === "finds" && second === undefined) return { page: "finds" };
   if (first === "finds" && second !== undefined) return { page: "find", id: decoded(second) };
+  if (first === "prices" && second === undefined) return { page: "prices" };
   if (first === "describe") return { page: "describe", id: second === undefined ? null : decoded(second) };
   return { page: "nowhere" };
 }

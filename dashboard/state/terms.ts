@@ -6,6 +6,8 @@ export interface Terms {
   /** Asked or paid; undefined where no price is known. */
   readonly price: number | undefined;
   readonly paid: boolean;
+  /** Ids of the parts that were worked out with a price of the user's own. */
+  readonly ownParts: ReadonlySet<string>;
 }
 
 /**
@@ -19,5 +21,6 @@ export function termsOf({ answered }: Pick<Asking, "answered">, goal: number): T
     goal: workshop?.hourlyGoal ?? goal,
     price: find?.purchase?.price,
     paid: find?.purchase?.paid === true,
+    ownParts: new Set(Object.keys(workshop?.partPrices ?? {})),
   };
 }

@@ -152,7 +152,15 @@ export const ROOMS: readonly Room[] = [
     paths: ["dashboard/"],
     rooms: ["dashboard/withoutSignal", "dashboard/finds/demo"],
     types: ["worker/api"],
-    packages: ["preact", "preact/*", "@preact/signals", "chart.js", "hono/client", "@fontsource-variable/*"],
+    packages: [
+      "preact",
+      "preact/*",
+      "@preact/signals",
+      "chart.js",
+      "papaparse",
+      "hono/client",
+      "@fontsource-variable/*",
+    ],
     why: "the dashboard shows what the API answers: what it may know is the API's types",
   },
   {

@@ -89,19 +89,19 @@ describe("the conversation about a find", () => {
 
   test("an answer keeps the goal and the price it was asked with, until a newer one comes", async () => {
     const { asking, give } = slowApi();
-    expect(termsOf(asking, 10)).toEqual({ goal: 10, price: undefined, paid: false });
+    expect(termsOf(asking, 10)).toEqual({ goal: 10, price: undefined, paid: false, ownParts: new Set() });
     asking.ask(withGoal(body(1), 10), 0);
     await vi.advanceTimersByTimeAsync(0);
     await give(0, { ok: answer("first") });
     asking.ask(withGoal(body(2), 20), 0);
     await vi.advanceTimersByTimeAsync(0);
-    expect(termsOf(asking, 20)).toEqual({ goal: 10, price: 1, paid: false });
+    expect(termsOf(asking, 20)).toEqual({ goal: 10, price: 1, paid: false, ownParts: new Set() });
     await give(1, { fault: { kind: "no-signal" } });
-    expect(termsOf(asking, 20)).toEqual({ goal: 10, price: 1, paid: false });
+    expect(termsOf(asking, 20)).toEqual({ goal: 10, price: 1, paid: false, ownParts: new Set() });
     asking.again();
     await vi.advanceTimersByTimeAsync(0);
     await give(2, { ok: answer("second") });
-    expect(termsOf(asking, 20)).toEqual({ goal: 20, price: 2, paid: false });
+    expect(termsOf(asking, 20)).toEqual({ goal: 20, price: 2, paid: false, ownParts: new Set() });
   });
 
   test("the same question is not put twice", async () => {

@@ -114,6 +114,8 @@ describe("the address", () => {
     ["/finds/%E0%A4%A", { page: "find", id: "%E0%A4%A" }],
     ["/describe", { page: "describe", id: null }],
     ["/describe/own-1", { page: "describe", id: "own-1" }],
+    ["/prices", { page: "prices" }],
+    ["/prices/x", { page: "nowhere" }],
     ["/nowhere", { page: "nowhere" }],
     ["/finds/a/b", { page: "nowhere" }],
   ])("%s leads to its page", (path, route) => {

@@ -1,0 +1,46 @@
+import { ownPrices } from "../state/ownPrices.ts";
+import { download } from "./download.ts";
+import { newestFirst } from "./newest.ts";
+import type { Vocabulary } from "./vocabulary.ts";
+
+/** Takes one's own sales and prices out as files, or away. */
+export function KeptPanel({ vocabulary }: { vocabulary: Vocabulary }) {
+  const sales = ownPrices.sales.value;
+  const prices = ownPrices.partPrices.value;
+  if (sales.length + prices.length === 0) return null;
+  const save = async (name: string, write: (files: typeof import("./files.ts")) => string) => {
+    const files = await import("./files.ts").catch(() => null);
+    if (files !== null) download(name, write(files));
+  };
+  return (
+    <section class="panel" aria-labelledby="kept-title">
+      <h2 id="kept-title">Kept in this browser alone</h2>
+      <p class="small">Cleared with the browser's data. A file keeps them, and is read back above.</p>
+      <div class="acts">
+        {sales.length > 0 && (
+          <button
+            type="button"
+            class="btn quiet"
+            onClick={() =>
+              void save("sales.csv", (files) => files.salesToCsv(newestFirst(sales), vocabulary))
+            }
+          >
+            Download your sales
+          </button>
+        )}
+        {prices.length > 0 && (
+          <button
+            type="button"
+            class="btn quiet"
+            onClick={() => void save("prices.csv", (files) => files.priceBookToCsv(prices, vocabulary))}
+          >
+            Download your prices
+          </button>
+        )}
+        <button type="button" class="btn quiet" onClick={() => ownPrices.removeAll()}>
+          Remove all
+        </button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,56 @@
+import { KeptPanel } from "../ownPrices/KeptPanel.tsx";
+import { PriceBookPanel } from "../ownPrices/PriceBookPanel.tsx";
+import { Removed } from "../ownPrices/Removed.tsx";
+import { SalesPanel } from "../ownPrices/SalesPanel.tsx";
+import { UploadPanel } from "../ownPrices/UploadPanel.tsx";
+import { Heading } from "../parts/Heading.tsx";
+import { ownPrices, vocabulary } from "../state/ownPrices.ts";
+import { reference } from "../state/reference.ts";
+import { pricesTitle } from "../words/ownPrices.ts";
+
+/** Which prices are my own? Read from files or added by hand. */
+export function PricesPage() {
+  const words = vocabulary.value;
+  const currency = reference.value?.currency;
+  return (
+    <main class="page" id="main">
+      <p class="crumb">
+        <a href="/">Finds</a> / Your prices
+      </p>
+      <Heading title="Your prices">
+        {pricesTitle(ownPrices.sales.value.length, ownPrices.partPrices.value.length)}
+      </Heading>
+      <p class="facts">
+        What bicycles fetched where you sell, and what parts cost you. What you enter stays in this browser,
+        and goes to the service with each question.
+      </p>
+      <PricesTrouble />
+      <Removed />
+      {words !== null && currency !== undefined && (
+        <div class="two prices">
+          <div class="a">
+            <UploadPanel vocabulary={words} currency={currency} />
+            <SalesPanel vocabulary={words} currency={currency} />
+          </div>
+          <div class="b1">
+            <PriceBookPanel vocabulary={words} currency={currency} />
+            <KeptPanel vocabulary={words} />
+          </div>
+        </div>
+      )}
+    </main>
+  );
+}
+
+/** What went wrong with keeping them in the browser. */
+function PricesTrouble() {
+  const trouble = ownPrices.trouble.value;
+  if (trouble === null) return null;
+  return (
+    <p class="note" role="status">
+      {trouble === "unreadable"
+        ? "What this browser kept of your own prices could not be read. You start afresh."
+        : "This browser could not keep your own prices: they last until you close this page. Download them."}
+    </p>
+  );
+}
