@@ -1,8 +1,8 @@
 import { DescribePage } from "./pages/DescribePage.tsx";
 import { FindPage } from "./pages/FindPage.tsx";
 import { FindsPage } from "./pages/FindsPage.tsx";
-import { PricesPage } from "./pages/PricesPage.tsx";
 import { Heading } from "./parts/Heading.tsx";
+import { Later } from "./parts/Later.tsx";
 import { Masthead, Tabs } from "./parts/Masthead.tsx";
 import { Trouble } from "./parts/Trouble.tsx";
 import { loadReference, reference, referenceFault } from "./state/reference.ts";
@@ -35,11 +35,13 @@ function Page() {
     case "describe":
       return <DescribePage id={here.id} />;
     case "prices":
-      return <PricesPage />;
+      return <Later title="Your prices" load={pricesPage} />;
     case "nowhere":
       return <Nowhere />;
   }
 }
+
+const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 
 function Nowhere() {
   return (

@@ -47,8 +47,7 @@ export function ShoppingList({
             {shoppingList.map(({ part, name, quantity, unit, price }) => (
               <tr key={part}>
                 <th scope="row">
-                  {capital(name)}
-                  {ownParts.has(part) && <span class="tag own">your price</span>}
+                  {capital(name)} {ownParts.has(part) && <span class="tag">your price</span>}
                 </th>
                 <td>
                   {Number(quantity.toFixed(2))} {unit === "each" ? "" : unit}

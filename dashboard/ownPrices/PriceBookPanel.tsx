@@ -29,14 +29,12 @@ export function PriceBookPanel({ vocabulary, currency }: { vocabulary: Vocabular
         <ul class="ownlist" aria-labelledby="book-title">
           {prices.map(({ part, price, currency: of }) => (
             <li key={part}>
-              <div class="ownhead">
+              <div class="ownhead priced">
                 <span>{nameOf(part)}</span>
                 <b class="nowrap">
                   {billed(price, of)}
-                  {unitOf(part) === "each" ? "" : ` a ${unitOf(part)}`}
+                  {unitOf(part) === "each" ? "" : ` per ${unitOf(part)}`}
                 </b>
-              </div>
-              <div class="ownacts">
                 <button type="button" class="plainbtn" onClick={() => remove(part)}>
                   Remove<span class="sr"> {nameOf(part)}</span>
                 </button>

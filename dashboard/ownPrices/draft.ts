@@ -29,7 +29,10 @@ export function saleOf(
   const fields = new Map(table.columns.map(({ name, field }) => [name, field as string]));
   return {
     wrong: Object.fromEntries(
-      read.wrong.map(({ column, message }) => [fields.get(column ?? "") ?? "", message]),
+      read.wrong.map(({ column, read: cell, message }) => [
+        fields.get(column ?? "") ?? "",
+        cell === "" ? "Fill this in." : message,
+      ]),
     ),
   };
 }

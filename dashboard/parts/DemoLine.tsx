@@ -14,7 +14,7 @@ export function DemoLine({ own = false }: { own?: boolean }) {
         <b>Invented finds.</b> The Lockhouse workshop in Brindlehythe does not exist; no price here is a
         market price.
       </span>{" "}
-      <a href="/describe">Start with my own</a> <a href="/prices">Use my own prices</a>
+      <a href="/describe">Start with my own</a> or <a href="/prices">use my own prices</a>.
     </p>
   );
 }
