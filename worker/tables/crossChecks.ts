@@ -6,6 +6,7 @@ import type { ParsedTables } from "./parsedTables.ts";
 import { priorGaps } from "./priorCoverage.ts";
 import { unknownNames } from "./references.ts";
 import { repeatedRows } from "./repeatedRows.ts";
+import { pieceGaps } from "./sellablePieces.ts";
 import type { TableError } from "./tableError.ts";
 import { orderCycles } from "./workingOrderCycles.ts";
 
@@ -19,6 +20,7 @@ const CHECKS = [
   unnamedStandards,
   cureGaps,
   cheaperWhenWorse,
+  pieceGaps,
 ];
 
 /** Every breach of the rules between tables, lazily: the first one is enough to refuse them. */

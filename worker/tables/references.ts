@@ -77,7 +77,15 @@ function* rowsWithReferences(tables: ParsedTables): Generator<RowReferences> {
       references: named(`missingParts.${completeness}`, "part", parts),
     };
   }
-  yield { file: FILES.partsValue, row: null, references: ofMatches("spoiled", tables.partsValue.spoiled) };
+  const { spoiled, pieces } = tables.partsValue;
+  const references = [
+    ...ofMatches("spoiled", spoiled),
+    ...ofMatches("pieces.crash.signs", pieces.crash.signs),
+    ...pieces.others.flatMap(({ kinds }, n) =>
+      kinds.flatMap(({ parts }, m) => named(`pieces.others[${n}].kinds[${m}].parts`, "part", parts)),
+    ),
+  ];
+  yield { file: FILES.partsValue, row: null, references };
 }
 
 function* ofStep(row: Step): Generator<Reference> {

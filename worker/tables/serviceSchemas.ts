@@ -140,7 +140,7 @@ export const operationRow = z.strictObject({
   doneBy: z.enum(["self", "service"]).default("self"),
   torque: torque.nullable().default(null),
   proof: words,
-  perSoldPart: z.strictObject({ minutes, parts: z.int().positive() }).nullable().default(null),
+  sellsParts: z.boolean().default(false),
   selling: z.boolean().default(false),
   effect: z
     .strictObject({ polishes: z.boolean().default(false), repaints: z.boolean().default(false) })

@@ -8,16 +8,12 @@ import type {
   ValueTables,
   ValueTerm,
 } from "../engine/valuation/valueTables.ts";
+import { byTier, pieceTable, share, spoiledPiece, words } from "./pieceSchemas.ts";
 import { category, frameMaterial, tier } from "./words.ts";
 
 /** The settings of the parts' value and the fitted regression. All figures are invented or fitted to invented sales. */
 
-const share = z.number().min(0).max(1);
-const words = z.string().min(1);
 const era = z.enum(ATTRIBUTE_VALUES.era);
-const byTier = z.strictObject({ entry: share, mid: share, upper: share, top: share });
-
-const spoiledPiece = z.strictObject({ check: words, levels: z.array(words).min(1), share });
 
 /** What a bike's parts fetch, and what a bike that was not polished lacks. */
 export const partsValueTable = z.strictObject({
@@ -26,7 +22,9 @@ export const partsValueTable = z.strictObject({
   category: z.partialRecord(category.or(z.literal("default")), z.number().positive()),
   soldShare: share,
   netShare: share,
+  leastShare: share.positive(),
   spoiled: z.array(spoiledPiece),
+  pieces: pieceTable,
   notPolishedPenalty: share,
 }) satisfies z.ZodType<PartsValueTable & Pick<ValueTables, "notPolishedPenalty">>;
 

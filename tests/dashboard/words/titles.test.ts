@@ -106,6 +106,7 @@ describe("titles of money and work", () => {
     madeSafe: band(203),
     restored: band(321),
     parts: band(120),
+    pieces: [],
     drivers: [],
     extrapolates: false,
   };

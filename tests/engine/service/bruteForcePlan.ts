@@ -106,8 +106,8 @@ function whenLost({ settled, salvage }: Situation, ledger: Ledger, resources: Re
     .map((index) => ledger.resources[index]!)
     .filter(({ task }) => task && comesFirst(task.operation))
     .reduce((sum, { money, minutes }) => sum + money.mean + minutes.mean * hour, 0);
-  const salvaged = salvage.price
-    ? salvage.share * logNormalMean(salvage.price) - settled.fee.fixed - settled.packing
+  const salvaged = salvage.sale
+    ? salvage.sale.share * logNormalMean(salvage.sale.price) - settled.fee.fixed - settled.packing
     : 0;
   return salvaged - salvage.money.mean - salvage.minutes.mean * hour - opening;
 }

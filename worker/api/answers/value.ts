@@ -3,6 +3,7 @@ import type { Appraisal } from "../../engine/decision/appraisal.ts";
 import type { ValuationAnswer } from "../../engine/decision/valueFind.ts";
 import { currency } from "../schemas/currency.ts";
 import { id, valueBand, words } from "./figures.ts";
+import { pieces } from "./pieces.ts";
 
 /** Where an answer with money in it comes from. */
 export const source = {
@@ -18,6 +19,7 @@ export const value = z
     madeSafe: valueBand.nullable().describe("Null where nothing can make the bicycle rideable"),
     restored: valueBand.nullable().describe("Null where nothing can make the bicycle rideable"),
     parts: valueBand,
+    pieces,
     drivers: z
       .array(z.strictObject({ term: words, factor: z.number().positive() }))
       .describe("What multiplies the value of the plain reference bicycle"),

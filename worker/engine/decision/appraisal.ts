@@ -3,6 +3,7 @@ import type { Finding, Mismatch } from "../inspection/finding.ts";
 import type { Hours, Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
 import type { CourseId, OperationId, StepId } from "../service/operation.ts";
 import type { PartId } from "../service/part.ts";
+import type { ListedPiece } from "../valuation/partsList.ts";
 
 /** Mean and 10, 50, 90 % points. */
 export interface Spread {
@@ -116,6 +117,9 @@ export interface Decision {
   readonly breakEvenSalePrice: Money | null;
 }
 
+/** A piece of the bike broken for parts. Minutes are at the user's speed. */
+export type ReportedPiece = ListedPiece;
+
 /** The whole answer for one find. */
 export interface Appraisal {
   readonly currency: string;
@@ -151,6 +155,7 @@ export interface Appraisal {
     readonly madeSafe: ValueBand | null;
     readonly restored: ValueBand | null;
     readonly parts: ValueBand;
+    readonly pieces: readonly ReportedPiece[];
     readonly drivers: readonly { readonly term: string; readonly factor: number }[];
     readonly extrapolates: boolean;
   } | null;

@@ -3,7 +3,8 @@ import { NOTHING, sum, times } from "../service/moments.ts";
 import { isOpening } from "../service/workingOrder.ts";
 import { type LogNormal, logNormalMean } from "../statistics/logNormal.ts";
 import { costOf, type Work } from "./courseBranch.ts";
-import { partsShare, receivedShare } from "./pricing.ts";
+import { partsSale, whenFrameSells } from "./partsSale.ts";
+import { receivedShare } from "./pricing.ts";
 import type { Situation } from "./situation.ts";
 
 /** What is done instead when a fault turns out to cost too much: the best of selling with the fault told, breaking for parts, recycling. */
@@ -16,12 +17,10 @@ export interface Change {
 }
 
 export function changeOfCourse(situation: Situation): Change {
-  const { pricing, settled, book, spoiledShare, frameUnsaleableChance } = situation;
+  const { pricing, settled, book, parts, frameUnsaleableChance } = situation;
   const told = { price: pricing.asFoundNotRiding, share: receivedShare(settled, book, "asFound") };
-  const broken = {
-    price: pricing.parts(frameUnsaleableChance === 1, spoiledShare),
-    share: partsShare(settled, book),
-  };
+  // Another fault than one of the frame: where nothing blocks the frame it is there to sell.
+  const broken = partsSale(whenFrameSells(parts.list, frameUnsaleableChance), pricing);
   const ways = [
     ...(situation.wholeSaleClosedBecause === null ? [way("sell-as-found", told, situation)] : []),
     way("break-for-parts", broken, situation),

@@ -1,5 +1,4 @@
 import type { Probability } from "../quantity.ts";
-import { rangeMoments } from "../service/partPrice.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
 import { restorationInterest } from "../valuation/bikeClass.ts";
 import { partsGross } from "../valuation/partsGross.ts";
@@ -18,8 +17,8 @@ export interface Pricing {
   readonly rideable: (condition: number, finish: Finish) => Prediction;
   readonly asFoundRiding: LogNormal;
   readonly asFoundNotRiding: LogNormal;
-  /** Takings of all parts together if each sold. */
-  readonly parts: (frameUnsaleable: boolean, spoiledShare: Probability) => LogNormal;
+  /** What the parts fetch if each sells, whole and sound; a bare frame is one part and fetches what it fetches as found. */
+  readonly parts: LogNormal;
   /** Expected going rate as rideable over visible condition. */
   readonly curve: (finish: Finish) => ConditionCurve;
 }
@@ -55,14 +54,12 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
   const found = (state: SaleState) => atLevel(predict(book.value, { ...sale(state, PLAIN), asFound: true }));
 
   const asFoundNotRiding = found({ kind: notRidingKind(settled) });
-  const ready = readyBase(book.value, attributes);
-  const present = presentShare(settled, book);
-  const parts = (frameUnsaleable: boolean, spoiledShare: Probability): LogNormal => {
-    // A bare frame is one part: it fetches what it fetches as found.
-    if (!isWhole(attributes)) return asFoundNotRiding;
-    const gross = present * partsGross(tables.parts, ready, attributes, frameUnsaleable, spoiledShare);
-    return atLevel({ logMedian: Math.log(gross), logSd: rideable(READY, PLAIN).logSd });
-  };
+  const parts = isWhole(attributes)
+    ? atLevel({
+        logMedian: Math.log(partsGross(tables.parts, readyBase(book.value, attributes), attributes)),
+        logSd: rideable(READY, PLAIN).logSd,
+      })
+    : asFoundNotRiding;
 
   const curve = (finish: Finish) =>
     conditionCurve((condition) => rideable(condition, finish), design.conditionKnots);
@@ -75,24 +72,6 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
     parts,
     curve,
   };
-}
-
-/** However much is missing, something is left of the parts. */
-const LEAST_SHARE = 0.05;
-
-/**
- * Share of the parts' worth that is there: used prices at the bike's own tier of what is missing, against those of all that it takes to build up a bare
- * frame. Shares, since a bike's parts fetch less together than the price list says.
- */
-function presentShare({ missingParts, attributes }: SettledRequest, { service, catalogue }: Book): number {
-  if (missingParts.length === 0) return 1;
-  const used = (ids: readonly string[]) =>
-    ids.reduce((sum, id) => {
-      const range = service.parts.get(id)!.prices.used?.[attributes.componentTier];
-      return sum + (range ? rangeMoments(range).mean : 0);
-    }, 0);
-  const all = used(catalogue.defaults.missingParts["frame-only"] ?? []);
-  return all > 0 ? Math.max(LEAST_SHARE, 1 - used(missingParts) / all) : 1;
 }
 
 const PLAIN: Finish = { polished: false, repainted: false };
@@ -113,8 +92,8 @@ export function receivedShare(settled: SettledRequest, book: Book, sold: "rideab
   return (1 - book.catalogue.defaults.haggling[sold]) * (1 - settled.fee.rate);
 }
 
-/** Share of the parts' gross worth that is left after unsold pieces, post and the fee. */
-export function partsShare(settled: SettledRequest, book: Book): number {
-  const { soldShare, netShare } = book.catalogue.value.parts;
-  return (soldShare * netShare * (1 - settled.fee.rate)) / (1 - book.catalogue.defaults.fee.rate);
+/** Share of a part's price that is left after post and the fee: the table's counts the usual fee. */
+export function partsNetShare(settled: SettledRequest, book: Book): number {
+  const { netShare } = book.catalogue.value.parts;
+  return (netShare * (1 - settled.fee.rate)) / (1 - book.catalogue.defaults.fee.rate);
 }

@@ -5,19 +5,20 @@ import { isPaper } from "../service/allowance.ts";
 import type { Bench } from "../service/bench.ts";
 import { planFixed } from "../service/fixedPlan.ts";
 import { Ledger } from "../service/ledger.ts";
-import type { Moments } from "../service/moments.ts";
+import { type Moments, sum } from "../service/moments.ts";
 import type { WorkPlan } from "../service/workPlan.ts";
-import { type LogNormal, logNormalMean } from "../statistics/logNormal.ts";
 import type { Book } from "./book.ts";
 import { closures } from "./closures.ts";
-import { type Pricing, partsShare, pricingOf } from "./pricing.ts";
+import { costOf } from "./courseBranch.ts";
+import { type PartsOutlook, partsOutlook } from "./partsOutlook.ts";
+import { type PartsSale, partsSale } from "./partsSale.ts";
+import { type Pricing, pricingOf } from "./pricing.ts";
 import type { SettledRequest } from "./settledRequest.ts";
 import { concernsFrame, standingFaults } from "./standingFaults.ts";
 
 /** What becomes of a bike whose frame turns out to be finished: broken for parts or recycled, whichever earns more at the goal. */
 export interface Salvage {
-  readonly price: LogNormal | null;
-  readonly share: number;
+  readonly sale: PartsSale | null;
   readonly money: Moments;
   readonly minutes: Moments;
 }
@@ -45,14 +46,19 @@ export interface Situation {
   /** Chance that a blocking fault stands, 1 where one was found. */
   readonly notRidingChance: Probability;
   readonly frameUnsaleableChance: Probability;
-  /** Share of the parts' worth in pieces that findings spoil. */
-  readonly spoiledShare: Probability;
+  /** The parts piece by piece. */
+  readonly parts: PartsOutlook;
   readonly salvage: Salvage;
 }
 
 export function situationOf(settled: SettledRequest, inspection: Inspection, book: Book): Situation {
   const { faults, standing } = standingFaults(inspection, settled.rearSprockets, book);
   const pricing = pricingOf(settled, book);
+  const frameBlocked = inspection.findings.some(
+    ({ check, safety }) => safety === "block" && concernsFrame(book.inspection.byId.get(check)!.check),
+  );
+  const frameUnsaleableChance = frameBlocked ? 1 : unseenChance(inspection.unseen, book, condemnsFrame);
+  const parts = partsOutlook(settled, inspection, book, pricing, frameUnsaleableChance);
   const bench: Bench = {
     index: book.service,
     attributes: settled.attributes,
@@ -60,14 +66,11 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
     workshop: settled.workshop,
     missingParts: settled.missingParts,
     huntMinutesPerMissingPart: book.catalogue.defaults.huntMinutesPerMissingPart,
+    partsSellingMinutes: parts.list.minutes,
     faults,
     standing,
   };
   const blocked = inspection.findings.some(({ safety }) => safety === "block");
-  const frameBlocked = inspection.findings.some(
-    ({ check, safety }) => safety === "block" && concernsFrame(book.inspection.byId.get(check)!.check),
-  );
-  const spoiledShare = spoiled(standing, book);
   const ledger = new Ledger(bench);
   const fixedPlans = {
     "sell-as-found": planFixed("sell-as-found", ledger),
@@ -87,9 +90,9 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
     ...closures(settled, inspection, book),
     notRidingChance:
       blocked || settled.missingParts.length > 0 ? 1 : unseenChance(inspection.unseen, book, blocks),
-    frameUnsaleableChance: frameBlocked ? 1 : unseenChance(inspection.unseen, book, condemnsFrame),
-    spoiledShare,
-    salvage: salvageOf(fixedPlans, pricing, spoiledShare, settled, book),
+    frameUnsaleableChance,
+    parts,
+    salvage: salvageOf(fixedPlans, parts, pricing, settled),
   };
 }
 
@@ -120,32 +123,21 @@ function unseenChance(
   return 1 - none;
 }
 
-/** Shares of different pieces add; nothing spoils more than all. */
-function spoiled(standing: ReadonlySet<string>, book: Book): Probability {
-  const rows = book.catalogue.value.parts.spoiled.filter(({ check, levels }) =>
-    levels.some((level) => standing.has(`${check}:${level}`)),
-  );
-  return Math.min(
-    1,
-    rows.reduce((total, { share }) => total + share, 0),
-  );
-}
-
 function salvageOf(
   { "break-for-parts": strip, leave: recycle }: Situation["fixedPlans"],
+  parts: PartsOutlook,
   pricing: Pricing,
-  spoiledShare: Probability,
   settled: SettledRequest,
-  book: Book,
 ): Salvage {
-  const price = pricing.parts(true, spoiledShare);
-  const share = partsShare(settled, book);
-  const { hourlyGoal, speedFactor } = settled.workshop;
-  const worth = (money: number, minutes: number) => -money - (minutes * speedFactor * hourlyGoal) / 60;
-  const fixed = settled.fee.fixed + settled.packing;
-  const stripped = share * logNormalMean(price) - fixed + worth(strip.money.mean, strip.minutes.mean);
-  const recycled = worth(recycle.money.mean, recycle.minutes.mean);
-  return stripped > recycled
-    ? { price, share, money: strip.money, minutes: strip.minutes }
-    : { price: null, share: 0, money: recycle.money, minutes: recycle.minutes };
+  const { withoutFrame } = parts;
+  const sale = partsSale(withoutFrame, pricing);
+  const stripping = {
+    money: strip.money,
+    minutes: sum(strip.minutes, { mean: withoutFrame.minutes - parts.list.minutes, variance: 0 }),
+  };
+  const fixed = sale ? settled.fee.fixed + settled.packing : 0;
+  const stripped = withoutFrame.takings - fixed - costOf(stripping, settled);
+  return stripped > -costOf(recycle, settled)
+    ? { sale, ...stripping }
+    : { sale: null, money: recycle.money, minutes: recycle.minutes };
 }

@@ -1,5 +1,6 @@
 import { mixtureBand, valueBand } from "../valuation/valueBand.ts";
 import type { Appraisal, ValueBand } from "./appraisal.ts";
+import { reportedPieces } from "./reportedPieces.ts";
 import type { Situation } from "./situation.ts";
 import type { WeighedCourse } from "./weighedCourse.ts";
 
@@ -11,7 +12,7 @@ export function stateValues(
   situation: Situation,
   courses: readonly WeighedCourse[],
 ): NonNullable<Appraisal["value"]> {
-  const { pricing, notRidingChance, frameUnsaleableChance, spoiledShare } = situation;
+  const { pricing, parts, notRidingChance, frameUnsaleableChance } = situation;
   const restored = finishedBand("restore", situation, courses);
   const madeSafe = finishedBand("make-safe", situation, courses);
   const told = pricing.rideable(1, { polished: true, repainted: false });
@@ -19,11 +20,8 @@ export function stateValues(
     asFound: mixtureBand(pricing.asFoundRiding, pricing.asFoundNotRiding, notRidingChance),
     madeSafe,
     restored,
-    parts: mixtureBand(
-      pricing.parts(false, spoiledShare),
-      pricing.parts(true, spoiledShare),
-      frameUnsaleableChance,
-    ),
+    parts: mixtureBand(parts.goingRate(true), parts.goingRate(false), frameUnsaleableChance),
+    pieces: reportedPieces(situation),
     drivers: told.drivers,
     extrapolates: told.extrapolates,
   };

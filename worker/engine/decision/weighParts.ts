@@ -1,20 +1,20 @@
 import { courseBranch, openCourse, titleBranches } from "./courseBranch.ts";
-import { partsShare } from "./pricing.ts";
+import { partsSale, whenFrameLost, whenFrameSells } from "./partsSale.ts";
 import type { Situation } from "./situation.ts";
 import type { WeighedCourse } from "./weighedCourse.ts";
 
-/** Breaking for parts: the frame sells too unless a finding, or an unseen fault, condemns it. */
+/** Breaking for parts: the pieces of the list, the frame among them where it pays unless a finding, or an unseen fault, condemns it. */
 export function weighParts(situation: Situation): WeighedCourse {
   if (situation.partsClosedBecause !== null)
     return { course: "break-for-parts", open: false, because: situation.partsClosedBecause };
-  const { pricing, book, settled, frameUnsaleableChance, spoiledShare } = situation;
+  const { pricing, parts, frameUnsaleableChance: lost } = situation;
   const plan = situation.fixedPlans["break-for-parts"];
-  const share = partsShare(settled, book);
   const clear = 1 - plan.endsTitle;
-  const sold = (unsaleable: boolean) => ({ price: pricing.parts(unsaleable, spoiledShare), share });
+  const sells = partsSale(whenFrameSells(parts.list, lost), pricing);
+  const gone = partsSale(whenFrameLost(parts.list), pricing);
   return openCourse(situation, plan, [
     ...titleBranches(situation, plan),
-    courseBranch(situation, clear * (1 - frameUnsaleableChance), sold(false), plan),
-    courseBranch(situation, clear * frameUnsaleableChance, sold(true), plan),
+    courseBranch(situation, clear * (1 - lost), sells, plan),
+    courseBranch(situation, clear * lost, gone, plan),
   ]);
 }

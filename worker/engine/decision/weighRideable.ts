@@ -49,7 +49,6 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
   const clear = 1 - plan.endsTitle;
   const unseenSound = 1 - allowance.condemned - allowance.changed;
   const condemned = allowance.condemned + unseenSound * plan.endsFrame;
-  const salvaged = salvage.price ? { price: salvage.price, share: salvage.share } : null;
   const branches = [
     ...titleBranches(situation, plan),
     courseBranch(
@@ -58,7 +57,7 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
       { price, share },
       addWork(plan, plan.contingency, allowance),
     ),
-    courseBranch(situation, clear * condemned, salvaged, addWork(opening, salvage)),
+    courseBranch(situation, clear * condemned, salvage.sale, addWork(opening, salvage)),
     courseBranch(situation, clear * allowance.changed, change.sale, addWork(opening, change.work)),
   ];
   return openCourse(situation, plan, branches, allowance);
@@ -71,7 +70,7 @@ function stakesOf(
   share: number,
 ): Stakes {
   const fixed = settled.fee.fixed + settled.packing;
-  const salvaged = salvage.price ? salvage.share * logNormalMean(salvage.price) - fixed : 0;
+  const salvaged = salvage.sale ? salvage.sale.share * logNormalMean(salvage.sale.price) - fixed : 0;
   const saleIn = (repainted: boolean) => {
     const curve = pricing.curve({ polished: course === "restore", repainted });
     return {

@@ -15,6 +15,8 @@ export interface Bench {
   /** Parts that are not there and must be bought before the bike is whole. */
   readonly missingParts: readonly PartId[];
   readonly huntMinutesPerMissingPart: Minutes;
+  /** To list, pack and post the pieces that are sold where it is broken for parts. */
+  readonly partsSellingMinutes: Minutes;
   /** Found and assumed faults; also faultless findings do not stand here. */
   readonly faults: readonly Fault[];
   /** Level of each check that was found (also faultless) or assumed, "check:level". */

@@ -127,8 +127,8 @@ export interface Operation {
   readonly torque: { readonly from: number; readonly to: number; readonly of: string } | null;
   /** The check that proves it done. */
   readonly proof: string;
-  /** Further minutes for each part sold (stripping only). */
-  readonly perSoldPart: { readonly minutes: number; readonly parts: number } | null;
+  /** Takes further minutes for each piece sold (stripping only). */
+  readonly sellsParts: boolean;
   /** Part of selling: replaced by the user's own selling minutes where given. */
   readonly selling: boolean;
   /** What it does to the sale beside curing findings. */

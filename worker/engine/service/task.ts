@@ -105,8 +105,7 @@ function ownMinutes(operation: Operation, variant: Variant | null, share: number
     return { mean: (sellingMinutes * operation.minutes.likely) / likely, variance: 0 };
   }
   const own = times(threePointMoments(variant?.minutes ?? operation.minutes), share);
-  const perPart = operation.perSoldPart;
-  const posting = perPart ? perPart.minutes * perPart.parts : 0;
+  const posting = operation.sellsParts ? bench.partsSellingMinutes : 0;
   const hunting =
     operation.id === COMPLETION ? bench.huntMinutesPerMissingPart * bench.missingParts.length : 0;
   return { mean: own.mean + posting + hunting, variance: own.variance };

@@ -1,5 +1,43 @@
-import type { Attributes, Tier } from "../bicycle.ts";
-import type { Probability } from "../quantity.ts";
+import type { AttributeName, Attributes, Condition, Tier } from "../bicycle.ts";
+import type { Minutes, Probability } from "../quantity.ts";
+
+/** A piece of a bike that sells by itself, in the kind that some bikes have. Invented demo figures. */
+export interface PieceKind {
+  readonly name: string;
+  readonly onlyIf: readonly Condition[];
+  /** Parts of the catalogue that make it up: where all of them are missing, so is the piece. */
+  readonly parts: readonly string[];
+  /** Share of the worth of all parts of a plain bike, frame included. */
+  readonly share: Readonly<Record<Tier, Probability>>;
+  /** Chance that it sells, against the other pieces. */
+  readonly sells: Readonly<Record<Tier, Probability>>;
+  /** To list, pack and post it. */
+  readonly minutes: Minutes;
+}
+
+export interface PieceRow {
+  readonly id: string;
+  /** The first kind that fits the bike is the one it has; where none fits it has no such piece. */
+  readonly kinds: readonly PieceKind[];
+}
+
+/** Levels of a check. */
+export interface PieceLevels {
+  readonly check: string;
+  readonly levels: readonly string[];
+}
+
+export interface PieceTable {
+  /** Most pieces that are listed. */
+  readonly most: number;
+  /** The bike whose shares sum to 1; others have theirs scaled to the same sum. */
+  readonly plain: Readonly<Partial<Record<AttributeName, string>>>;
+  /** Its share is what the haircut of a frame that cannot be sold takes away. */
+  readonly frame: Pick<PieceKind, "name" | "sells" | "minutes">;
+  readonly others: readonly PieceRow[];
+  /** Signs of a crash, and the pieces that nobody sells after one. */
+  readonly crash: { readonly signs: readonly PieceLevels[]; readonly exposed: readonly string[] };
+}
 
 /** What a whole bike's parts fetch, as shares of the ready value. Invented demo figures. */
 export interface PartsValueTable {
@@ -9,12 +47,11 @@ export interface PartsValueTable {
   readonly soldShare: Probability;
   /** What is left of the takings after fee and post. */
   readonly netShare: Probability;
-  /** Share of the parts' value in the piece that a bad finding spoils: "check:level" to share. */
-  readonly spoiled: readonly {
-    readonly check: string;
-    readonly levels: readonly string[];
-    readonly share: Probability;
-  }[];
+  /** Least share of the parts' worth that is left, however much is missing or spoiled. */
+  readonly leastShare: Probability;
+  /** Share of the worth of all parts that a bad finding takes from a piece. */
+  readonly spoiled: readonly (PieceLevels & { readonly piece: string; readonly share: Probability })[];
+  readonly pieces: PieceTable;
 }
 
 /** A class of bikes: an empty list takes all; a bike belongs where every list takes it. */
