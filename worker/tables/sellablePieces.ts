@@ -39,6 +39,9 @@ function* kinds({ partsValue: { pieces }, parts }: ParsedTables): Generator<Tabl
       const field = `pieces.others[${n}].kinds[${m}]`;
       if (row.onlyIf.length === 0 && m < rows.length - 1)
         yield breach(field, "a condition, or no kind after it: the first that fits is taken");
+      for (const { attribute } of row.onlyIf)
+        if (attribute !== "componentTier" && pieces.plain[attribute] === undefined)
+          yield breach(`${field}.onlyIf`, `attributes that the plain bike tells, got ${attribute}`);
       for (const id of row.parts)
         if (!used.has(id)) yield breach(`${field}.parts`, `parts with a used price, got ${id}`);
     }
@@ -55,7 +58,10 @@ function* sums({ partsValue: { pieces, frameUnsaleable } }: ParsedTables): Gener
       return sum + (kind?.share[tier] ?? 0);
     }, frame);
     if (Math.abs(total - 1) > ROUNDING)
-      yield breach("pieces.others", `shares of the plain bike that sum to 1 in tier ${tier}, got ${total}`);
+      yield breach(
+        "pieces.others",
+        `shares of the plain bike that sum to 1 in tier ${tier}, got ${Number(total.toFixed(6))}`,
+      );
   }
 }
 
