@@ -1,4 +1,6 @@
-import type { Appraisal, Reference } from "../api/types.ts";
+import { useState } from "preact/hooks";
+import type { Appraisal, CourseId, Reference } from "../api/types.ts";
+import { planInSight } from "../courses/planInSight.ts";
 import { bestOther } from "../courses/standing.ts";
 import { FindWheel } from "../finds/FindWheel.tsx";
 import type { Find } from "../finds/find.ts";
@@ -6,6 +8,7 @@ import { ListingFold } from "../listing/ListingFold.tsx";
 import { Warning } from "../signs/Warning.tsx";
 import { CoursesPanel } from "./CoursesPanel.tsx";
 import { namesIn } from "./names.ts";
+import { PartsPanel } from "./PartsPanel.tsx";
 import { PlanPanel } from "./PlanPanel.tsx";
 import { Reasons } from "./Reasons.tsx";
 import { CautionsPanel, FindingsPanel, ReadinessPanel } from "./SeenPanels.tsx";
@@ -27,6 +30,7 @@ interface FindPanelsProps {
 /** Everything about one find, in the order it matters: the verdict, what warns, the courses, the work, the prices, what was seen. */
 export function FindPanels(props: FindPanelsProps) {
   const { find, known, appraisal, goal: hourlyGoal, price, paid, ownParts, dimmed } = props;
+  const [picked, setPicked] = useState<CourseId | null>(null);
   const names = namesIn(known);
   const wheel = <FindWheel find={find} reference={known} size={104} />;
   const findings = <FindingsPanel appraisal={appraisal} names={names} wheel={wheel} />;
@@ -53,7 +57,13 @@ export function FindPanels(props: FindPanelsProps) {
         </div>
         <div class="a">
           <CoursesPanel appraisal={appraisal} goal={hourlyGoal} dimmed={dimmed} />
-          <PlanPanel appraisal={appraisal} names={names} ownParts={ownParts} />
+          <PlanPanel
+            appraisal={appraisal}
+            names={names}
+            picked={picked}
+            onPick={setPicked}
+            ownParts={ownParts}
+          />
           {faultsOutrunWork(appraisal) && findings}
           {listing}
         </div>
@@ -65,6 +75,14 @@ export function FindPanels(props: FindPanelsProps) {
               price={price}
               paid={paid}
               dimmed={dimmed}
+            />
+          )}
+          {appraisal.value !== null && (
+            <PartsPanel
+              value={appraisal.value}
+              currency={appraisal.currency}
+              names={names}
+              inSight={planInSight(appraisal, picked)?.course === "break-for-parts"}
             />
           )}
           {!faultsOutrunWork(appraisal) && findings}

@@ -1,6 +1,5 @@
-import { useState } from "preact/hooks";
 import type { Appraisal, CourseId, CourseOutcome, ReportedPlan } from "../api/types.ts";
-import { bestOther } from "../courses/standing.ts";
+import { planInSight, plannedCourses } from "../courses/planInSight.ts";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
@@ -16,19 +15,17 @@ import { ShoppingList } from "./ShoppingList.tsx";
 interface PlanPanelProps {
   readonly appraisal: Appraisal;
   readonly names: Names;
+  /** The course whose plan was asked for; null for the one decided. */
+  readonly picked: CourseId | null;
+  readonly onPick: (course: CourseId) => void;
   /** Parts that were worked out with a price of the user's own. */
   readonly ownParts: ReadonlySet<string>;
 }
 
 /** The work of a course in working order: hours, money, torque, and the check that proves it done. */
-export function PlanPanel({ appraisal, names, ownParts }: PlanPanelProps) {
-  const planned = appraisal.courses.filter(({ plan }) => plan !== null && plan.operations.length > 0);
-  const [picked, setPicked] = useState<CourseId | null>(null);
-  const course =
-    planned.find((one) => one.course === picked) ??
-    planned.find((one) => one.course === appraisal.decision.course) ??
-    planned.find((one) => one.course === bestOther(appraisal.courses)?.course) ??
-    planned[0];
+export function PlanPanel({ appraisal, names, picked, onPick, ownParts }: PlanPanelProps) {
+  const planned = plannedCourses(appraisal);
+  const course = planInSight(appraisal, picked);
   if (course === undefined || course.plan === null) return null;
   const { plan } = course;
   const { currency } = appraisal;
@@ -40,7 +37,7 @@ export function PlanPanel({ appraisal, names, ownParts }: PlanPanelProps) {
         hours and {moneyRange(plan.cost.p10, plan.cost.p90, currency).replace(" to ", " and ")}, purchase
         apart. Filled: minutes. Open: money. Dashed: your choice, kept because it pays.
       </p>
-      {planned.length > 1 && <PlanPicks planned={planned} chosen={course.course} onPick={setPicked} />}
+      {planned.length > 1 && <PlanPicks planned={planned} chosen={course.course} onPick={onPick} />}
       <PlanSteps plan={plan} names={names} currency={currency} />
       <Rest plan={plan} currency={currency} names={names} />
       <ShoppingList course={course} plan={plan} currency={currency} ownParts={ownParts} />

@@ -1,0 +1,128 @@
+import type { Appraisal } from "../api/types.ts";
+import { Warning } from "../signs/Warning.tsx";
+import { chance } from "../words/chance.ts";
+import { money } from "../words/money.ts";
+import {
+  givenAway,
+  lookBeforeListing,
+  type Piece,
+  pieceNames,
+  piecesTitle,
+  soldChance,
+} from "../words/pieces.ts";
+import { moneyRange } from "../words/range.ts";
+import { minutes } from "../words/time.ts";
+import type { Names } from "./names.ts";
+
+interface PartsPanelProps {
+  readonly value: NonNullable<Appraisal["value"]>;
+  readonly currency: string;
+  readonly names: Names;
+  /** Breaking for parts is the plan in sight: the list stands open. */
+  readonly inSight: boolean;
+}
+
+/** What the parts would fetch piece by piece: what to list, and what is given away and why. */
+export function PartsPanel({ value: { pieces, parts }, currency, names, inSight }: PartsPanelProps) {
+  if (pieces.length === 0) return null;
+  const toList = pieces.filter((piece) => piece.listed);
+  const rest = givenAway(pieces);
+  return (
+    <section class="panel" aria-labelledby="parts-title">
+      <h2 id="parts-title">{piecesTitle(pieces, currency)}</h2>
+      <p class="small">
+        Broken for parts, at your goal for an hour, from invented prices and chances. All parts together fetch{" "}
+        {moneyRange(parts.p10, parts.p90, currency)}, before unsold pieces, fee and post.
+      </p>
+      <Cautions pieces={pieces} names={names} />
+      <details key={inSight ? "open" : "folded"} open={inSight}>
+        <summary>What the parts would fetch</summary>
+        {toList.length > 0 && <ToList pieces={toList} currency={currency} />}
+        {rest.length > 0 && (
+          <>
+            <h3 class="small">Given away or recycled</h3>
+            <ul class="bullets">
+              {rest.map(({ why, what }) => (
+                <li key={why}>
+                  <b>{why}:</b> {what}.
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+      </details>
+    </section>
+  );
+}
+
+function Cautions({ pieces, names }: { pieces: readonly Piece[]; names: Names }) {
+  const exposed = pieces.filter(({ reason }) => reason === "crash-exposed");
+  const look = lookBeforeListing(pieces, names.check);
+  return (
+    <>
+      {exposed.length > 0 && (
+        <Warning kind="stop">
+          A sign of a crash was found. Do not sell or give away {pieceNames(exposed)}: cut them through and
+          recycle them.
+        </Warning>
+      )}
+      {look !== null && <Warning kind="mind">{look}</Warning>}
+    </>
+  );
+}
+
+function ToList({ pieces, currency }: { pieces: readonly Piece[]; currency: string }) {
+  const sum = (of: (piece: Piece) => number) => pieces.reduce((total, piece) => total + of(piece), 0);
+  return (
+    <div class="scrolled">
+      <table class="pieces">
+        <caption class="sr">Pieces to list, dearest takings first, invented prices</caption>
+        <thead>
+          <tr>
+            <th scope="col">List</th>
+            <th scope="col" class="right">
+              Price
+            </th>
+            <th scope="col" class="right">
+              Sold
+            </th>
+            <th scope="col" class="right">
+              Time
+            </th>
+            <th scope="col" class="right">
+              Brings
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {pieces.map((piece) => (
+            <tr key={piece.piece}>
+              <th scope="row">{piece.name}</th>
+              <td class="right">{money(piece.price, currency)}</td>
+              <td class="right">{chance(soldChance(piece), 10)}</td>
+              <td class="right">{minutes(piece.minutes)}</td>
+              <td class="right">{money(piece.expected, currency)}</td>
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">In all</th>
+            <td />
+            <td />
+            <td class="right">{minutes(sum((piece) => piece.minutes))}</td>
+            <td class="right">
+              {money(
+                sum(({ expected }) => expected),
+                currency,
+              )}
+            </td>
+          </tr>
+        </tfoot>
+      </table>
+      <p class="small">
+        Sold: it turns out fit to sell and finds a buyer. Brings: on average, fee and post taken off.
+      </p>
+    </div>
+  );
+}
