@@ -31,16 +31,16 @@ export function PartsPanel({ value: { pieces, parts }, currency, names, inSight 
     <section class="panel" aria-labelledby="parts-title">
       <h2 id="parts-title">{piecesTitle(pieces, currency)}</h2>
       <p class="small">
-        Broken for parts, at your goal for an hour, from invented prices and chances. All parts together fetch{" "}
-        {moneyRange(parts.p10, parts.p90, currency)}, before unsold pieces, fee and post.
+        Broken for parts, at your goal for an hour, from invented prices and chances. If each sells, the best
+        pieces fetch {moneyRange(parts.p10, parts.p90, currency)} together, before fee and post.
       </p>
-      <Cautions pieces={pieces} names={names} />
       <details key={inSight ? "open" : "folded"} open={inSight}>
         <summary>What the parts would fetch</summary>
+        <Cautions pieces={pieces} names={names} />
         {toList.length > 0 && <ToList pieces={toList} currency={currency} />}
         {rest.length > 0 && (
           <>
-            <h3 class="small">Given away or recycled</h3>
+            <h3 class="small piecesrest">Given away or recycled</h3>
             <ul class="bullets">
               {rest.map(({ why, what }) => (
                 <li key={why}>

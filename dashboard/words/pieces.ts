@@ -53,6 +53,6 @@ export function lookBeforeListing(
   const open = pieces.filter((piece) => piece.listed && piece.lookFirst.length > 0);
   if (open.length === 0) return null;
   const checks = [...new Set(open.flatMap(({ lookFirst }) => lookFirst))];
-  const names = listed(checks.map((check) => uncapital(checkName(check))));
-  return `Not looked at: ${names}. Look before you list ${pieceNames(open)}: after a crash nobody should ride them.`;
+  const names = checks.map((check) => uncapital(checkName(check))).join("; ");
+  return `Not looked at: ${names}. Look before you list ${pieceNames(open)}: after a crash they are not sold.`;
 }

@@ -71,9 +71,13 @@ describe("what to look at before listing", () => {
 
   test("names the checks once and the pieces that wait for them", () => {
     const lookFirst = ["front-impact"];
-    const pieces = [piece("Fork", { lookFirst }), piece("Handlebar with stem", { lookFirst }), piece("Saddle")];
+    const pieces = [
+      piece("Fork", { lookFirst }),
+      piece("Handlebar with stem", { lookFirst }),
+      piece("Saddle"),
+    ];
     expect(lookBeforeListing(pieces, name)).toBe(
-      "Not looked at: signs of a front impact. Look before you list fork and handlebar with stem: after a crash nobody should ride them.",
+      "Not looked at: signs of a front impact. Look before you list fork and handlebar with stem: after a crash they are not sold.",
     );
   });
 
