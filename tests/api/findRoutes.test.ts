@@ -48,6 +48,15 @@ describe("the routes about one find", () => {
     expect(appraisal.decision.stop).toBe(valuation.stop);
   });
 
+  test("the pieces of a bike broken for parts: what is listed brings its price by its chances less the fee", async () => {
+    const { value } = await answered<Appraisal>("/v1/appraisals", LEAST);
+    expect(value!.pieces.length).toBeGreaterThan(7);
+    for (const { price, chanceUsable, chanceSold, fee, expected, listed, reason } of value!.pieces) {
+      expect(price * chanceUsable * chanceSold - fee).toBeCloseTo(expected, 9);
+      expect(reason === null).toBe(listed);
+    }
+  });
+
   test("a year stands for its era", async () => {
     const { era: _, ...find } = LEAST.find;
     for (const [year, era] of [

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { planInSight } from "../../../dashboard/courses/planInSight.ts";
 import { bestOther, hardlyLooked, standing } from "../../../dashboard/courses/standing.ts";
 import { stepFrom, stepTo } from "../../../dashboard/courses/step.ts";
 import { addedHours, lastHours, moreHours } from "../../../dashboard/words/addedHours.ts";
@@ -63,5 +64,21 @@ describe("how a find stands", () => {
   test("fewer than half of the checks made counts as hardly looked at", () => {
     expect(hardlyLooked({ looked: { made: 21, applicable: 44, groups: [] } })).toBe(true);
     expect(hardlyLooked({ looked: { made: 22, applicable: 44, groups: [] } })).toBe(false);
+  });
+});
+
+describe("the plan in sight", () => {
+  const plan = { operations: [{}] } as unknown as NonNullable<(typeof COURSES)[number]["plan"]>;
+  const courses = COURSES.map((one) => (one.course === "leave" ? one : { ...one, plan }));
+
+  test("is the one picked, else that of the decision, else that of the best other course", () => {
+    const left = appraisal({ courses, decision: decided({ course: "leave" }) });
+    expect(planInSight(appraisal({ courses }), "break-for-parts")?.course).toBe("break-for-parts");
+    expect(planInSight(appraisal({ courses }), null)?.course).toBe("sell-as-found");
+    expect(planInSight(left, null)?.course).toBe(bestOther(courses)?.course);
+  });
+
+  test("is none where no course has work", () => {
+    expect(planInSight(appraisal(), "restore")).toBeUndefined();
   });
 });
