@@ -13,6 +13,7 @@ import steps from "../data/steps.json" with { type: "json" };
 import tools from "../data/tools.json" with { type: "json" };
 import tyreMarkings from "../data/tyre-markings.json" with { type: "json" };
 import valueModel from "../data/value-model.json" with { type: "json" };
+import valuePrior from "../data/value-prior.json" with { type: "json" };
 import type { Catalogue } from "./engine/decision/catalogue.ts";
 import { contentHash } from "./tables/contentHash.ts";
 import { crossChecks } from "./tables/crossChecks.ts";
@@ -36,6 +37,7 @@ export const SHIPPED_TABLES: RawTables = {
   defaults,
   partsValue,
   valueModel,
+  valuePrior,
 };
 
 /**
@@ -64,7 +66,7 @@ export function loadCatalogue(raw: RawTables): Catalogue {
       parts: tables.parts,
       tools: tables.tools,
     },
-    value: { model: tables.valueModel, parts: partsTable, notPolishedPenalty },
+    value: { model: tables.valueModel, prior: tables.valuePrior, parts: partsTable, notPolishedPenalty },
     cautions: tables.cautions,
     defaults: tables.defaults,
   };

@@ -1,15 +1,13 @@
+import { foldRow } from "../../worker/engine/statistics/givens.ts";
 import { type LeastSquaresFit, leastSquares } from "../../worker/engine/statistics/leastSquares.ts";
-import { inverseOfGram } from "../../worker/engine/statistics/upperTriangle.ts";
+import { inverseOfGram, type UpperTriangle } from "../../worker/engine/statistics/upperTriangle.ts";
 import { termHolds } from "../../worker/engine/valuation/bikeClass.ts";
+import { CIRCUMSTANCES, type DemoDriver } from "../../worker/engine/valuation/driver.ts";
 import type { ComparableSale } from "../../worker/engine/valuation/saleDescription.ts";
+import { denseRow, withinModels } from "../../worker/engine/valuation/valueBelief.ts";
 import { type ValueLayout, valueLayout } from "../../worker/engine/valuation/valueLayout.ts";
-import {
-  CIRCUMSTANCES,
-  type ValueRow,
-  valueRow,
-  withoutCircumstances,
-} from "../../worker/engine/valuation/valueRow.ts";
-import type { FittedModel, ValueDesign } from "../../worker/engine/valuation/valueTables.ts";
+import { type ValueRow, valueRow, withoutCircumstances } from "../../worker/engine/valuation/valueRow.ts";
+import type { FittedModel, ValueDesign, ValuePrior } from "../../worker/engine/valuation/valueTables.ts";
 
 /** From this round on sales only join those at a limit: one that sits on the edge would otherwise go to and fro for ever. */
 const LAST_LEAVING_ROUND = 3;
@@ -31,7 +29,7 @@ interface Observation {
 export interface ValueFit {
   readonly layout: ValueLayout;
   readonly fit: LeastSquaresFit;
-  readonly largestLeverage: number;
+  readonly observations: readonly Observation[];
   readonly limited: number;
   readonly rounds: number;
 }
@@ -56,28 +54,57 @@ export function fitValueModel(design: ValueDesign, sales: readonly ComparableSal
     observations = next;
     if (!settled) continue;
     const limited = observations.filter(({ limit }) => limit !== null).length;
-    return { layout, fit, largestLeverage: largestLeverage(fit, observations), limited, rounds };
+    return { layout, fit, observations, limited, rounds };
   }
 }
 
-/** The fit as the engine reads it. */
+/** The fit as the engine reads it: its coefficients, and the information it is given beside sales of one's own. */
 export function fittedModel(
   design: ValueDesign,
-  { layout, fit, largestLeverage: largest }: ValueFit,
-  rows: number,
+  { layout, fit, observations }: ValueFit,
+  prior: ValuePrior,
 ): FittedModel {
+  const root = priorRoot(layout, fit, prior, observations.length);
   return {
     design,
-    rows,
+    rows: observations.length,
     degreesOfFreedom: fit.degreesOfFreedom,
     residualSd: digits(fit.residualSd, COEFFICIENT_DIGITS),
-    largestLeverage: digits(largest, COEFFICIENT_DIGITS),
-    columns: layout.names.map((name, index) => ({
-      name,
-      coefficient: digits(fit.coefficients[index]!, COEFFICIENT_DIGITS),
+    largestLeverage: digits(largestLeverage(root, observations), COEFFICIENT_DIGITS),
+    columns: Array.from(fit.coefficients, (coefficient, index) => ({
+      name: layout.names[index]!,
+      coefficient: digits(coefficient, COEFFICIENT_DIGITS),
     })),
-    squareRootInformation: Array.from(fit.triangle.entries, (entry) => digits(entry, TRIANGLE_DIGITS)),
+    squareRootInformation: Array.from(root.entries, (entry) => digits(entry, TRIANGLE_DIGITS)),
   };
+}
+
+/**
+ * Root of the prior information in units of the variance within a model: the demo sales to the power of a few sales over their number (Ibrahim & Chen
+ * 2000), and for each column a row that holds it near its fitted value. The sales scatter between models too, so each counts for less by that.
+ */
+function priorRoot(
+  layout: ValueLayout,
+  fit: LeastSquaresFit,
+  prior: ValuePrior,
+  sales: number,
+): UpperTriangle {
+  const size = layout.demoSize;
+  const power = Math.sqrt(prior.demoSalesCount / sales / (1 + prior.betweenModels));
+  const entries = Float64Array.from(fit.triangle.entries, (entry) => power * entry);
+  const sd = Math.sqrt(withinModels(fit, prior));
+  layout.names.slice(0, size).forEach((name, column) => {
+    const row = new Float64Array(size);
+    row[column] = sd / prior.driverSd[driverOf(name)];
+    foldRow({ size, entries, rotated: new Float64Array(size) }, row, 0);
+  });
+  return { size, entries };
+}
+
+/** Columns are named "driver:level"; months are the season's. */
+function driverOf(name: string): DemoDriver {
+  const driver = name.split(":")[0]!;
+  return (driver === "month" ? "season" : driver) as DemoDriver;
 }
 
 function observationOf(layout: ValueLayout, { description, price }: ComparableSale): Observation {
@@ -93,7 +120,7 @@ function observationOf(layout: ValueLayout, { description, price }: ComparableSa
 
 function fitOnce(layout: ValueLayout, observations: readonly Observation[]): LeastSquaresFit {
   return leastSquares(
-    observations.map((observation) => dense(seenRow(observation), layout.names.length)),
+    observations.map((observation) => denseRow(seenRow(observation), layout.demoSize)),
     observations.map(({ logPrice, limit }) => logPrice - (limit ?? 0)),
     observations.map(({ spread }) => 1 / (spread * spread)),
   );
@@ -110,9 +137,9 @@ function limitedBy(layout: ValueLayout, fit: LeastSquaresFit, observation: Obser
   return { ...observation, limit: product > high ? high : product < low ? low : null };
 }
 
-function largestLeverage(fit: LeastSquaresFit, observations: readonly Observation[]): number {
-  const covariance = inverseOfGram(fit.triangle);
-  const size = fit.coefficients.length;
+function largestLeverage(root: UpperTriangle, observations: readonly Observation[]): number {
+  const covariance = inverseOfGram(root);
+  const { size } = root;
   return observations.reduce((largest, observation) => {
     const { columns, values } = seenRow(observation);
     const form = columns.reduce(
@@ -129,14 +156,6 @@ function largestLeverage(fit: LeastSquaresFit, observations: readonly Observatio
 
 function seenRow({ row, limit }: Observation): ValueRow {
   return limit === null ? row : withoutCircumstances(row);
-}
-
-function dense({ columns, values }: ValueRow, size: number): Float64Array {
-  const row = new Float64Array(size);
-  columns.forEach((column, index) => {
-    row[column]! += values[index]!;
-  });
-  return row;
 }
 
 function digits(value: number, count: number): number {

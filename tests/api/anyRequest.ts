@@ -62,6 +62,37 @@ const observations = fc.record(
   { requiredKeys: [] },
 ) as fc.Arbitrary<NonNullable<AppraisalBody["observations"]>>;
 
+const KINDS_WITH_A_PRICE = ATTRIBUTE_VALUES.category.filter((kind) => kind !== "e-bike-out-of-scope");
+const { era, frameMaterial, componentTier, sizeClass, place, stepThrough, drivetrain } = attributes;
+
+type Comparables = NonNullable<AppraisalBody["comparables"]>;
+const comparable = fc.record(
+  {
+    price: fc.oneof(fc.constantFrom(0.01, 1e9), fc.double({ min: 0.01, max: 1e4, noNaN: true })),
+    kind: fc.constantFrom("paid", "asked"),
+    ageDays: fc.double({ min: 0, max: 36_525, noNaN: true }),
+    likeThis: fc.boolean(),
+    id: fc.string({ minLength: 1, maxLength: 80 }),
+    category: fc.constantFrom(...KINDS_WITH_A_PRICE),
+    era,
+    frameMaterial,
+    componentTier,
+    sizeClass,
+    place,
+    stepThrough,
+    drivetrain,
+    condition: share,
+    originality: share,
+    desirability: share,
+    month: fc.integer({ min: 1, max: 12 }),
+  },
+  { requiredKeys: ["price", "kind"] },
+) as fc.Arbitrary<Comparables[number]>;
+const comparables = fc.oneof(
+  { weight: 2, arbitrary: fc.constant<Comparables>([]) },
+  { weight: 1, arbitrary: fc.array(comparable, { maxLength: 6 }) },
+);
+
 const workshop = fc.record(
   {
     hourlyGoal: money,
@@ -85,7 +116,12 @@ const workshop = fc.record(
  * Any request whose every field is as its schema asks, from the least to the fullest and to the edges of every range.
  * The engine may still refuse it: a marking and a diameter that contradict each other, a chain shorter than new.
  */
-export const anyRequest: fc.Arbitrary<AppraisalBody> = fc.record(
-  { currency: fc.constantFrom("EUR", "SEK", "JPY"), find, observations, workshop },
-  { requiredKeys: ["find"] },
-);
+export const anyRequest: fc.Arbitrary<AppraisalBody> = fc
+  .record(
+    { currency: fc.constantFrom("EUR", "SEK", "JPY"), find, observations, comparables, workshop },
+    { requiredKeys: ["find"] },
+  )
+  .map(({ comparables: own, ...rest }) => {
+    const counted = (rest.currency ?? "EUR") === "EUR" || rest.workshop?.priceLevel !== undefined;
+    return own !== undefined && (counted || own.length === 0) ? { ...rest, comparables: own } : rest;
+  });

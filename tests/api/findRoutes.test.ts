@@ -73,6 +73,42 @@ describe("the routes about one find", () => {
     }
   });
 
+  test("the user's own prices move every state, and the answer says how", async () => {
+    const before = (await answered<ValuationAnswer>("/v1/valuations", LEAST)).value!;
+    expect(before).toMatchObject({ comparables: [], ownShare: 0 });
+    const price = before.madeSafe!.p50 / 2;
+    const sale = {
+      kind: "paid",
+      ageDays: 40,
+      likeThis: true,
+      condition: 0.75,
+      era: "2000s",
+      category: "hybrid",
+    };
+    const comparables = ["red one", "from the fair", undefined].map((id) => ({ ...sale, price, id }));
+    const after = (await answered<ValuationAnswer>("/v1/valuations", { ...LEAST, comparables })).value!;
+    for (const state of ["asFound", "madeSafe", "restored", "parts"] as const) {
+      const share = after[state]!.p50 / before[state]!.p50;
+      expect(share, state).toBeGreaterThan(0.45);
+      expect(share, state).toBeLessThan(0.75);
+    }
+    expect(after.comparables.map(({ id }) => id)).toEqual(["red one", "from the fair", null]);
+    expect(after.ownShare).toBeGreaterThan(0.4);
+    expect(after.threeMore.state).toBe("madeSafe");
+    expect(after.threeMore.now.p10).toBeCloseTo(after.madeSafe!.p10, 9);
+    expect(after.threeMore.now.p90).toBeCloseTo(after.madeSafe!.p90, 9);
+    const appraisal = await answered<Appraisal>("/v1/appraisals", { ...LEAST, comparables });
+    expect(appraisal.value).toEqual(after);
+  });
+
+  test("demo prices that are in another currency are said to be unconverted until priceLevel is given", async () => {
+    const asked = async (body: object) =>
+      (await answered<ValuationAnswer>("/v1/valuations", body)).unconverted;
+    expect(await asked(LEAST)).toBe(false);
+    expect(await asked({ ...LEAST, currency: "NOK" })).toBe(true);
+    expect(await asked({ ...LEAST, currency: "NOK", workshop: { priceLevel: 11.5 } })).toBe(false);
+  });
+
   test("a currency is repeated in every answer with money, the default where none was given", async () => {
     for (const path of ["/v1/valuations", "/v1/appraisals"]) {
       expect(await answered(path, LEAST)).toMatchObject({ currency: "EUR" });

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { BODY_LIMIT_BYTES } from "../../worker/api/jsonBody.ts";
 import type { FieldError } from "../../worker/api/problem.ts";
 import { ERAS } from "../../worker/engine/bicycle.ts";
+import type { ValuationAnswer } from "../../worker/engine/decision/valueFind.ts";
 import { readCatalogue } from "../../worker/tables.ts";
 import { ask, post } from "./ask.ts";
 import { described, FIND_ROUTES, GOOD, LEAST, seen } from "./bodies.ts";
@@ -80,8 +82,60 @@ describe("a request about one find that is not as the routes ask", () => {
     expect(error?.allowed).toContain("EUR");
   });
 
+  const comparable = (words: object) => ({ ...LEAST, comparables: [{ price: 210, kind: "paid", ...words }] });
+
+  test.each([
+    [{ price: 0 }, "/comparables/0/price"],
+    [{ price: 0.001 }, "/comparables/0/price"],
+    [{ price: -5 }, "/comparables/0/price"],
+    [{ kind: "offered" }, "/comparables/0/kind"],
+    [{ ageDays: -1 }, "/comparables/0/ageDays"],
+    [{ condition: 1.2 }, "/comparables/0/condition"],
+    [{ condition: 0.5, state: "does-not-ride" }, "/comparables/0/condition"],
+    [{ category: "e-bike-out-of-scope" }, "/comparables/0/category"],
+    [{ currency: "USD" }, "/comparables/0/currency"],
+    [{ colour: "green" }, "/comparables/0/colour"],
+  ])("the comparable %j is refused at %s", async (words, pointer) => {
+    expect(await pointersFor(comparable(words))).toEqual([pointer]);
+  });
+
+  test("a comparable's era and year that do not agree are both named", async () => {
+    expect(await pointersFor(comparable({ era: "1980s", year: 1994 }))).toEqual([
+      "/comparables/0/era",
+      "/comparables/0/year",
+    ]);
+  });
+
+  test("currencies are never mixed: the remedy is told", async () => {
+    const [foreign] = await errorsFor({
+      ...comparable({ currency: "EUR" }),
+      currency: "NOK",
+      workshop: { priceLevel: 11 },
+    });
+    expect(foreign?.message).toMatch(/EUR.*NOK: convert/);
+    const errors = await errorsFor({ ...comparable({}), currency: "NOK" });
+    expect(errors).toEqual([
+      {
+        pointer: "/workshop/priceLevel",
+        message: expect.stringMatching(/comparables in NOK.*demo prices in EUR/),
+      },
+    ]);
+  });
+
+  test("more comparables than five thousand are refused, so many are answered one by one", async () => {
+    const many = (count: number) => ({
+      ...LEAST,
+      comparables: Array.from({ length: count }, (_, index) => ({ price: 100 + index / 50, kind: "paid" })),
+    });
+    expect(await pointersFor(many(5001))).toEqual(["/comparables"]);
+    const answer = await post("/v1/valuations", many(5000));
+    expect(answer.status).toBe(200);
+    const { value } = (await answer.json()) as ValuationAnswer;
+    expect(value!.comparables).toHaveLength(5000);
+  });
+
   test("fields of later versions are refused by name", async () => {
-    expect(await pointersFor({ ...LEAST, comparables: [], goals: 1 })).toEqual(["/comparables", "/goals"]);
+    expect(await pointersFor({ ...LEAST, budgets: {}, goals: 1 })).toEqual(["/budgets", "/goals"]);
   });
 
   test("a misspelt field is named with what it may stand for", async () => {
@@ -199,7 +253,7 @@ describe("what is no request about one find", () => {
     await problemIn(await send('{"find":'), 400);
     await problemIn(await send(""), 400);
     await problemIn(await send(JSON.stringify(GOOD), "text/plain"), 415);
-    const long = JSON.stringify(GOOD).padEnd(256 * 1024 + 1);
+    const long = JSON.stringify(GOOD).padEnd(BODY_LIMIT_BYTES + 1);
     await problemIn(await send(long), 413);
     expect((await send(long.slice(0, -1))).status).toBe(200);
   });

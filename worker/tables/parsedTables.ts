@@ -13,6 +13,7 @@ import { FILES, type RawTables } from "./rawTables.ts";
 import { operationRow, remedyRow, stepRow } from "./serviceSchemas.ts";
 import { TableError } from "./tableError.ts";
 import { tyreMarkingRow } from "./tyreMarkingSchema.ts";
+import { valuePrior } from "./valuePriorSchema.ts";
 import { partsValueTable, valueModel } from "./valueSchemas.ts";
 
 const SCHEMAS = {
@@ -31,6 +32,7 @@ const SCHEMAS = {
   defaults: defaultsTable,
   partsValue: partsValueTable,
   valueModel,
+  valuePrior,
 } satisfies Record<keyof RawTables, z.ZodType>;
 
 /** The tables with every field of the right type and what was left out filled in; what they say of one another is not checked yet. */

@@ -15,6 +15,7 @@ export interface RawTables {
   readonly defaults: unknown;
   readonly partsValue: unknown;
   readonly valueModel: unknown;
+  readonly valuePrior: unknown;
 }
 
 /** Name of each table's file under data/. */
@@ -34,4 +35,5 @@ export const FILES: Readonly<Record<keyof RawTables, string>> = {
   defaults: "defaults.json",
   partsValue: "parts-value.json",
   valueModel: "value-model.json",
+  valuePrior: "value-prior.json",
 };

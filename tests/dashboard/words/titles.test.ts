@@ -106,10 +106,15 @@ describe("titles of money and work", () => {
     madeSafe: band(203),
     restored: band(321),
     parts: band(120),
+    referencePrice: 220,
     pieces: [],
     drivers: [],
     extrapolates: false,
-  };
+    comparables: [],
+    ownShare: 0,
+    askedFactor: 1.05,
+    threeMore: { state: "madeSafe", now: { p10: 183, p90: 223 }, after: { p10: 190, p90: 216 } },
+  } as const;
 
   test("compare the states it can be sold in", () => {
     expect(valueTitle(value, "EUR")).toBe("Made safe it brings about €205, restored about €320");

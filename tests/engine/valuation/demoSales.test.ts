@@ -47,12 +47,12 @@ describe("the fit to the invented sales", () => {
   }, 120_000);
 
   test("is the model in data/, byte for byte", () => {
-    expect(valueModelText(design, fit, SALES.length) === dataFile("value-model.json")).toBe(true);
+    expect(valueModelText(design, fit) === dataFile("value-model.json")).toBe(true);
   });
 
   test("recovers every driver within four standard errors, and the errors are as large as they claim", () => {
     const { layout, fit: found } = fit;
-    const misses = layout.names.map((name, column) => {
+    const misses = layout.names.slice(0, layout.demoSize).map((name, column) => {
       const miss = found.coefficients[column]! - trueCoefficient(VALUE_DRIVERS, name);
       return { name, inErrors: miss / found.standardErrors[column]! };
     });

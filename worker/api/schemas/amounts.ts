@@ -1,7 +1,7 @@
 import * as z from "zod";
 
 /** A thousand million: room for every currency, far from where sums would lose their cents. */
-const MOST_MONEY = 1e9;
+export const MOST_MONEY = 1e9;
 /** Ten weeks of nights and days: nobody restores a bicycle for longer. */
 const MOST_MINUTES = 100_000;
 

@@ -22,6 +22,26 @@ export interface ValueBand {
   readonly p90: Money;
 }
 
+/** A state in which the user's own prices are told. */
+export type ValuedState = "asFound" | "madeSafe";
+
+/** What one of the user's own prices does to the estimate. */
+export interface ReportedComparable {
+  /** The user's label; null where none was given. */
+  readonly id: string | null;
+  /** Its price as a going rate: a price paid, brought up by what haggling took off; an asking price as it stands. */
+  readonly goingRate: Money;
+  /** What this bike would fetch if it sold as that one did, differences of description taken off. */
+  readonly says: Money;
+  /** Median without it, the others kept, and with it. */
+  readonly before: Money;
+  readonly after: Money;
+  /** Its share in the log of the median. */
+  readonly weight: number;
+  /** Far from what all else says: worth a second look at price and description. */
+  readonly surprising: boolean;
+}
+
 export interface ReportedFinding extends Finding {
   readonly safetyBlock: boolean;
 }
@@ -126,6 +146,8 @@ export interface Appraisal {
   readonly dataVersion: string;
   /** Prices and chances come from the invented demo data. */
   readonly demoData: true;
+  /** The tables' prices are in another currency than the answer, and nothing says how prices compare. */
+  readonly unconverted: boolean;
   readonly findings: readonly ReportedFinding[];
   readonly mismatches: readonly Mismatch[];
   readonly ignored: readonly { readonly check: CheckId; readonly reason: string }[];
@@ -155,9 +177,23 @@ export interface Appraisal {
     readonly madeSafe: ValueBand | null;
     readonly restored: ValueBand | null;
     readonly parts: ValueBand;
+    /** Median of the plain reference bike, which the drivers multiply. */
+    readonly referencePrice: Money;
     readonly pieces: readonly ReportedPiece[];
     readonly drivers: readonly { readonly term: string; readonly factor: number }[];
     readonly extrapolates: boolean;
+    /** The user's own prices in the order of the request. */
+    readonly comparables: readonly ReportedComparable[];
+    /** Share of the estimate that rests on them; the rest rests on invented demo sales. */
+    readonly ownShare: Probability;
+    /** Asking prices over going rates. */
+    readonly askedFactor: number;
+    /** The band of one state now, and with three more sales of the kind at the price expected. */
+    readonly threeMore: {
+      readonly state: ValuedState;
+      readonly now: { readonly p10: Money; readonly p90: Money };
+      readonly after: { readonly p10: Money; readonly p90: Money };
+    };
   } | null;
   /** In the fixed order restore, make-safe, sell-as-found, break-for-parts, leave; empty when stopped. */
   readonly courses: readonly CourseOutcome[];

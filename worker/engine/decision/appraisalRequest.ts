@@ -2,6 +2,7 @@ import type { DescribedAttributes, Dimensions } from "../inspection/find.ts";
 import type { Observations } from "../inspection/observation.ts";
 import type { Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
 import type { PartId } from "../service/part.ts";
+import type { Comparable } from "../valuation/comparable.ts";
 
 /** One find, parsed and validated at the edge. Absent means unknown, never good. */
 export interface AppraisalRequest {
@@ -29,6 +30,8 @@ export interface AppraisalRequest {
       | undefined;
   };
   readonly observations: Observations;
+  /** Prices the user knows of. */
+  readonly comparables?: readonly Comparable[] | undefined;
   readonly workshop?:
     | {
         readonly hourlyGoal?: MoneyPerHour | undefined;

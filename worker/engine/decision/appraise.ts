@@ -75,8 +75,8 @@ function stopped(
   };
 }
 
-function head({ currency }: SettledRequest) {
-  return { currency, demoData: true } as const;
+function head({ currency, unconverted }: SettledRequest) {
+  return { currency, demoData: true, unconverted } as const;
 }
 
 function soFar({ soFar: { money, minutes } }: SettledRequest): Appraisal["soFar"] {

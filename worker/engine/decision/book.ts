@@ -21,6 +21,6 @@ export function compileBook(catalogue: Catalogue): Book {
     inspection: compileInspection(catalogue.inspection),
     checks: new Map(catalogue.inspection.checks.map((check) => [check.id, check])),
     service: compileService(catalogue.service),
-    value: compileModel(catalogue.value.model),
+    value: compileModel(catalogue.value.model, catalogue.value.prior),
   };
 }

@@ -1,6 +1,7 @@
 import type { Inspection } from "../inspection/finding.ts";
 import type { Probability } from "../quantity.ts";
-import { type LogNormal, logNormalMean } from "../statistics/logNormal.ts";
+import { logNormalMean } from "../statistics/logNormal.ts";
+import type { GoingRate } from "../valuation/goingRate.ts";
 import { listParts, type PartsList, type PartsTerms, type PieceThere } from "../valuation/partsList.ts";
 import { FRAME, soundPieces } from "../valuation/soundPieces.ts";
 import type { Book } from "./book.ts";
@@ -17,7 +18,7 @@ export interface PartsOutlook {
   /** What to list once the frame is known to be lost. */
   readonly withoutFrame: PartsList;
   /** What the pieces sold in common practice fetch together if each sells, whatever the user's hour is worth. */
-  readonly goingRate: (frameSells: boolean) => LogNormal;
+  readonly goingRate: (frameSells: boolean) => GoingRate;
 }
 
 /** Which pieces pay at the user's goal, with the chances of what was not looked at. */

@@ -49,6 +49,6 @@ export function partsSale({ gross, takings }: Fetched, { parts }: Pricing): Part
 const NEAR_NOUGHT: Money = 1e-9;
 
 /** Log-normal with the mean given and the spread of another. */
-export function aroundMean(mean: Money, { logSd }: LogNormal): LogNormal {
-  return { logMedian: Math.log(mean) - logSd ** 2 / 2, logSd };
+export function aroundMean<Price extends LogNormal>(mean: Money, like: Price): Price {
+  return { ...like, logMedian: Math.log(mean) - like.logSd ** 2 / 2 };
 }

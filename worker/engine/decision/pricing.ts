@@ -1,8 +1,8 @@
 import type { Probability } from "../quantity.ts";
-import type { LogNormal } from "../statistics/logNormal.ts";
 import { restorationInterest } from "../valuation/bikeClass.ts";
+import type { GoingRate } from "../valuation/goingRate.ts";
 import { partsGross } from "../valuation/partsGross.ts";
-import { type Prediction, predict, readyBase } from "../valuation/prediction.ts";
+import { predict, readyBase } from "../valuation/prediction.ts";
 import type { NotRiding, SaleDescription, SaleState } from "../valuation/saleDescription.ts";
 import type { Book } from "./book.ts";
 import { type ConditionCurve, conditionCurve } from "./conditionCurve.ts";
@@ -14,13 +14,16 @@ export interface Pricing {
   /** Penalty of a bike that is not polished: full where restoration interests buyers, a share elsewhere. */
   readonly notPolished: Probability;
   /** Sold as rideable with a visible condition. */
-  readonly rideable: (condition: number, finish: Finish) => Prediction;
-  readonly asFoundRiding: LogNormal;
-  readonly asFoundNotRiding: LogNormal;
+  readonly rideable: (condition: number, finish: Finish) => GoingRate;
+  readonly asFoundRiding: GoingRate;
+  readonly asFoundNotRiding: GoingRate;
   /** What the parts fetch if each sells, whole and sound; a bare frame is one part and fetches what it fetches as found. */
-  readonly parts: LogNormal;
+  readonly parts: GoingRate;
   /** Expected going rate as rideable over visible condition. */
   readonly curve: (finish: Finish) => ConditionCurve;
+  /** A rideable bike as the regression describes it. */
+  readonly rideableSale: (condition: number, finish: Finish) => SaleDescription;
+  readonly asFoundSale: (rides: boolean) => SaleDescription;
 }
 
 export interface Finish {
@@ -34,8 +37,7 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
   const { design } = tables.model;
   const interest = restorationInterest(design.interest, attributes);
   const notPolished = tables.notPolishedPenalty * interest;
-  const level = Math.log(settled.priceLevel);
-  const atLevel = <T extends LogNormal>(value: T): T => ({ ...value, logMedian: value.logMedian + level });
+  const { belief, logPriceLevel } = settled.market;
 
   const sale = (state: SaleState, { polished, repainted }: Finish): SaleDescription => ({
     attributes,
@@ -49,16 +51,24 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
     papers: "bill",
     month: settled.month,
   });
+  const rideableSale = (condition: number, finish: Finish) =>
+    sale({ kind: "rides", condition: clamp(condition) }, finish);
   const rideable = (condition: number, finish: Finish) =>
-    atLevel(predict(book.value, sale({ kind: "rides", condition: clamp(condition) }, finish)));
-  const found = (state: SaleState) => atLevel(predict(book.value, { ...sale(state, PLAIN), asFound: true }));
+    atLevel(predict(belief, rideableSale(condition, finish)), logPriceLevel);
+  const asFoundSale = (rides: boolean): SaleDescription => ({
+    ...sale(rides ? { kind: "rides", condition: 0 } : { kind: notRidingKind(settled) }, PLAIN),
+    asFound: true,
+  });
 
-  const asFoundNotRiding = found({ kind: notRidingKind(settled) });
+  const asFoundNotRiding = atLevel(predict(belief, asFoundSale(false)), logPriceLevel);
   const parts = isWhole(attributes)
-    ? atLevel({
-        logMedian: Math.log(partsGross(tables.parts, readyBase(book.value, attributes), attributes)),
-        logSd: rideable(READY, PLAIN).logSd,
-      })
+    ? atLevel(
+        {
+          ...rideable(READY, PLAIN),
+          logMedian: Math.log(partsGross(tables.parts, readyBase(belief, attributes), attributes)),
+        },
+        logPriceLevel,
+      )
     : asFoundNotRiding;
 
   const curve = (finish: Finish) =>
@@ -67,11 +77,18 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
   return {
     notPolished,
     rideable,
-    asFoundRiding: found({ kind: "rides", condition: 0 }),
+    asFoundRiding: atLevel(predict(belief, asFoundSale(true)), logPriceLevel),
     asFoundNotRiding,
     parts,
     curve,
+    rideableSale,
+    asFoundSale,
   };
+}
+
+/** A going rate at the user's price level. */
+export function atLevel(value: GoingRate, logPriceLevel: number): GoingRate {
+  return { ...value, logMedian: value.logMedian + logPriceLevel };
 }
 
 const PLAIN: Finish = { polished: false, repainted: false };

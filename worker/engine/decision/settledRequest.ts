@@ -7,6 +7,7 @@ import type { PartId } from "../service/part.ts";
 import type { Workshop } from "../service/workshop.ts";
 import type { AppraisalRequest } from "./appraisalRequest.ts";
 import type { Book } from "./book.ts";
+import { type Market, marketOf } from "./market.ts";
 
 /** A request with every default filled in: nothing below this point asks what was left out. */
 export interface SettledRequest {
@@ -24,10 +25,14 @@ export interface SettledRequest {
     readonly travelCost: Money;
   };
   readonly soFar: { readonly money: Money; readonly minutes: Minutes };
+  /** What is believed of prices, the user's own taken in. */
+  readonly market: Market;
   readonly workshop: Workshop;
   readonly fee: { readonly rate: Probability; readonly fixed: Money };
   readonly packing: Money;
   readonly priceLevel: number;
+  /** The tables' prices are in another currency, and nothing says how prices compare. */
+  readonly unconverted: boolean;
   /** 1 to 12; null: the seasons averaged. */
   readonly month: number | null;
 }
@@ -41,6 +46,7 @@ export function settleRequest(request: AppraisalRequest, book: Book): SettledReq
   const { find, workshop = {} } = request;
   const attributes = settleAttributes(find.attributes, inspection.attributeDefaults);
   const { purchase, soFar } = find;
+  const priceLevel = workshop.priceLevel ?? defaults.priceLevel;
   return {
     request,
     currency: request.currency ?? defaults.currency,
@@ -56,10 +62,13 @@ export function settleRequest(request: AppraisalRequest, book: Book): SettledReq
       travelCost: purchase?.travelCost ?? defaults.purchase.travelCost,
     },
     soFar: { money: soFar?.money ?? 0, minutes: soFar?.minutes ?? 0 },
+    market: marketOf(request.comparables ?? [], attributes, priceLevel, book),
     workshop: settleWorkshop(request, book),
     fee: { rate: workshop.fee?.rate ?? defaults.fee.rate, fixed: workshop.fee?.fixed ?? defaults.fee.fixed },
     packing: workshop.packing ?? defaults.packing,
-    priceLevel: workshop.priceLevel ?? defaults.priceLevel,
+    priceLevel,
+    unconverted:
+      (request.currency ?? defaults.currency) !== defaults.currency && workshop.priceLevel === undefined,
     month: workshop.month ?? null,
   };
 }

@@ -1,5 +1,9 @@
+import { explain, predict } from "../valuation/prediction.ts";
+import type { SaleDescription } from "../valuation/saleDescription.ts";
 import { mixtureBand, valueBand } from "../valuation/valueBand.ts";
-import type { Appraisal, ValueBand } from "./appraisal.ts";
+import type { Appraisal } from "./appraisal.ts";
+import { ownSales } from "./ownSales.ts";
+import { atLevel } from "./pricing.ts";
 import { reportedPieces } from "./reportedPieces.ts";
 import type { Situation } from "./situation.ts";
 import type { WeighedCourse } from "./weighedCourse.ts";
@@ -12,40 +16,46 @@ export function stateValues(
   situation: Situation,
   courses: readonly WeighedCourse[],
 ): NonNullable<Appraisal["value"]> {
-  const { pricing, parts, notRidingChance, frameUnsaleableChance } = situation;
-  const restored = finishedBand("restore", situation, courses);
-  const madeSafe = finishedBand("make-safe", situation, courses);
-  const told = pricing.rideable(1, { polished: true, repainted: false });
+  const { pricing, parts, notRidingChance, frameUnsaleableChance, settled, book } = situation;
+  const restored = finishedSale("restore", situation, courses);
+  const madeSafe = finishedSale("make-safe", situation, courses);
+  const { belief, logPriceLevel } = settled.market;
+  const told = explain(belief, pricing.rideableSale(1, { polished: true, repainted: false }));
+  const headline = madeSafe ?? pricing.asFoundSale(notRidingChance < 0.5);
+  const band = (sale: SaleDescription | null) =>
+    sale && valueBand(atLevel(predict(belief, sale), logPriceLevel));
   return {
     asFound: mixtureBand(pricing.asFoundRiding, pricing.asFoundNotRiding, notRidingChance),
-    madeSafe,
-    restored,
+    madeSafe: band(madeSafe),
+    restored: band(restored),
     parts: mixtureBand(parts.goingRate(true), parts.goingRate(false), frameUnsaleableChance),
     pieces: reportedPieces(situation),
+    referencePrice: told.referencePrice * settled.priceLevel,
     drivers: told.drivers,
     extrapolates: told.extrapolates,
+    ...ownSales(settled, book.value.prior.surprising, madeSafe ? "madeSafe" : "asFound", headline),
   };
 }
 
-function finishedBand(
+/** The bike as its course leaves it. */
+function finishedSale(
   course: "restore" | "make-safe",
   situation: Situation,
   courses: readonly WeighedCourse[],
-): ValueBand | null {
+): SaleDescription | null {
   const weighed = courses.find((one) => one.course === course)!;
   if (weighed.open) {
     const { plan } = weighed;
     const condition = situation.unworkedCondition + plan.gain;
-    return valueBand(
-      situation.pricing.rideable(condition, { polished: plan.polishes, repainted: plan.repaints }),
-    );
+    return situation.pricing.rideableSale(condition, {
+      polished: plan.polishes,
+      repainted: plan.repaints,
+    });
   }
   if (situation.wholeSaleClosedBecause !== null || situation.rideableClosedBecause === null) return null;
   const polished = course === "restore";
-  return valueBand(
-    situation.pricing.rideable(polished ? 1 : 1 - situation.pricing.notPolished, {
-      polished,
-      repainted: false,
-    }),
-  );
+  return situation.pricing.rideableSale(polished ? 1 : 1 - situation.pricing.notPolished, {
+    polished,
+    repainted: false,
+  });
 }

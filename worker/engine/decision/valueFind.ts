@@ -8,7 +8,10 @@ import { stateValues } from "./stateValues.ts";
 import { stopOf } from "./stop.ts";
 import { weighCourses } from "./weigh.ts";
 
-export type ValuationAnswer = Pick<Appraisal, "currency" | "dataVersion" | "demoData" | "value"> & {
+export type ValuationAnswer = Pick<
+  Appraisal,
+  "currency" | "dataVersion" | "demoData" | "unconverted" | "value"
+> & {
   readonly stop: string | null;
 };
 
@@ -19,7 +22,12 @@ export type ValuationAnswer = Pick<Appraisal, "currency" | "dataVersion" | "demo
 export function valueFind(request: AppraisalRequest, book: Book): ValuationAnswer {
   const settled = settleRequest(request, book);
   const inspection = inspectSettled(settled, book);
-  const head = { currency: settled.currency, dataVersion: book.catalogue.version, demoData: true } as const;
+  const head = {
+    currency: settled.currency,
+    dataVersion: book.catalogue.version,
+    demoData: true,
+    unconverted: settled.unconverted,
+  } as const;
   const stop = stopOf(settled, inspection, book);
   if (stop) return { ...head, value: null, stop: stop.caution };
   const situation = situationOf(settled, inspection, book);

@@ -16,7 +16,7 @@ export function rowStart(size: number, row: number): number {
  * @throws DomainError where a diagonal entry is 0: the columns depend on one another
  */
 export function solveUpper({ size, entries }: UpperTriangle, b: ArrayLike<number>): Float64Array {
-  const x = Float64Array.from(b);
+  const x = new Float64Array(b);
   for (let row = size - 1; row >= 0; row--) {
     const start = rowStart(size, row);
     let sum = x[row]!;
@@ -31,13 +31,15 @@ export function solveUpper({ size, entries }: UpperTriangle, b: ArrayLike<number
  * @throws DomainError where a diagonal entry is 0
  */
 export function solveTransposed({ size, entries }: UpperTriangle, b: ArrayLike<number>): Float64Array {
-  const x = Float64Array.from(b);
-  for (let row = 0; row < size; row++) {
-    const start = rowStart(size, row);
-    x[row]! /= pivot(entries[start]!, row);
-    const value = x[row]!;
-    if (value === 0) continue;
-    for (let column = row + 1; column < size; column++) x[column]! -= entries[start + column - row]! * value;
+  const x = new Float64Array(b);
+  for (let row = 0, start = 0; row < size; start += size - row, row++) {
+    const diagonal = pivot(entries[start]!, row);
+    if (x[row] === 0) continue;
+    const value = x[row]! / diagonal;
+    x[row] = value;
+    for (let column = row + 1, at = start + 1; column < size; column++, at++) {
+      x[column] = x[column]! - entries[at]! * value;
+    }
   }
   return x;
 }

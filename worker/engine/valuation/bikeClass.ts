@@ -2,8 +2,14 @@ import { DomainError } from "../domainError.ts";
 import type { PricedAttributes } from "./saleDescription.ts";
 import type { BikeClass, RestorationInterest, ValueTerm } from "./valueTables.ts";
 
+/** What a class of bikes is told by. */
+export type ClassedAttributes = Pick<
+  PricedAttributes,
+  "category" | "componentTier" | "era" | "frameMaterial"
+>;
+
 /** Whether a bike belongs to a class: every list that is not empty names it. */
-export function belongs(bikeClass: BikeClass, bike: PricedAttributes): boolean {
+export function belongs(bikeClass: BikeClass, bike: ClassedAttributes): boolean {
   return (
     takes(bikeClass.tiers, bike.componentTier) &&
     takes(bikeClass.categories, bike.category) &&
@@ -26,7 +32,7 @@ export function termHolds(term: ValueTerm, bike: PricedAttributes, originality: 
  * The share of the premium for restoration, polish and photographs that buyers of this kind of bike pay, 0 to 1:
  * all of it where bikes are bought for themselves, a part where they are bought as transport. Common practice, no source.
  */
-export function restorationInterest(interest: RestorationInterest, bike: PricedAttributes): number {
+export function restorationInterest(interest: RestorationInterest, bike: ClassedAttributes): number {
   return interest.full.some((bikeClass) => belongs(bikeClass, bike)) ? 1 : interest.otherwise;
 }
 

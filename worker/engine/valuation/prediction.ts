@@ -1,12 +1,14 @@
 import type { Money } from "../quantity.ts";
-import type { LogNormal } from "../statistics/logNormal.ts";
 import { termHolds } from "./bikeClass.ts";
+import { CIRCUMSTANCES, DRIVERS } from "./driver.ts";
+import { type GoingRate, spreadOfTails } from "./goingRate.ts";
 import type { PricedAttributes, SaleDescription } from "./saleDescription.ts";
-import type { ValueModel } from "./valueModel.ts";
+import { medianVariance, type ValueBelief } from "./valueBelief.ts";
+import type { ValueLayout } from "./valueLayout.ts";
 import {
+  addMarket,
+  addSameModel,
   bikeRow,
-  CIRCUMSTANCES,
-  DRIVERS,
   type ValueRow,
   valueRow,
   withoutCircumstances,
@@ -18,58 +20,95 @@ export interface ValueDriver {
   readonly factor: number;
 }
 
-/** Distribution of the going rate: log-normal, before haggling, fee and post, in the currency of the table. */
-export interface Prediction extends LogNormal {
+/** Why a bike is worth what it is. */
+export interface Explanation {
   /** Median of the plain reference bike; times all the factors it gives this bike's median. */
   readonly referencePrice: Money;
   /** Only those that move the price. */
   readonly drivers: readonly ValueDriver[];
   /** How far the bike lies from the sales behind the model. */
   readonly leverage: number;
-  /** Farther out than any of those sales. */
+  /** Farther out than any demo sale. */
   readonly extrapolates: boolean;
 }
 
 /**
- * Predicts the going rate of a bike in one state.
- * logMedian = x'b; logSd^2 = s^2 (k^2 + x'Vx), s the residual spread, k its multiple for this kind of bike, V the
- * coefficients' covariance for unit variance. The product of presentation, papers, season and place is held between
- * the design's limits; where a limit binds, those columns carry no uncertainty.
+ * Predicts the going rate of a bike in one state: Student's t in log price.
+ * Location x'm; scale^2 = (b/a) (k^2 + x'Vx), k the multiple of the spread for this kind of bike, V the coefficients' covariance for unit
+ * variance, x with the columns of one's own market and of this very model. The product of presentation, papers, season and place is held between the
+ * design's limits; where a limit binds, those columns carry no uncertainty.
  * @throws DomainError for a description outside its domain
  */
-export function predict(model: ValueModel, sale: SaleDescription): Prediction {
-  const row = valueRow(model.layout, sale);
-  const factors = contributions(model, row);
-  const limit = circumstanceLimit(model, factors);
-  const spread = spreadMultiple(model, sale);
-  const parameterVariance = quadraticForm(model, limit === 0 ? row : withoutCircumstances(row));
-  const leverage = parameterVariance / (spread * spread);
+export function predict(belief: ValueBelief, sale: SaleDescription): GoingRate {
+  const { row, limit, spread } = targetRow(belief, sale);
+  const unknown = medianVariance(belief, limit === 0 ? row : withoutCircumstances(row));
+  return goingRate(belief, location(belief, row) + limit, spread, unknown);
+}
+
+/** A going rate from its log median, the spread's multiple and the variance of the median in units of b/a. */
+export function goingRate(
+  { variance, tails }: ValueBelief,
+  logMedian: number,
+  spread: number,
+  unknown: number,
+): GoingRate {
+  const logScale = Math.sqrt(variance * (spread * spread + unknown));
+  return { logMedian, logScale, logSd: logScale * spreadOfTails(tails), tails };
+}
+
+/** Tells a prediction as factors from the plain reference bike, and whether the bike lies outside the demo sales. */
+export function explain(belief: ValueBelief, sale: SaleDescription): Explanation {
+  const { row, limit, spread } = targetRow(belief, sale);
+  const factors = contributions(belief, row);
+  const known = limit === 0 ? row : withoutCircumstances(row);
+  const leverage = medianVariance(belief, demoColumns(known, belief.layout)) / (spread * spread);
   return {
-    logMedian: factors.reduce((sum, value) => sum + value, limit),
-    logSd: model.residualSd * Math.sqrt(spread * spread + parameterVariance),
     referencePrice: Math.exp(factors[0]!),
     drivers: told(factors, limit),
     leverage,
-    extrapolates: leverage > model.largestLeverage,
+    extrapolates: leverage > belief.largestLeverage,
   };
+}
+
+/** A bike to be priced as the regression sees it. */
+export interface TargetRow {
+  readonly row: ValueRow;
+  /** The log by which its circumstances are held between their limits. */
+  readonly limit: number;
+  /** Multiple of the ordinary spread. */
+  readonly spread: number;
+}
+
+/** The row of a bike to be priced, with the columns of one's own market and of this very model. */
+export function targetRow(belief: ValueBelief, sale: SaleDescription): TargetRow {
+  const { layout } = belief;
+  const spread = spreadMultiple(layout, sale);
+  const row = addMarket(valueRow(layout, sale), layout, sale.attributes.category);
+  const limit = circumstanceLimit(belief, row);
+  return { row: addSameModel(row, layout, spread), limit, spread };
 }
 
 /**
  * Multiple of the ordinary residual spread for a bike: above 1 for collectable kinds, whose prices scatter more.
  */
-export function spreadMultiple(model: ValueModel, sale: SaleDescription): number {
-  const { any, spread } = model.layout.design.collectable;
+export function spreadMultiple({ design }: ValueLayout, sale: SaleDescription): number {
+  const { any, spread } = design.collectable;
   return any.some((term) => termHolds(term, sale.attributes, sale.originality)) ? spread : 1;
 }
 
-/** Median of the bike sold ready, from kind, era, material and size alone: what the worth of its parts is measured by. */
-export function readyBase(model: ValueModel, bike: PricedAttributes): Money {
-  const row = bikeRow(model.layout, bike);
-  return Math.exp(contributions(model, row).reduce((sum, value) => sum + value, 0));
+/** Median of the bike sold ready, from kind, era, material, size and market alone: what the worth of its parts is measured by. */
+export function readyBase(belief: ValueBelief, bike: PricedAttributes): Money {
+  return Math.exp(location(belief, addMarket(bikeRow(belief.layout, bike), belief.layout, bike.category)));
+}
+
+function location({ coefficients }: ValueBelief, { columns, values }: ValueRow): number {
+  let sum = 0;
+  for (let i = 0; i < columns.length; i++) sum += coefficients[columns[i]!]! * values[i]!;
+  return sum;
 }
 
 /** Sum of value x coefficient by driver, in the order of DRIVERS. */
-function contributions({ coefficients }: ValueModel, { columns, values, drivers }: ValueRow): number[] {
+function contributions({ coefficients }: ValueBelief, { columns, values, drivers }: ValueRow): number[] {
   const sums = new Array<number>(DRIVERS.length).fill(0);
   columns.forEach((column, index) => {
     sums[DRIVERS.indexOf(drivers[index]!)]! += coefficients[column]! * values[index]!;
@@ -78,22 +117,24 @@ function contributions({ coefficients }: ValueModel, { columns, values, drivers 
 }
 
 /** What must be added to the log of the circumstances' product to bring it within its limits; 0 where it is. */
-function circumstanceLimit({ layout }: ValueModel, factors: readonly number[]): number {
+function circumstanceLimit(
+  { layout, coefficients }: ValueBelief,
+  { columns, values, drivers }: ValueRow,
+): number {
   const [low, high] = layout.design.circumstanceLimits;
-  const product = CIRCUMSTANCES.reduce((sum, driver) => sum + factors[DRIVERS.indexOf(driver)]!, 0);
+  let product = 0;
+  for (let i = 0; i < columns.length; i++)
+    if (CIRCUMSTANCES.includes(drivers[i]!)) product += coefficients[columns[i]!]! * values[i]!;
   return Math.min(Math.log(high), Math.max(Math.log(low), product)) - product;
 }
 
-function quadraticForm({ covariance, coefficients }: ValueModel, { columns, values }: ValueRow): number {
-  const size = coefficients.length;
-  let sum = 0;
-  for (let i = 0; i < columns.length; i++) {
-    const start = columns[i]! * size;
-    let inner = covariance[start + columns[i]!]! * values[i]!;
-    for (let j = 0; j < i; j++) inner += 2 * covariance[start + columns[j]!]! * values[j]!;
-    sum += inner * values[i]!;
-  }
-  return sum;
+function demoColumns({ columns, values, drivers }: ValueRow, { demoSize }: ValueLayout): ValueRow {
+  const kept = columns.map((column) => column < demoSize);
+  return {
+    columns: columns.filter((_, index) => kept[index]),
+    values: values.filter((_, index) => kept[index]),
+    drivers: drivers.filter((_, index) => kept[index]),
+  };
 }
 
 function told(factors: readonly number[], limit: number): ValueDriver[] {

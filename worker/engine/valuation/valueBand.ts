@@ -1,6 +1,6 @@
 import type { Money, Probability } from "../quantity.ts";
-import { type LogNormal, logNormalCdf, logNormalQuantile } from "../statistics/logNormal.ts";
-import { mixtureQuantile } from "../statistics/mixtureQuantile.ts";
+import { type LocalDistribution, risingQuantiles } from "../statistics/risingQuantiles.ts";
+import { type GoingRate, goingRateAt } from "./goingRate.ts";
 
 /** Going rate before haggling, fee and post: its 10, 25, 50, 75 and 90 % points. */
 export interface ValueBand {
@@ -11,32 +11,37 @@ export interface ValueBand {
   readonly p90: Money;
 }
 
-/** Band of a log-normal going rate. */
-export function valueBand(value: LogNormal): ValueBand {
-  return band((probability) => logNormalQuantile(value, probability));
+/** Band of a going rate: quantiles of Student's t in its log. */
+export function valueBand({ logMedian, logScale, tails }: GoingRate): ValueBand {
+  const at = (t: number) => Math.exp(logMedian + t * logScale);
+  return { p10: at(-tails.p90), p25: at(-tails.p75), p50: at(0), p75: at(tails.p75), p90: at(tails.p90) };
 }
 
 /**
  * Band of a bike that may turn out either of two ways, such as riding or not riding.
  * @param chance of the second way, 0 to 1
  */
-export function mixtureBand(one: LogNormal, other: LogNormal, chance: Probability): ValueBand {
-  if (chance === 0) return valueBand(one);
-  if (chance === 1) return valueBand(other);
-  const cdf = (x: number) => (1 - chance) * logNormalCdf(one, x) + chance * logNormalCdf(other, x);
-  return band((probability) => {
-    const ends = [logNormalQuantile(one, probability), logNormalQuantile(other, probability)] as const;
-    const [low, high] = [Math.min(...ends), Math.max(...ends)];
-    return low === high ? low : mixtureQuantile(cdf, probability, low, high);
-  });
+export function mixtureBand(one: GoingRate, other: GoingRate, chance: Probability): ValueBand {
+  const [first, second] = [valueBand(one), valueBand(other)];
+  if (chance === 0) return first;
+  if (chance === 1) return second;
+  const at = (logPrice: number): LocalDistribution => {
+    const [a, b] = [goingRateAt(one, logPrice), goingRateAt(other, logPrice)];
+    const mixed = (part: keyof LocalDistribution) => (1 - chance) * a[part] + chance * b[part];
+    return { below: mixed("below"), density: mixed("density"), slope: mixed("slope") };
+  };
+  // Both are below the probability at the lower of their own quantiles, and above it at the higher.
+  const low = Math.log(Math.min(first.p10, second.p10)) - SLACK;
+  const high = Math.log(Math.max(first.p90, second.p90)) + SLACK;
+  const guess = (1 - chance) * Math.log(first.p10) + chance * Math.log(second.p10);
+  const [p10, p25, p50, p75, p90] = risingQuantiles({ at, low, high, guess }, POINTS, LOG_TOLERANCE).map(
+    Math.exp,
+  ) as [Money, Money, Money, Money, Money];
+  return { p10, p25, p50, p75, p90 };
 }
 
-function band(quantile: (probability: number) => number): ValueBand {
-  return {
-    p10: quantile(0.1),
-    p25: quantile(0.25),
-    p50: quantile(0.5),
-    p75: quantile(0.75),
-    p90: quantile(0.9),
-  };
-}
+const POINTS = [0.1, 0.25, 0.5, 0.75, 0.9];
+/** A thousandth of a millionth of the price. */
+const LOG_TOLERANCE = 1e-9;
+/** Keeps a quantile that both ways share inside the bracket. */
+const SLACK = 1e-6;

@@ -33,6 +33,8 @@ type Columns<Level extends string> = Readonly<Record<Level, number>>;
 export interface ValueLayout {
   readonly design: ValueDesign;
   readonly names: readonly string[];
+  /** How many columns, the first ones, the demo sales fill; the others wait for sales of one's own. */
+  readonly demoSize: number;
   readonly intercept: number;
   readonly kind: Readonly<Record<string, Columns<Tier>>>;
   readonly era: Readonly<Record<string, Columns<Era>>>;
@@ -50,9 +52,16 @@ export interface ValueLayout {
   /** By month, January at 0. */
   readonly month: readonly number[];
   readonly place: Columns<string>;
+  readonly market: number;
+  readonly marketOfCategory: Readonly<Record<string, number>>;
+  readonly asked: number;
+  readonly sameModel: number;
 }
 
-/** Lays out the columns of a design, always in the same order. */
+/**
+ * Lays out the columns of a design, always in the same order: first the many of which a bike has one alone, so that a row folded into R meets few
+ * rows of it (see foldRow).
+ */
 export function valueLayout(design: ValueDesign): ValueLayout {
   const names: string[] = [];
   const column = (name: string) => names.push(name) - 1;
@@ -61,18 +70,12 @@ export function valueLayout(design: ValueDesign): ValueLayout {
       all.map((level) => [level, level === plain ? REFERENCE : column(`${driver}:${level}`)]),
     ) as Columns<Level>;
   const { category, tier } = design.reference;
-  const intercept = column("level");
   const kind = table(PRICED_CATEGORIES, (one) =>
     levels(`kind:${one}`, TIERS, one === category ? tier : undefined),
   );
   const eraGroups = table([...design.eraGroups, "other"], (group) => levels(`era:${group}`, ERAS, PLAIN.era));
   const era = table(PRICED_CATEGORIES, (one) => eraGroups[design.eraGroups.includes(one) ? one : "other"]!);
-  return {
-    design,
-    names,
-    intercept,
-    kind,
-    era,
+  const demo = {
     material: design.material.map(({ name }) => column(`material:${name}`)),
     size: levels("size", ATTRIBUTE_VALUES.sizeClass, PLAIN.size),
     fashion: design.fashion.map(({ name }) => column(`fashion:${name}`)),
@@ -94,6 +97,20 @@ export function valueLayout(design: ValueDesign): ValueLayout {
       index + 1 === PLAIN.month ? REFERENCE : column(`month:${index + 1}`),
     ),
     place: levels("place", ATTRIBUTE_VALUES.place, PLAIN.place),
+    intercept: column("level"),
+  };
+  const demoSize = names.length;
+  return {
+    design,
+    names,
+    demoSize,
+    kind,
+    era,
+    ...demo,
+    marketOfCategory: table(PRICED_CATEGORIES, (one) => column(`market:${one}`)),
+    market: column("market"),
+    asked: column("asked"),
+    sameModel: column("same-model"),
   };
 }
 

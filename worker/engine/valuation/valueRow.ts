@@ -1,29 +1,9 @@
-import type { Tier } from "../bicycle.ts";
 import { DomainError } from "../domainError.ts";
 import { requirePriced, restorationInterest, termHolds } from "./bikeClass.ts";
-import type { PricedAttributes, SaleDescription, SaleState } from "./saleDescription.ts";
+import { CIRCUMSTANCES, type Driver } from "./driver.ts";
+import { originalityEntries, stateEntries } from "./rowEntries.ts";
+import type { PricedAttributes, SaleDescription } from "./saleDescription.ts";
 import { PRICED_CATEGORIES, REFERENCE, type ValueLayout } from "./valueLayout.ts";
-
-/** What moves a price, in the order it is told. */
-export const DRIVERS = [
-  "level",
-  "kind",
-  "era",
-  "material",
-  "size",
-  "fashion",
-  "originality",
-  "desirability",
-  "condition",
-  "presentation",
-  "papers",
-  "season",
-  "place",
-] as const;
-export type Driver = (typeof DRIVERS)[number];
-
-/** The drivers that overlap, so that their product is held between limits. */
-export const CIRCUMSTANCES: readonly Driver[] = ["presentation", "papers", "season", "place"];
 
 /** A row of the regression without its noughts. */
 export interface ValueRow {
@@ -45,9 +25,22 @@ export function valueRow(layout: ValueLayout, sale: SaleDescription): ValueRow {
   });
   add(row, "desirability", layout.desirability, sale.desirability);
   const interest = restorationInterest(design.interest, sale.attributes);
-  addState(row, layout, sale.attributes.componentTier, interest, sale.state);
+  addEntries(row, "condition", stateEntries(layout, sale.attributes.componentTier, interest, sale.state));
   if (!sale.asFound) addPresented(row, layout, sale, interest);
   addSeason(row, layout, sale.month);
+  return row;
+}
+
+/** Adds the level of one's own market, which the demo sales do not know. */
+export function addMarket(row: ValueRow, layout: ValueLayout, category: string): ValueRow {
+  add(row, "market", layout.market, 1);
+  add(row, "market", layout.marketOfCategory[category]!, 1);
+  return row;
+}
+
+/** Adds this very model's difference from others of its description. */
+export function addSameModel(row: ValueRow, layout: ValueLayout, spread: number): ValueRow {
+  add(row, "same-model", layout.sameModel, spread);
   return row;
 }
 
@@ -75,38 +68,9 @@ export function bikeRow(layout: ValueLayout, bike: PricedAttributes): ValueRow {
   return row;
 }
 
-/**
- * Adds the state's columns. Below ready, log price falls in a straight line from knot to knot; above it, only the
- * share of the premium that this kind of bike earns counts.
- * @param interest 0 to 1, see restorationInterest
- */
-export function addState(
-  row: ValueRow,
-  layout: ValueLayout,
-  tier: Tier,
-  interest: number,
-  state: SaleState,
-): void {
-  if (state.kind !== "rides") {
-    add(row, "condition", layout.notRiding[tier][state.kind], 1);
-    return;
-  }
-  const [work, tired, ready, restored] = layout.design.conditionKnots;
-  const columns = layout.riding[tier];
-  add(row, "condition", columns.needsWork, 1 - along(state.condition, work, tired));
-  add(row, "condition", columns.tired, 1 - along(state.condition, tired, ready));
-  add(row, "condition", columns.restored, interest * along(state.condition, ready, restored));
-}
-
 function addPresented(row: ValueRow, layout: ValueLayout, sale: SaleDescription, interest: number): void {
   const { originality, presentation, papers, attributes } = sale;
-  const [changed, mixed, sensible, original] = layout.design.originalityKnots;
-  const towardsMixed = 1 - along(originality, mixed, sensible);
-  const towardsChanged = 1 - along(originality, changed, mixed);
-  // Triangular weights: between two knots the log of price is a straight line.
-  add(row, "originality", layout.originality.changed, towardsChanged);
-  add(row, "originality", layout.originality.mixed, towardsMixed - towardsChanged);
-  add(row, "originality", layout.originality.original, along(originality, sensible, original));
+  addEntries(row, "originality", originalityEntries(layout, originality));
   add(row, "presentation", layout.presentation[presentation], presentation === "full" ? interest : 1);
   add(row, "papers", layout.papers[papers], 1);
   add(row, "place", layout.place[attributes.place]!, 1);
@@ -128,9 +92,8 @@ function add({ columns, values, drivers }: ValueRow, driver: Driver, column: num
   drivers.push(driver);
 }
 
-/** How far x has come from `from` to `to`, held between 0 and 1. */
-function along(x: number, from: number, to: number): number {
-  return Math.min(1, Math.max(0, (x - from) / (to - from)));
+function addEntries(row: ValueRow, driver: Driver, entries: readonly number[]): void {
+  for (let at = 0; at < entries.length; at += 2) add(row, driver, entries[at]!, entries[at + 1]!);
 }
 
 function requireDescription({ originality, desirability, state, month }: SaleDescription): void {

@@ -1,5 +1,7 @@
-import type { AttributeName, Attributes, Condition, Tier } from "../bicycle.ts";
+import type { AttributeName, Attributes, Condition, Era, Tier } from "../bicycle.ts";
 import type { Minutes, Probability } from "../quantity.ts";
+import type { DemoDriver } from "./driver.ts";
+import type { Papers, Presentation, SaleState } from "./saleDescription.ts";
 
 /** A piece of a bike that sells by itself, in the kind that some bikes have. Invented demo figures. */
 export interface PieceKind {
@@ -106,25 +108,69 @@ export interface FittedColumn {
   readonly coefficient: number;
 }
 
-/** The regression on the demo sales, fitted at build time. */
+/** The regression on the demo sales, fitted at build time: the mean and root information of what is believed before any own sale. */
 export interface FittedModel {
   readonly design: ValueDesign;
   readonly columns: readonly FittedColumn[];
   /**
-   * Upper triangle R of the QR factor of the (weighted) design, row by row, row i from its diagonal on:
-   * the square root of the information matrix. Kept to seven digits: it serves standard errors alone.
+   * Upper triangle R, row by row, row i from its diagonal on, R'R being the prior information in units of the spread within a model: the demo sales
+   * at the weight of a few, and how little drivers are held to differ between markets. Kept to seven digits: it serves spreads and weights alone.
    */
   readonly squareRootInformation: readonly number[];
   /** Residual standard deviation of log price for a bike of ordinary spread. */
   readonly residualSd: number;
   readonly degreesOfFreedom: number;
-  /** Largest leverage of a training row: above it the bike lies outside the data. */
+  /** Largest leverage of a demo sale under that information: above it the bike lies outside the data. */
   readonly largestLeverage: number;
   readonly rows: number;
 }
 
+type Shares<Level extends string> = Readonly<Record<Level, Probability>>;
+
+/** How the used bicycles on a market divide: what an unknown attribute of a comparable is averaged over. Invented demo figures. */
+export interface MarketShares {
+  readonly category: Readonly<Record<string, Probability>>;
+  readonly componentTier: Shares<Tier>;
+  readonly era: Shares<Era>;
+  readonly frameMaterial: Readonly<Record<Era, Shares<Attributes["frameMaterial"]>>>;
+  readonly sizeClass: Shares<Attributes["sizeClass"]>;
+  readonly place: Shares<Attributes["place"]>;
+  readonly stepThrough: Shares<Attributes["stepThrough"]>;
+  readonly drivetrain: Shares<Attributes["drivetrain"]>;
+  readonly state: Shares<SaleState["kind"]>;
+  /** Of bikes that ride, at the four knots of condition. */
+  readonly condition: readonly [Probability, Probability, Probability, Probability];
+  /** At the four knots of originality. */
+  readonly originality: readonly [Probability, Probability, Probability, Probability];
+  readonly desirability: readonly { readonly value: Probability; readonly share: Probability }[];
+  readonly presentation: Shares<Presentation>;
+  readonly papers: Shares<Papers>;
+}
+
+/** How the value model learns: what the demo sales count for beside sales of one's own. Standard deviations are of log price. */
+export interface ValuePrior {
+  /** Sales that all demo sales together count as. */
+  readonly demoSalesCount: number;
+  /** After so many days a comparable counts for half. */
+  readonly halfLifeDays: number;
+  /** Variance between models of the same description, over the variance within a model. */
+  readonly betweenModels: number;
+  /** Multiple of its own standard deviation from which a comparable is called surprising. */
+  readonly surprising: number;
+  /** Asking prices over going rates: expected factor, and how uncertain its log is. */
+  readonly asked: { readonly factor: number; readonly sd: number };
+  /** How far the level of one's own market may lie from that of the demo sales. */
+  readonly marketSd: number;
+  /** How far, beyond that, that of one category may. */
+  readonly marketOfCategorySd: number;
+  /** How far a driver's effect may differ from that among the demo sales. */
+  readonly driverSd: Readonly<Record<DemoDriver, number>>;
+  readonly shares: MarketShares;
+}
+
 export interface ValueTables {
   readonly model: FittedModel;
+  readonly prior: ValuePrior;
   readonly parts: PartsValueTable;
   /** Condition not polished: share of visible condition. */
   readonly notPolishedPenalty: number;

@@ -1,0 +1,113 @@
+import type { Money, Probability } from "../quantity.ts";
+import { solveTransposed, type UpperTriangle } from "../statistics/upperTriangle.ts";
+import { tailsOf } from "./goingRate.ts";
+import type { ReadComparable } from "./learnFromSales.ts";
+import { goingRate, targetRow } from "./prediction.ts";
+import type { SaleDescription } from "./saleDescription.ts";
+import { type ValueBand, valueBand } from "./valueBand.ts";
+import { denseRow, type ValueBelief } from "./valueBelief.ts";
+import { withoutCircumstances } from "./valueRow.ts";
+
+/** What one comparable does to the estimate of a bike. */
+export interface Influence {
+  /** Median without it, all others kept. */
+  readonly before: Money;
+  /** Median with it. */
+  readonly after: Money;
+  /** Share of its log price in the log of the median; those of all comparables and of the demo sales sum to 1. */
+  readonly weight: number;
+  /** What this bike would fetch if it sold as that one did, differences in description taken off. */
+  readonly says: Money;
+  /** How far its price lies from what all else says, in its own standard deviations. */
+  readonly distance: number;
+}
+
+/**
+ * How each comparable moves the median of a bike: the estimate without it, in closed form from the fit with it.
+ * m - m(-i) = V x_i e_i / (1 - h_i), h the leverage (Cook 1977; the same holds with a conjugate prior, whose rows are rows like others).
+ */
+export function influences(
+  belief: ValueBelief,
+  sales: readonly ReadComparable[],
+  bike: SaleDescription,
+): readonly Influence[] {
+  const { regression, coefficients, variance } = belief;
+  const { row, limit } = targetRow(belief, bike);
+  const target = denseRow(limit === 0 ? row : withoutCircumstances(row), regression.size);
+  const rooted = solveTransposed(regression, target);
+  const logMedian = limit + dot(denseRow(row, regression.size), coefficients);
+  const after = Math.exp(logMedian);
+  const pulls = new Map<Float64Array, Pull>();
+  return sales.map(({ x, y, precision, count }) => {
+    const known = pulls.get(x) ?? pullOf(regression, coefficients, rooted, x);
+    pulls.set(x, known);
+    const weight = precision * count;
+    const miss = y - known.expected;
+    const left = 1 - weight * known.leverage;
+    const pull = weight * known.covariance;
+    return {
+      before: Math.exp(logMedian - (pull * miss) / left),
+      after,
+      weight: pull,
+      says: Math.exp(logMedian + miss),
+      // Of the miss with it left out: miss / left, with variance (1 / precision) / left where it counts in full.
+      distance: miss / Math.sqrt((variance / precision) * left),
+    };
+  });
+}
+
+/** What a description has to do with the bike in question: shared by all comparables described alike. */
+interface Pull {
+  readonly expected: number;
+  readonly leverage: number;
+  readonly covariance: number;
+}
+
+function pullOf(
+  triangle: UpperTriangle,
+  coefficients: Float64Array,
+  rooted: Float64Array,
+  x: Float64Array,
+): Pull {
+  const own = solveTransposed(triangle, x);
+  return { expected: dot(x, coefficients), leverage: dot(own, own), covariance: dot(rooted, own) };
+}
+
+/**
+ * The band of a bike now, and with more comparables of its description that sold for just what was expected. They change the variance of the
+ * median alone: V' = V - V x x'V k / (1 + k x'V x), k their number times the precision of one (Sherman & Morrison 1950). Sales as expected tell nothing
+ * new of the scatter, which is kept, but known from more sales.
+ */
+export function withMoreSales(
+  belief: ValueBelief,
+  bike: SaleDescription,
+  count: number,
+): { readonly now: ValueBand; readonly after: ValueBand } {
+  const { layout, regression, coefficients, betweenModels, tails } = belief;
+  const { row, limit, spread } = targetRow(belief, bike);
+  const known = denseRow(limit === 0 ? row : withoutCircumstances(row), regression.size);
+  const like = denseRow(row, regression.size);
+  like[layout.sameModel] = 0;
+  const [target, more] = [solveTransposed(regression, known), solveTransposed(regression, like)];
+  const weight = count / (spread * spread * (1 + betweenModels));
+  const before = dot(target, target);
+  const settled = (weight * dot(target, more) ** 2) / (1 + weight * dot(more, more));
+  const logMedian = limit + dot(denseRow(row, regression.size), coefficients);
+  const learned = { ...belief, tails: tailsOf(tails.degreesOfFreedom + count) };
+  return {
+    now: valueBand(goingRate(belief, logMedian, spread, before)),
+    after: valueBand(goingRate(learned, logMedian, spread, before - settled)),
+  };
+}
+
+/** Share of a log median that rests on sales of one's own, 0 to 1. */
+export function ownShare(influences: readonly Influence[]): Probability {
+  const sum = influences.reduce((total, { weight }) => total + weight, 0);
+  return Math.min(1, Math.max(0, sum));
+}
+
+function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
+  let sum = 0;
+  for (let index = 0; index < a.length; index++) sum += a[index]! * b[index]!;
+  return sum;
+}
