@@ -143,6 +143,11 @@ export function predictive(belief: ConjugateRegression, x: ArrayLike<number>, pr
 
 function requireRow(size: number, x: ArrayLike<number>, y: number, precision: number, count: number): void {
   if (x.length !== size) throw new DomainError("out-of-domain", "x", x.length, `${size} columns`);
+  for (let column = 0; column < size; column++) {
+    const value = x[column]!;
+    if (!Number.isFinite(value))
+      throw new DomainError("out-of-domain", `x[${column}]`, value, "a finite number");
+  }
   if (!Number.isFinite(y)) throw new DomainError("out-of-domain", "y", y, "a finite number");
   if (!(precision > 0 && Number.isFinite(precision)))
     throw new DomainError("out-of-domain", "precision", precision, "a number above 0");
