@@ -1,6 +1,6 @@
 import type { Candidate, Effort } from "./measure.ts";
 
-/** A bench: ways of doing one piece of work, the yardstick first. The default export of every `*.bench.ts` here. */
+/** A bench of time: ways of doing one piece of work, the yardstick first. */
 export interface Bench {
   /** The piece of work, with its size. */
   title: string;
@@ -12,3 +12,24 @@ export interface Bench {
   /** Ends what the bench started. */
   close?: () => Promise<void>;
 }
+
+/** Mean score of a way of foretelling over what it foretold; less is better. */
+export interface Score {
+  name: string;
+  mean: number;
+}
+
+/** A bench of accuracy: ways of foretelling the same figures, ours first. */
+export interface ScoreBench {
+  /** What is foretold, and what the score is. */
+  title: string;
+  tables: readonly {
+    /** The data, and how they are parted. */
+    name: string;
+    /** Null where the data are not at hand. */
+    scores: (() => readonly Score[]) | null;
+  }[];
+}
+
+/** The default export of every `*.bench.ts` here. */
+export type AnyBench = Bench | ScoreBench;

@@ -1,13 +1,14 @@
 import { readdirSync } from "node:fs";
 import { availableParallelism, cpus } from "node:os";
 import { fileURLToPath } from "node:url";
-import type { Bench } from "./bench.ts";
+import type { AnyBench, Bench, ScoreBench } from "./bench.ts";
 import { measure, type Timing } from "./measure.ts";
 
 /**
  * Runs every `*.bench.ts` beside it (those whose name holds the first argument, where one is given) and prints this
- * machine's times, each with its ratio to the bench's first candidate, measured in the same rounds. Ends with 1 where a
- * candidate takes more times as long as the first than its bench allows.
+ * machine's times, each with its ratio to the bench's first candidate, measured in the same rounds; of a bench of accuracy, the mean scores, each with
+ * its ratio to the best rival of the first. Ends with 1 where a candidate takes more times as long as the first than its bench allows, or where a rival
+ * foretells better.
  */
 async function runBenches(wanted: string): Promise<void> {
   console.log(
@@ -17,7 +18,11 @@ async function runBenches(wanted: string): Promise<void> {
     .filter((name) => name.endsWith(".bench.ts") && name.includes(wanted))
     .sort();
   for (const name of names) {
-    const { default: bench }: { default: Bench } = await import(`./${name}`);
+    const { default: bench }: { default: AnyBench } = await import(`./${name}`);
+    if ("tables" in bench) {
+      printScores(bench);
+      continue;
+    }
     print(bench, await measure(bench.candidates, bench.effort));
     await bench.close?.();
   }
@@ -36,6 +41,22 @@ function print({ title, mostTimesTheFirst = {} }: Bench, timings: readonly Timin
     console.log(
       `  ${name.padEnd(width)}  ${shown(median)}  (${shown(fastest)} to ${shown(slowest)})  x ${ratio.toFixed(2)}${verdict}`,
     );
+  }
+}
+
+function printScores({ title, tables }: ScoreBench): void {
+  console.log(`\n${title}`);
+  for (const { name, scores } of tables) {
+    console.log(`  ${name}${scores ? "" : ": data not at hand"}`);
+    const [ours, ...rivals] = scores?.() ?? [];
+    if (ours === undefined) continue;
+    const best = Math.min(...rivals.map(({ mean }) => mean));
+    if (ours.mean > best) process.exitCode = 1;
+    const width = Math.max(...[ours, ...rivals].map((one) => one.name.length));
+    for (const { name: of, mean } of [ours, ...rivals]) {
+      const verdict = of === ours.name && mean > best ? ": a rival is better" : "";
+      console.log(`    ${of.padEnd(width)}  ${mean.toFixed(4)}  x ${(mean / best).toFixed(4)}${verdict}`);
+    }
   }
 }
 
