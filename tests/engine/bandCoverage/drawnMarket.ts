@@ -20,7 +20,7 @@ export interface DrawnMarket {
 }
 
 const PAID_SHARE = { rides: 0.9, notRiding: 0.8 };
-/** Chances: a comparable is of the find's model, is an advertisement, is described in full; a field is told where it is not. */
+/** Chances: a comparable is of the find's model, is an advertisement, is described in full where not said otherwise; a field is told where it is not. */
 const LIKE_THIS = 0.3;
 const ASKED = 0.3;
 const IN_FULL = 0.3;
@@ -31,7 +31,12 @@ const FIELD_TOLD = 0.5;
  * times coefficients, circumstances held between their limits, this model's or another's difference, scatter. Prices paid are after haggling, advertised
  * ones carry what asking adds. Then forgets what the user does not tell.
  */
-export function drawMarket(model: ValueModel, random: RandomNumbers, comparables: number): DrawnMarket {
+export function drawMarket(
+  model: ValueModel,
+  random: RandomNumbers,
+  comparables: number,
+  describedInFull = IN_FULL,
+): DrawnMarket {
   const normal = standardNormals(random);
   const { coefficients, sd } = drawnFrom(model.initial.regression, random, normal);
   const { layout, prior } = model;
@@ -65,7 +70,7 @@ export function drawMarket(model: ValueModel, random: RandomNumbers, comparables
       kind: asked ? "asked" : "paid",
       ageDays: 0,
       likeThis,
-      ...told(sale, random, random() < IN_FULL ? 1 : FIELD_TOLD),
+      ...told(sale, random, random() < describedInFull ? 1 : FIELD_TOLD),
     };
   };
   return {
