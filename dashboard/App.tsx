@@ -22,7 +22,7 @@ export function App() {
 /** A page is made anew when another find is opened, but not when a new description gets its address. */
 function key(): string {
   const here = route.value;
-  return here.page === "find" ? `find ${here.id}` : here.page;
+  return here.page === "find" || here.page === "listing" ? `${here.page} ${here.id}` : here.page;
 }
 
 function Page() {
@@ -32,6 +32,8 @@ function Page() {
       return <FindsPage />;
     case "find":
       return <FindPage id={here.id} />;
+    case "listing":
+      return <Later title="What to ask" load={listingPage} />;
     case "describe":
       return <DescribePage id={here.id} />;
     case "prices":
@@ -41,6 +43,7 @@ function Page() {
   }
 }
 
+const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 
 function Nowhere() {

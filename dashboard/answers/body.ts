@@ -1,4 +1,5 @@
 import type { AppraisalBody, Check, Observation } from "../api/types.ts";
+import type { Comparable } from "../ownPrices/comparables.ts";
 import type { Answers } from "./answers.ts";
 import { sendableObservation } from "./reading.ts";
 
@@ -20,16 +21,23 @@ export function bodyOf(answers: Answers, checks: readonly Check[], hourlyGoal: n
   return body as unknown as AppraisalBody;
 }
 
-/**
- * The same question with the user's own prices in it. Without any it is left as it is.
- * @param partPrices in the currency of the question, by part id
- */
+/** What the user knows of prices, in the currency of the question. */
+export interface OwnPricesSent {
+  /** By part id. */
+  readonly partPrices: Readonly<Record<string, number>>;
+  readonly comparables: readonly Comparable[];
+}
+
+/** The same question with the user's own prices and sales in it. Without any it is left as it is. */
 export function withOwnPrices(
   body: AppraisalBody,
-  { partPrices }: { readonly partPrices: Readonly<Record<string, number>> },
+  { partPrices, comparables }: OwnPricesSent,
 ): AppraisalBody {
-  if (Object.keys(partPrices).length === 0) return body;
-  return { ...body, workshop: { ...body.workshop, partPrices } };
+  const priced =
+    Object.keys(partPrices).length === 0 ? body : { ...body, workshop: { ...body.workshop, partPrices } };
+  if (comparables.length === 0) return priced;
+  // Their words were held against the catalogue; one that the API no longer takes it refuses by name.
+  return { ...priced, comparables } as unknown as AppraisalBody;
 }
 
 function observationsOf(

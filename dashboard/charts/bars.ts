@@ -14,6 +14,19 @@ export interface Bar {
   readonly open: boolean;
   /** A fuller part of its own (the middle half of a price); else what lies beyond the goal is fuller. */
   readonly middle?: readonly [number, number];
+  /** Hatched throughout: a step that takes off. */
+  readonly hatched?: boolean;
+  /** Single prices, drawn below the bar. */
+  readonly dots?: readonly Dot[];
+}
+
+/** A single price beside a range. */
+export interface Dot {
+  readonly value: number;
+  /** A ring in place of a disc. */
+  readonly open: boolean;
+  /** With a second ring around it. */
+  readonly ringed: boolean;
 }
 
 export interface BarsSettings {

@@ -44,7 +44,53 @@ export function drawOver(chart: SketchChart, settings: BarsSettings, palette: Pa
     if (bar.sign === null) upright(ink, mark.x, { top: y - 11, bottom: y + 11 }, palette.ink, 3);
     else drawSign(ink, bar.sign, mark.x, y, palette.of(bar.token), palette);
   });
+  for (const row of rows) drawDots(ink, row, settings, x, palette);
   drawActive(ink, settings, palette);
+}
+
+const DOT = 4.5;
+
+/** Single prices in a lane of their own under the bar; one beyond the axis becomes an arrow head. */
+function drawDots(
+  ink: CanvasRenderingContext2D,
+  { bar, y }: Row,
+  { scale }: BarsSettings,
+  x: (value: number) => number,
+  palette: Palette,
+): void {
+  const lane = y + THICK / 2 + 2.2 * DOT;
+  for (const { value, open, ringed } of bar.dots ?? []) {
+    if (value > scale.max) {
+      arrowHead(ink, x(scale.max) - 2, lane, 1, palette.ink);
+      continue;
+    }
+    const at = x(value);
+    disc(ink, at, lane, DOT, palette.surface, palette.ink);
+    if (!open) disc(ink, at, lane, DOT - 0.6, palette.ink, palette.ink);
+    if (ringed) disc(ink, at, lane, DOT + 4, null, palette.ink);
+  }
+}
+
+function disc(
+  ink: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  radius: number,
+  fill: string | null,
+  stroke: string,
+): void {
+  ink.save();
+  ink.setLineDash([]);
+  ink.beginPath();
+  ink.arc(x, y, radius, 0, Math.PI * 2);
+  if (fill !== null) {
+    ink.fillStyle = fill;
+    ink.fill();
+  }
+  ink.strokeStyle = stroke;
+  ink.lineWidth = 1.6;
+  ink.stroke();
+  ink.restore();
 }
 
 function drawBand(
@@ -72,6 +118,7 @@ function drawBand(
     ink.fillRect(from, strip.top, to - from, THICK);
   }
   ink.globalAlpha = 1;
+  if (bar.hatched === true) hatch(ink, left, right, strip, palette);
   if (losses && left < x(0)) hatch(ink, left, Math.min(right, x(0)), strip, palette);
   ink.restore();
   ink.globalAlpha = 1;

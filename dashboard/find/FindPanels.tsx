@@ -32,6 +32,7 @@ export function FindPanels(props: FindPanelsProps) {
   const { find, known, appraisal, goal: hourlyGoal, price, paid, ownParts, dimmed } = props;
   const [picked, setPicked] = useState<CourseId | null>(null);
   const names = namesIn(known);
+  const sellAt = `/finds/${encodeURIComponent(find.id)}/listing`;
   const wheel = <FindWheel find={find} reference={known} size={104} />;
   const findings = <FindingsPanel appraisal={appraisal} names={names} wheel={wheel} />;
   const listing = (
@@ -49,7 +50,7 @@ export function FindPanels(props: FindPanelsProps) {
   }
   return (
     <>
-      <VerdictPanel appraisal={appraisal} goal={hourlyGoal} price={price} paid={paid} />
+      <VerdictPanel appraisal={appraisal} goal={hourlyGoal} price={price} paid={paid} sellAt={sellAt} />
       <div class="two">
         <div class="b1">
           <CautionsPanel appraisal={appraisal} />
@@ -71,6 +72,7 @@ export function FindPanels(props: FindPanelsProps) {
           {appraisal.value !== null && (
             <ValuePanel
               value={appraisal.value}
+              sellAt={sellAt}
               currency={appraisal.currency}
               price={price}
               paid={paid}

@@ -22,8 +22,8 @@ export interface Shown {
 }
 
 /** The decision: what to do, what an hour on it earns and how sure that is, and what to pay. */
-export function VerdictPanel(props: Shown) {
-  const { appraisal, goal } = props;
+export function VerdictPanel(props: Shown & { sellAt: string }) {
+  const { appraisal, goal, sellAt } = props;
   const stand = standing(appraisal);
   if (stand === null) return null;
   const { verdict, shown } = stand;
@@ -39,6 +39,9 @@ export function VerdictPanel(props: Shown) {
           <p class="small">On what is known so far: {COURSE_WORDS[verdict.course].name.toLowerCase()}.</p>
         )}
         <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
+        <p class="small onward">
+          <a href={sellAt}>What to ask for it</a>
+        </p>
       </div>
       <div>
         {shown?.marginPerHour ? (

@@ -3,7 +3,8 @@ import type { Appraisal, AppraisalBody, Reference } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
 import { Warning } from "../signs/Warning.tsx";
-import { currencySign } from "../words/money.ts";
+import { currencySign, money, roundMoney } from "../words/money.ts";
+import { moneyRange } from "../words/range.ts";
 import { ENGLISH, type ListingCatalogue, sayIn } from "./catalogue.ts";
 import { copyText } from "./copyText.ts";
 import { draftText } from "./draft.ts";
@@ -20,6 +21,10 @@ export interface ListingDraftProps {
   readonly reference: Reference;
   /** The state picked at first; else the decided course's. */
   readonly state?: SaleState;
+  /** The page picks the state, in place of the draft. */
+  readonly stateFixed?: boolean;
+  /** Prices to choose the asking price from, low to high, in the answer's currency. */
+  readonly suggested?: readonly number[];
   /** In the answer's currency. */
   readonly askingPrice?: number;
   /** Labels an invented find. */
@@ -41,7 +46,8 @@ export function ListingDraft(props: ListingDraftProps) {
   const { answer, body, reference, invented, catalogue = ENGLISH } = props;
   const id = useId();
   const area = useRef<HTMLTextAreaElement>(null);
-  const [picked, setPicked] = useState(props.state);
+  const [chosen, setChosen] = useState(props.state);
+  const picked = props.stateFixed === true ? props.state : chosen;
   const [undone, setUndone] = useState(NOTHING_UNDONE);
   const [price, setPrice] = useState(props.askingPrice);
   const [edits, setEdits] = useState<Partial<Record<SaleState, string>>>({});
@@ -75,16 +81,18 @@ export function ListingDraft(props: ListingDraftProps) {
   const copy = async () => setTold(await copyText(text, area.current));
   return (
     <div class="listing">
-      <Picks
-        legend="Sold in which state?"
-        choices={offered.map((value) => ({ value, ...STATES[value] }))}
-        value={state}
-        onValue={(value) => {
-          setPicked(value as SaleState);
-          setTold("");
-        }}
-        layout="grid"
-      />
+      {props.stateFixed !== true && (
+        <Picks
+          legend="Sold in which state?"
+          choices={offered.map((value) => ({ value, ...STATES[value] }))}
+          value={state}
+          onValue={(value) => {
+            setChosen(value as SaleState);
+            setTold("");
+          }}
+          layout="grid"
+        />
+      )}
       <Jobs answer={answer} state={state} undone={undone} onUndone={setUndone} say={sayIn(catalogue)} />
       <NumberField
         label="Asking price"
@@ -94,6 +102,9 @@ export function ListingDraft(props: ListingDraftProps) {
         hint="Left empty, the text keeps a blank to fill."
         messages={price !== undefined && price < 0 ? ["Ask nothing or more."] : []}
       />
+      {props.suggested !== undefined && (
+        <Suggested prices={props.suggested} currency={answer.currency} onPick={setPrice} />
+      )}
       {refusal}
       {draft.kind === "draft" && (
         <>
@@ -136,6 +147,30 @@ export function ListingDraft(props: ListingDraftProps) {
       )}
     </div>
   );
+}
+
+/** Prices to take over with one press; they are estimates, and none is filled in unasked. */
+function Suggested(props: { prices: readonly number[]; currency: string; onPick: (price: number) => void }) {
+  const prices = [...new Set(props.prices.map(roundMoney))];
+  return (
+    <fieldset class="suggested">
+      <legend class="small">
+        The middle half of what it fetches, before haggling: {moneyWords(prices, props.currency)}. Ask:
+      </legend>
+      <div class="acts">
+        {prices.map((price) => (
+          <button key={price} type="button" class="btn quiet" onClick={() => props.onPick(price)}>
+            <span class="sr">Ask </span>
+            {money(price, props.currency)}
+          </button>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
+
+function moneyWords(prices: readonly number[], currency: string): string {
+  return moneyRange(prices[0] ?? 0, prices.at(-1) ?? 0, currency);
 }
 
 function Lines({ title, lines }: { title: string; lines: readonly string[] }) {

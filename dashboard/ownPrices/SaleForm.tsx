@@ -1,75 +1,27 @@
-import { useRef, useState } from "preact/hooks";
-import { NumberField, Wrong } from "../parts/NumberField.tsx";
-import { Choose, Picks } from "../parts/Picks.tsx";
-import { ownPrices } from "../state/ownPrices.ts";
+import { Choose } from "../parts/Picks.tsx";
 import { DESIRABILITY, ORIGINALITY } from "../words/fields.ts";
-import { currencySign } from "../words/money.ts";
-import { localDay } from "./days.ts";
-import { type Draft, emptyDraft, saleOf } from "./draft.ts";
-import { CONDITIONS, KINDS, STATES } from "./saleWords.ts";
+import { NeededFields } from "./SaleFields.tsx";
+import { useSaleEntry } from "./saleEntry.ts";
+import { CONDITIONS, STATES } from "./saleWords.ts";
 import { CHOICE_FIELDS, type Vocabulary } from "./vocabulary.ts";
 
 /** One sale by hand. Price, kind and date are enough. */
 export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; currency: string }) {
-  const today = localDay(new Date());
-  const [draft, setDraft] = useState<Draft>(emptyDraft(today));
-  const [wrong, setWrong] = useState<Readonly<Record<string, string>>>({});
-  const [said, setSaid] = useState("");
-  const form = useRef<HTMLFormElement>(null);
-  const put = (column: string, cell: string | undefined) => {
-    setDraft({ ...draft, [column]: cell ?? "" });
-    setWrong({ ...wrong, [column]: "" });
-    setSaid("");
-  };
-  const messages = (column: string) => (wrong[column] ? [wrong[column]] : []);
-  const cell = (column: string) => (draft[column] ? draft[column] : undefined);
-
-  const add = () => {
-    const read = saleOf(draft, vocabulary, today, currency);
-    if ("wrong" in read) {
-      setWrong(read.wrong);
-      requestAnimationFrame(() => form.current?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus());
-      return;
-    }
-    const { added, over } = ownPrices.addSales([read.sale]);
-    if (added === 0) {
-      setSaid(
-        over > 0 ? "Not added: there is room for 5,000 sales." : "Not added: the same sale is kept already.",
-      );
-      return;
-    }
-    setDraft(emptyDraft(draft.date ?? today));
-    setSaid("Added.");
-  };
-
+  const entry = useSaleEntry(vocabulary, currency);
+  const { cell, put, messages } = entry;
   return (
     <details class="byhand">
       <summary>Add one sale by hand</summary>
       <form
-        ref={form}
+        ref={entry.form}
         noValidate
         onSubmit={(event) => {
           event.preventDefault();
-          add();
+          entry.add();
         }}
       >
         <div class="fields">
-          <NumberField
-            label="Price"
-            value={cell("price") === undefined ? undefined : Number(cell("price"))}
-            onValue={(value) => put("price", value === undefined ? undefined : String(value))}
-            before={currencySign(currency)}
-            messages={messages("price")}
-          />
-          <DayField value={draft.date ?? ""} today={today} onValue={put} messages={messages("date")} />
-          <Picks
-            legend="Was that paid or asked?"
-            choices={KINDS}
-            value={cell("kind")}
-            onValue={(value) => put("kind", value)}
-            messages={messages("kind")}
-            layout="grid"
-          />
+          <NeededFields entry={entry} currency={currency} />
           <div class="field">
             <label for="sale-name">What you call it (optional)</label>
             <input
@@ -77,7 +29,7 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
               type="text"
               autocomplete="off"
               maxLength={120}
-              value={draft.name ?? ""}
+              value={cell("name") ?? ""}
               onInput={(event) => put("name", event.currentTarget.value)}
             />
           </div>
@@ -104,6 +56,7 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
             choices={CONDITIONS}
             value={cell("condition")}
             onValue={(value) => put("condition", value)}
+            messages={messages("condition")}
           />
           <Choose
             label="How original was it?"
@@ -124,33 +77,9 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
           </button>
         </p>
         <p class="working" role="status">
-          {said}
+          {entry.said}
         </p>
       </form>
     </details>
-  );
-}
-
-function DayField(props: {
-  value: string;
-  today: string;
-  onValue: (column: "date", value: string) => void;
-  messages: readonly string[];
-}) {
-  const { value, today, onValue, messages } = props;
-  return (
-    <div class="field">
-      <label for="sale-date">Day of the sale or the advert</label>
-      <input
-        id="sale-date"
-        type="date"
-        max={today}
-        value={value}
-        onInput={(event) => onValue("date", event.currentTarget.value)}
-        aria-invalid={messages.length > 0}
-        {...(messages.length > 0 ? { "aria-describedby": "sale-date-wrong" } : {})}
-      />
-      <Wrong id="sale-date-wrong" messages={messages} />
-    </div>
   );
 }

@@ -1,5 +1,6 @@
 import { daysBetween } from "./days.ts";
-import type { KeptSale, PartPrice } from "./sale.ts";
+import { newestFirst } from "./newest.ts";
+import { type KeptSale, MOST_SALES, type PartPrice } from "./sale.ts";
 import { STATES } from "./saleWords.ts";
 import { CHOICE_FIELDS, type ChoiceField, type Vocabulary } from "./vocabulary.ts";
 
@@ -25,8 +26,8 @@ export interface Comparable extends Partial<Readonly<Record<ChoiceField, string>
 }
 
 /**
- * The kept sales as comparables for one find. Those in another currency are left out, and so is a word that the
- * catalogue no longer holds.
+ * The kept sales as comparables for one find, the newest 5,000 at most, newest first. Those in another currency are left
+ * out, and so is a word that the catalogue no longer holds.
  * @param today ISO 8601; how old each sale is follows from it
  * @param currency ISO 4217, of the request
  */
@@ -37,8 +38,8 @@ export function comparablesFor(
   today: string,
   currency: string,
 ): readonly Comparable[] {
-  return sales
-    .filter((sale) => sale.currency === currency)
+  return newestFirst(sales.filter((sale) => sale.currency === currency))
+    .slice(0, MOST_SALES)
     .map((sale) => ({
       id: sale.id,
       price: sale.price,
@@ -69,7 +70,9 @@ function words(
 }
 
 function figures(sale: KeptSale): Pick<Comparable, "year" | "condition" | "originality" | "desirability"> {
-  const { year, condition, originality, desirability } = sale;
+  const { year, originality, desirability, state } = sale;
+  // Condition is that of a bike that rides: the API takes no other.
+  const condition = state === undefined || state === "rides" ? sale.condition : undefined;
   return Object.fromEntries(
     Object.entries({ year, condition, originality, desirability }).filter(([, value]) => value !== undefined),
   );

@@ -16,6 +16,7 @@ import { factsLine } from "../words/description.ts";
 import { sentence } from "../words/plain.ts";
 import { refusal } from "../words/refusal.ts";
 import { verdict } from "../words/verdict.ts";
+import { Unknown, Waiting } from "./findStates.tsx";
 
 /** What should I do with this one, and why? */
 export function FindPage({ id }: { id: string }) {
@@ -25,25 +26,6 @@ export function FindPage({ id }: { id: string }) {
   if (known === null || hourlyGoal === null) return <Waiting />;
   if (find === undefined) return <Unknown />;
   return <Known find={find} known={known} goal={hourlyGoal} />;
-}
-
-function Waiting() {
-  return (
-    <main class="page" id="main">
-      <Heading title="A find">Working it out</Heading>
-    </main>
-  );
-}
-
-function Unknown() {
-  return (
-    <main class="page" id="main">
-      <Heading title="No such find">There is no find here by that name.</Heading>
-      <p>
-        Your own finds stay in the browser in which they were described. <a href="/">To the finds</a>
-      </p>
-    </main>
-  );
 }
 
 function Known({ find, known, goal: wished }: { find: Find; known: Reference; goal: number }) {

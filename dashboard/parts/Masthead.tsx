@@ -10,7 +10,7 @@ const PLACES = [
 function Places() {
   const { page } = route.value;
   return PLACES.map((place) => {
-    const here = page === place.page || (page === "find" && place.page === "finds");
+    const here = page === place.page || ((page === "find" || page === "listing") && place.page === "finds");
     return (
       <a
         key={place.page}

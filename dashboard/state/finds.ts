@@ -4,7 +4,8 @@ import { appraise } from "../api/client.ts";
 import { DEMO_FINDS } from "../finds/demo.ts";
 import { type Find, withGoal } from "../finds/find.ts";
 import { asFind, openOwnFinds } from "../finds/own.ts";
-import { partPricesOf } from "../ownPrices/comparables.ts";
+import { comparablesFor, partPricesOf } from "../ownPrices/comparables.ts";
+import { localDay } from "../ownPrices/days.ts";
 import { describedKind } from "../words/description.ts";
 import { type Asking, createAsking } from "./asking.ts";
 import { goal } from "./goal.ts";
@@ -25,7 +26,12 @@ export const finds = computed<readonly Find[]>(() => {
     return find === null ? [] : [find];
   });
   const partPrices = partPricesOf(ownPrices.partPrices.value, words, known.currency);
-  return [...DEMO_FINDS, ...own].map((find) => ({ ...find, body: withOwnPrices(find.body, { partPrices }) }));
+  const today = localDay(new Date());
+  const sales = ownPrices.sales.value;
+  return [...DEMO_FINDS, ...own].map((find) => {
+    const comparables = comparablesFor(sales, find.id, words, today, known.currency);
+    return { ...find, body: withOwnPrices(find.body, { partPrices, comparables }) };
+  });
 });
 
 const askings = new Map<string, Asking>();

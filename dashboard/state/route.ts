@@ -4,14 +4,17 @@ import { signal } from "@preact/signals";
 export type Route =
   | { readonly page: "finds" }
   | { readonly page: "find"; readonly id: string }
+  | { readonly page: "listing"; readonly id: string }
   | { readonly page: "describe"; readonly id: string | null }
   | { readonly page: "prices" }
   | { readonly page: "nowhere" };
 
-/** Reads a path: "/", "/finds/<id>", "/describe", "/describe/<id>", "/prices". */
+/** Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/describe", "/describe/<id>", "/prices". */
 export function routeOf(path: string): Route {
   const [first, second, ...more] = path.split("/").filter((part) => part !== "");
   if (first === undefined) return { page: "finds" };
+  if (first === "finds" && second !== undefined && more.join("/") === "listing")
+    return { page: "listing", id: decoded(second) };
   if (more.length > 0) return { page: "nowhere" };
   if (first === "finds" && second === undefined) return { page: "finds" };
   if (first === "finds" && second !== undefined) return { page: "find", id: decoded(second) };

@@ -191,8 +191,8 @@ describe("a question to the API", () => {
     const partPrices = partPricesOf(book, VOCABULARY, "EUR");
     expect(partPrices).toEqual({ chain: 9 });
     const body = { find: {}, workshop: { month: 4 } } as AppraisalBody;
-    expect(withOwnPrices(body, { partPrices }).workshop).toEqual({ month: 4, partPrices: { chain: 9 } });
-    expect(withOwnPrices(body, { partPrices: {} })).toBe(body);
+    expect(withOwnPrices(body, { partPrices, comparables: [] }).workshop).toEqual({ month: 4, partPrices: { chain: 9 } });
+    expect(withOwnPrices(body, { partPrices: {}, comparables: [] })).toBe(body);
   });
 });
 

@@ -1,0 +1,189 @@
+import { useMemo, useState } from "preact/hooks";
+import type { Appraisal, AppraisalBody, Reference } from "../api/types.ts";
+import { namesIn } from "../find/names.ts";
+import { Reasons } from "../find/Reasons.tsx";
+import type { Find } from "../finds/find.ts";
+import { ListingDraft } from "../listing/ListingDraft.tsx";
+import { defaultState, offeredStates, type SaleState } from "../listing/saleStates.ts";
+import type { Vocabulary } from "../ownPrices/vocabulary.ts";
+import { DemoLine } from "../parts/DemoLine.tsx";
+import { Heading } from "../parts/Heading.tsx";
+import { Picks } from "../parts/Picks.tsx";
+import { Trouble } from "../parts/Trouble.tsx";
+import { BandPanel } from "../sale/BandPanel.tsx";
+import { ComparablesPanel } from "../sale/ComparablesPanel.tsx";
+import { comparableRows } from "../sale/comparableRows.ts";
+import { pricedStates, type Value } from "../sale/states.ts";
+import { ThreeMorePanel } from "../sale/ThreeMorePanel.tsx";
+import { WaterfallPanel } from "../sale/WaterfallPanel.tsx";
+import "../style/sale.css";
+import { Warning } from "../signs/Warning.tsx";
+import { askingOf, finds } from "../state/finds.ts";
+import { goal } from "../state/goal.ts";
+import { ownPrices, vocabulary } from "../state/ownPrices.ts";
+import { reference } from "../state/reference.ts";
+import { route } from "../state/route.ts";
+import { termsOf } from "../state/terms.ts";
+import { money } from "../words/money.ts";
+import { refusal } from "../words/refusal.ts";
+import { saleTitle } from "../words/sale.ts";
+import { verdict } from "../words/verdict.ts";
+import { Unknown, Waiting } from "./findStates.tsx";
+
+/** What to ask for one find, where that figure comes from, and the advert. */
+export function ListingPage() {
+  const here = route.value;
+  const known = reference.value;
+  const hourlyGoal = goal.value;
+  const words = vocabulary.value;
+  if (here.page !== "listing" || known === null || hourlyGoal === null || words === null) return <Waiting />;
+  const find = finds.value.find(({ id }) => id === here.id);
+  if (find === undefined) return <Unknown />;
+  return <Known find={find} known={known} vocabulary={words} goal={hourlyGoal} />;
+}
+
+interface KnownProps {
+  readonly find: Find;
+  readonly known: Reference;
+  readonly vocabulary: Vocabulary;
+  readonly goal: number;
+}
+
+function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
+  const asking = askingOf(find.id);
+  const answer = asking.answer.value;
+  const fault = asking.fault.value;
+  const { goal: hourlyGoal, price, paid } = termsOf(asking, wished);
+  const [picked, setPicked] = useState<SaleState | undefined>(undefined);
+  const value = answer?.value ?? null;
+  const states = answer === null || value === null ? [] : sellableStates(answer, value);
+  const wanted = picked ?? (answer === null ? null : defaultState(answer));
+  const state = states.find((one) => one.state === wanted)?.state ?? states[0]?.state;
+  const at = `/finds/${encodeURIComponent(find.id)}`;
+  const title =
+    answer === null
+      ? "Working it out"
+      : value === null || state === undefined
+        ? verdict(answer, hourlyGoal, { called: find.called, price, nameOf: namesIn(known).any })
+        : saleTitle(value, state, answer.currency);
+  return (
+    <main class="page" id="main">
+      <DemoLine own={!find.invented} />
+      <p class="crumb">
+        <a href="/">Finds</a> / <a href={at}>{find.name}</a> / What to ask
+      </p>
+      <p class="eyebrow">
+        {find.name}
+        <span class="tag">{find.invented ? "invented find" : "your own"}</span>
+      </p>
+      <Heading title={`What to ask: ${find.name}`}>{title}</Heading>
+      <p class="working" role="status">
+        {asking.status.value === "slow" ? "Working it out" : ""}
+      </p>
+      {fault !== null && (
+        <Trouble fault={fault} again={asking.again} say={(field) => refusal(field, known.checks)} />
+      )}
+      {answer !== null && value === null && <NoFigure answer={answer} />}
+      {answer !== null && value !== null && state !== undefined && (
+        <>
+          <Picks
+            legend="Sold in which state?"
+            choices={states.map((one) => ({
+              value: one.state,
+              label: one.name,
+              detail: `about ${money(one.band.p50, answer.currency)}`,
+            }))}
+            value={state}
+            onValue={(next) => setPicked(next as SaleState)}
+            layout="grid"
+          />
+          <Panels
+            answer={answer}
+            value={value}
+            state={state}
+            find={find}
+            body={asking.answered.value ?? find.body}
+            known={known}
+            vocabulary={words}
+            price={price}
+            paid={paid}
+            dimmed={asking.status.value !== "settled"}
+          />
+        </>
+      )}
+    </main>
+  );
+}
+
+/** The states with a price whose course is open; where none is, all with a price. */
+function sellableStates(answer: Appraisal, value: Value) {
+  const priced = pricedStates(value);
+  const offered = offeredStates(answer);
+  const open = priced.filter(({ state }) => offered.includes(state));
+  return open.length > 0 ? open : priced;
+}
+
+/** A hard stop comes before money, and then there is none. */
+function NoFigure({ answer }: { answer: Appraisal }) {
+  return (
+    <Warning kind="stop">
+      <b>While this stands, no figure is worked out, and nothing to ask.</b>
+      <Reasons reasons={answer.decision.reasons} currency={answer.currency} />
+    </Warning>
+  );
+}
+
+interface PanelsProps {
+  readonly answer: Appraisal;
+  readonly value: Value;
+  readonly state: SaleState;
+  readonly find: Find;
+  readonly body: AppraisalBody;
+  readonly known: Reference;
+  readonly vocabulary: Vocabulary;
+  readonly price: number | undefined;
+  readonly paid: boolean;
+  readonly dimmed: boolean;
+}
+
+function Panels(props: PanelsProps) {
+  const { answer, value, state, find, body, known, vocabulary: words, price, paid, dimmed } = props;
+  const { currency } = answer;
+  const kept = ownPrices.sales.value;
+  const rows = useMemo(() => comparableRows(value, kept), [value, kept]);
+  const band = value[state];
+  return (
+    <div class="two sale">
+      <div class="a1">
+        <BandPanel
+          value={value}
+          rows={rows}
+          currency={currency}
+          vocabulary={words}
+          price={price}
+          paid={paid}
+          dimmed={dimmed}
+        />
+      </div>
+      <div class="b">
+        <ComparablesPanel find={find} value={value} rows={rows} currency={currency} vocabulary={words} />
+        <ThreeMorePanel value={value} currency={currency} />
+      </div>
+      <div class="a2">
+        <WaterfallPanel value={value} state={state} currency={currency} dimmed={dimmed} />
+        <section class="panel" aria-labelledby="advert-title">
+          <h2 id="advert-title">What the advert must say</h2>
+          <ListingDraft
+            answer={answer}
+            body={body}
+            reference={known}
+            state={state}
+            stateFixed
+            invented={find.invented}
+            {...(band === null ? {} : { suggested: [band.p25, band.p50, band.p75] })}
+          />
+        </section>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,92 @@
+import { useMemo } from "preact/hooks";
+import type { Vocabulary } from "../ownPrices/vocabulary.ts";
+import { TableDetails } from "../parts/TableDetails.tsx";
+import { counted } from "../words/count.ts";
+import { money } from "../words/money.ts";
+import { saleName } from "../words/ownPrices.ts";
+import { shareSentence } from "../words/ownShare.ts";
+import { valueTitle } from "../words/titles.ts";
+import { BandChart, type OwnDots } from "./BandChart.tsx";
+import type { ComparableRow } from "./comparableRows.ts";
+import { DotKey } from "./DotKey.tsx";
+import { BAND_HEAD, bandRows, pricedStates, STATE_NAMES, type Value } from "./states.ts";
+
+interface BandPanelProps {
+  readonly value: Value;
+  readonly rows: readonly ComparableRow[];
+  readonly currency: string;
+  readonly vocabulary: Vocabulary;
+  readonly price: number | undefined;
+  readonly paid: boolean;
+  readonly dimmed: boolean;
+}
+
+/** Sales of the user's own that the table names; all of them stand in the chart. */
+const IN_TABLE = 100;
+
+/** What the bike fetches by state, with the user's own prices as dots. */
+export function BandPanel(props: BandPanelProps) {
+  const { value, rows, currency, vocabulary, price, paid, dimmed } = props;
+  const { state } = value.threeMore;
+  const states = useMemo(() => pricedStates(value), [value]);
+  const own = useMemo(() => ownDots(rows, state, currency), [rows, state, currency]);
+  const title = valueTitle(value, currency);
+  return (
+    <section class="panel" aria-labelledby="band-title">
+      <h2 id="band-title">{title}</h2>
+      <p class="small">
+        Before haggling, fees and post. Pale bar: 8 in 10. Full bar: the middle half. Upright line: the
+        middle.
+        {price ? ` Dotted line: ${money(price, currency)} ${paid ? "paid" : "asked"} for it.` : ""}
+      </p>
+      <p class="note">
+        {shareSentence(value.ownShare, value.comparables.length)}
+        {rows.length === 0 ? "" : ` It is told for the bike ${STATE_NAMES[state].toLowerCase()}.`}
+      </p>
+      <BandChart
+        label={`${title}. ${own.told.join(". ")}`}
+        states={states}
+        currency={currency}
+        price={price}
+        own={own}
+        dimmed={dimmed}
+      />
+      {rows.length > 0 && <DotKey surprising={rows.some((row) => row.surprising)} />}
+      <TableDetails
+        caption="Likely price by state, and your own sales"
+        head={BAND_HEAD}
+        rows={[
+          ...bandRows(states, currency),
+          ...rows
+            .slice(0, IN_TABLE)
+            .map(({ sale, says }, i) => [
+              `Your sale ${i + 1}: ${saleName(sale, vocabulary)}, ${sale.kind}`,
+              money(says, currency),
+              "",
+              "",
+            ]),
+        ]}
+      />
+    </section>
+  );
+}
+
+function ownDots(rows: readonly ComparableRow[], state: OwnDots["state"], currency: string): OwnDots {
+  const far = rows.filter(({ surprising }) => surprising).length;
+  const says = rows.map((row) => row.says);
+  const span =
+    rows.length === 1
+      ? money(says[0] ?? 0, currency)
+      : `from ${money(Math.min(...says), currency)} to ${money(Math.max(...says), currency)}`;
+  return {
+    state,
+    dots: rows.map((row) => ({ value: row.says, open: row.sale.kind === "asked", ringed: row.surprising })),
+    told:
+      rows.length === 0
+        ? []
+        : [
+            `${counted(rows.length, "sale")} of your own: ${span}`,
+            ...(far === 0 ? [] : [`${counted(far, "sale")} far from all else`]),
+          ],
+  };
+}

@@ -1,0 +1,54 @@
+import type { Vocabulary } from "../ownPrices/vocabulary.ts";
+import { capital } from "../words/count.ts";
+import { goalMoney, money } from "../words/money.ts";
+import { saleFacts, saleName } from "../words/ownPrices.ts";
+import { weightWords } from "../words/ownShare.ts";
+import type { ComparableRow } from "./comparableRows.ts";
+
+interface ComparableCardProps {
+  readonly row: ComparableRow;
+  readonly find: string;
+  readonly currency: string;
+  readonly vocabulary: Vocabulary;
+  readonly onRemove: () => void;
+}
+
+/** One of the user's own sales: its price, what it says of this bike, and how far it moves the estimate. */
+export function ComparableCard({ row, find, currency, vocabulary, onRemove }: ComparableCardProps) {
+  const { sale, goingRate, says, before, after, weight, surprising } = row;
+  const name = saleName(sale, vocabulary);
+  const figures = [
+    ["Before haggling", money(goingRate, currency)],
+    ["This bike would fetch", money(says, currency)],
+    ["The middle without it", money(before, currency)],
+    ["The middle with it", money(after, currency)],
+  ] as const;
+  return (
+    <li class="comparable">
+      <div class="ownhead">
+        <span>
+          <b>{name}</b> {sale.sameModelAs?.includes(find) && <span class="tag">same model</span>}
+        </span>
+        <b class="nowrap">
+          {goalMoney(sale.price, sale.currency)} {sale.kind}
+        </b>
+      </div>
+      <p class="small">{saleFacts(sale, vocabulary)}</p>
+      <dl>
+        {figures.map(([term, figure]) => (
+          <div key={term}>
+            <dt>{term}</dt>
+            <dd>{figure}</dd>
+          </div>
+        ))}
+      </dl>
+      {surprising && <p class="note">Far from all else: look at the price and description again.</p>}
+      <div class="ownacts">
+        <p class="small">{capital(weightWords(weight))}.</p>
+        <button type="button" class="plainbtn" onClick={onRemove}>
+          Remove<span class="sr"> {name}</span>
+        </button>
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,90 @@
+import { useState } from "preact/hooks";
+import type { Find } from "../finds/find.ts";
+import { NeededFields } from "../ownPrices/SaleFields.tsx";
+import type { Sale } from "../ownPrices/sale.ts";
+import { useSaleEntry } from "../ownPrices/saleEntry.ts";
+import { CONDITIONS } from "../ownPrices/saleWords.ts";
+import type { CHOICE_FIELDS, Vocabulary } from "../ownPrices/vocabulary.ts";
+import { Picks } from "../parts/Picks.tsx";
+
+interface QuickSaleProps {
+  readonly find: Find;
+  readonly currency: string;
+  readonly vocabulary: Vocabulary;
+  /** Unfolded at first. */
+  readonly open: boolean;
+}
+
+const LIKENESS = [
+  { value: "same", label: "The same model" },
+  { value: "kind", label: "Another of its kind", detail: "same kind, decade, frame and tier" },
+];
+
+/** What makes a bike one of its kind. */
+const OF_A_KIND = [
+  "category",
+  "era",
+  "frameMaterial",
+  "componentTier",
+] as const satisfies (typeof CHOICE_FIELDS)[number][];
+
+/** The sale of a bike like this one, in a few words. It is kept with all others under /prices. */
+export function QuickSale({ find, currency, vocabulary, open }: QuickSaleProps) {
+  const [likeness, setLikeness] = useState("same");
+  const entry = useSaleEntry(vocabulary, currency, (sale) => likeThis(sale, find, likeness === "same"));
+  const { cell, put, messages } = entry;
+  return (
+    <details class="byhand" open={open}>
+      <summary>Add the sale of a bicycle like this one</summary>
+      <form
+        ref={entry.form}
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          entry.add();
+        }}
+      >
+        <div class="fields">
+          <NeededFields entry={entry} currency={currency} />
+          <Picks
+            legend="How like this one was it?"
+            choices={LIKENESS}
+            value={likeness}
+            onValue={(value) => setLikeness(value ?? "same")}
+            layout="grid"
+          />
+          <Picks
+            legend="In what condition? (optional)"
+            choices={CONDITIONS}
+            value={cell("condition")}
+            onValue={(value) => put("condition", value)}
+            none="Unknown"
+            messages={messages("condition")}
+            layout="grid"
+          />
+        </div>
+        <p class="hint">
+          Any other bicycle goes under <a href="/prices">your prices</a>, with a description of its own.
+        </p>
+        <p class="acts">
+          <button type="submit" class="btn">
+            Add the sale
+          </button>
+        </p>
+        <p class="working" role="status">
+          {entry.said}
+        </p>
+      </form>
+    </details>
+  );
+}
+
+function likeThis(sale: Sale, find: Find, sameModel: boolean): Sale {
+  const kind = Object.fromEntries(
+    OF_A_KIND.flatMap((field) => {
+      const word = find.body.find[field];
+      return word === undefined ? [] : [[field, word]];
+    }),
+  );
+  return { ...kind, ...sale, ...(sameModel ? { name: find.name, sameModelAs: [find.id] } : {}) };
+}

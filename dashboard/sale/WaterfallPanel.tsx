@@ -1,0 +1,154 @@
+import { useCallback, useMemo } from "preact/hooks";
+import { Axis } from "../charts/Axis.tsx";
+import type { Bar, BarsSettings } from "../charts/bars.ts";
+import { createBarsChart } from "../charts/barsChart.ts";
+import { PlotLayer } from "../charts/PlotLayer.tsx";
+import type { Place } from "../charts/place.ts";
+import { percent, scaleOver } from "../charts/scale.ts";
+import type { SaleState } from "../listing/saleStates.ts";
+import { TableDetails } from "../parts/TableDetails.tsx";
+import { money } from "../words/money.ts";
+import { isOwnStep, PLAIN_BIKE, stepMoney, stepWords, waterfallTitle } from "../words/sale.ts";
+import { STATE_NAMES, type Value } from "./states.ts";
+import { type Step, waterfall } from "./waterfall.ts";
+
+interface WaterfallPanelProps {
+  readonly value: Value;
+  readonly state: SaleState;
+  readonly currency: string;
+  readonly dimmed: boolean;
+}
+
+/** How the price of a plain bike becomes that of this one, step by step. */
+export function WaterfallPanel({ value, state, currency, dimmed }: WaterfallPanelProps) {
+  const rows = useMemo(() => rowsOf(value, state, currency), [value, state, currency]);
+  const scale = useMemo(() => {
+    const highest = Math.max(...rows.map(({ from, to }) => Math.max(from, to)));
+    return scaleOver(0, highest, innerWidth < 600 ? 4 : 5);
+  }, [rows]);
+  const settings = useCallback(
+    (place: Place, active: number | null): BarsSettings => ({
+      bars: rows.map(barOf),
+      strips: place.strips,
+      scale,
+      goal: null,
+      dotted: null,
+      losses: false,
+      active,
+      width: place.width,
+      height: place.height,
+    }),
+    [rows, scale],
+  );
+  const title = waterfallTitle(value, state, currency);
+  return (
+    <section class="panel" aria-labelledby="steps-title">
+      <h2 id="steps-title">{title}</h2>
+      <p class="small">
+        From a plain bicycle to this one, a step for each thing that moves the price. Hatched: takes off.
+        Rounded, so the steps may not add up to the last unit.
+      </p>
+      <div class={dimmed ? "plotbox dim" : "plotbox"}>
+        <ol class="steps">
+          {rows.map(({ name, why, said, own, whole }) => (
+            <li key={name} class={whole ? "whole" : ""}>
+              <div class="stepname">
+                <b>{name}</b>
+                {own && <span class="tag">your sales</span>}
+                <span class="small">{why}</span>
+              </div>
+              <b class="stepsaid">{said}</b>
+              <div class="plot" />
+            </li>
+          ))}
+        </ol>
+        <PlotLayer
+          label={`${title}.`}
+          create={createBarsChart}
+          settings={settings}
+          tellings={rows.map(({ name, why, said, to }) => ({
+            title: `${name}: ${said}`,
+            lines: [why, `price so far ${money(to, currency)}`],
+            at: percent(to, scale),
+          }))}
+        />
+      </div>
+      <div class="stepaxis">
+        <Axis scale={scale} say={(amount) => money(amount, currency)} />
+      </div>
+      <p class="small">
+        {value.ownShare > 0
+          ? "Steps marked as yours rest on your own sales. The others come from invented demo sales, which yours correct a little."
+          : "Every step comes from invented demo sales."}
+      </p>
+      <TableDetails
+        caption="From a plain bicycle to this one"
+        head={["Step", "Change", "Times", "Price so far"]}
+        rows={rows.map(({ name, said, factor, to, whole }) => [
+          name,
+          whole ? "" : said,
+          factor === null ? "" : `\u00d7 ${factor.toFixed(2)}`,
+          money(to, currency),
+        ])}
+      />
+    </section>
+  );
+}
+
+interface StepRow {
+  readonly name: string;
+  readonly why: string;
+  readonly said: string;
+  readonly from: number;
+  readonly to: number;
+  readonly factor: number | null;
+  readonly own: boolean;
+  /** The first and the last: a price rather than a step. */
+  readonly whole: boolean;
+}
+
+function rowsOf(value: Value, state: SaleState, currency: string): readonly StepRow[] {
+  const whole = (name: string, why: string, price: number): StepRow => ({
+    name,
+    why,
+    said: money(price, currency),
+    from: 0,
+    to: price,
+    factor: null,
+    own: false,
+    whole: true,
+  });
+  const steps = waterfall(value, state).map(({ term, factor, from, to }: Step): StepRow => {
+    const words = stepWords(term, state);
+    return {
+      ...words,
+      said: stepMoney(to - from, currency),
+      from,
+      to,
+      factor,
+      own: isOwnStep(term),
+      whole: false,
+    };
+  });
+  return [
+    whole("A plain bicycle", PLAIN_BIKE, value.referencePrice),
+    ...steps,
+    whole(`This one, ${STATE_NAMES[state].toLowerCase()}`, "the middle of its range", value[state]?.p50 ?? 0),
+  ];
+}
+
+function barOf({ from, to, whole }: StepRow): Bar {
+  const low = Math.min(from, to);
+  const high = Math.max(from, to);
+  const fell = to < from;
+  return {
+    low,
+    high,
+    at: to,
+    sign: null,
+    token: "--ink-2",
+    open: false,
+    ...(fell ? { hatched: true } : { middle: [low, high] as const }),
+    ...(whole ? { middle: [low, high] as const } : {}),
+  };
+}
