@@ -8,7 +8,7 @@ import { CHOICE_FIELDS, type Vocabulary } from "./vocabulary.ts";
 /** One sale by hand. Price, kind and date are enough. */
 export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; currency: string }) {
   const entry = useSaleEntry(vocabulary, currency);
-  const { cell, put, messages } = entry;
+  const { cell, put } = entry;
   return (
     <details class="byhand">
       <summary>Add one sale by hand</summary>
@@ -56,7 +56,6 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
             choices={CONDITIONS}
             value={cell("condition")}
             onValue={(value) => put("condition", value)}
-            messages={messages("condition")}
           />
           <Choose
             label="How original was it?"

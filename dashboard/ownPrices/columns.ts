@@ -53,7 +53,7 @@ export function saleColumns({ choices }: Vocabulary): readonly Column<Sale>[] {
     word("drivetrain", "drivetrain", choices.drivetrain, "its gears"),
     word("step-through", "stepThrough", choices.stepThrough, "low step-through frame"),
     word("state", "state", STATES, "what could be done with it when it was sold; empty is unknown"),
-    column("condition", "condition", `0 to 1: ${scale(CONDITIONS)}`, share(CONDITIONS)),
+    column("condition", "condition", `0 to 1, of one that rides: ${scale(CONDITIONS)}`, share(CONDITIONS)),
     column("originality", "originality", `0 to 1: ${scale(ORIGINALITY)}`, share(ORIGINALITY)),
     column(
       "desirability",

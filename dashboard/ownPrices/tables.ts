@@ -9,11 +9,7 @@ export function salesTable(vocabulary: Vocabulary): Table<Sale> {
   return {
     columns: saleColumns(vocabulary),
     most: MOST_SALES,
-    check({ era, year, state, condition }) {
-      if (condition !== undefined && state !== undefined && state !== "rides") {
-        const message = "Condition is for a bicycle that rides. Leave it or the state empty.";
-        return { column: "condition", message };
-      }
+    check({ era, year }) {
       if (era === undefined || year === undefined || eraOf(year, eras) === era) return null;
       return { column: "year", message: `${year} is not in the era ${era}. Correct one, or leave it empty.` };
     },

@@ -14,6 +14,7 @@ import { BandPanel } from "../sale/BandPanel.tsx";
 import { ComparablesPanel } from "../sale/ComparablesPanel.tsx";
 import { comparableRows } from "../sale/comparableRows.ts";
 import { pricedStates, type Value } from "../sale/states.ts";
+import { stepFacts } from "../sale/stepFacts.ts";
 import { ThreeMorePanel } from "../sale/ThreeMorePanel.tsx";
 import { WaterfallPanel } from "../sale/WaterfallPanel.tsx";
 import "../style/sale.css";
@@ -86,17 +87,19 @@ function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
       {answer !== null && value === null && <NoFigure answer={answer} />}
       {answer !== null && value !== null && state !== undefined && (
         <>
-          <Picks
-            legend="Sold in which state?"
-            choices={states.map((one) => ({
-              value: one.state,
-              label: one.name,
-              detail: `about ${money(one.band.p50, answer.currency)}`,
-            }))}
-            value={state}
-            onValue={(next) => setPicked(next as SaleState)}
-            layout="grid"
-          />
+          <div class="statepicks">
+            <Picks
+              legend="Sold in which state?"
+              choices={states.map((one) => ({
+                value: one.state,
+                label: one.name,
+                detail: `about ${money(one.band.p50, answer.currency)}`,
+              }))}
+              value={state}
+              onValue={(next) => setPicked(next as SaleState)}
+              layout="grid"
+            />
+          </div>
           <Panels
             answer={answer}
             value={value}
@@ -151,12 +154,14 @@ function Panels(props: PanelsProps) {
   const { currency } = answer;
   const kept = ownPrices.sales.value;
   const rows = useMemo(() => comparableRows(value, kept), [value, kept]);
+  const facts = useMemo(() => stepFacts(body.find, words), [body, words]);
   const band = value[state];
   return (
     <div class="two sale">
       <div class="a1">
         <BandPanel
           value={value}
+          picked={state}
           rows={rows}
           currency={currency}
           vocabulary={words}
@@ -170,7 +175,7 @@ function Panels(props: PanelsProps) {
         <ThreeMorePanel value={value} currency={currency} />
       </div>
       <div class="a2">
-        <WaterfallPanel value={value} state={state} currency={currency} dimmed={dimmed} />
+        <WaterfallPanel facts={facts} value={value} state={state} currency={currency} dimmed={dimmed} />
         <section class="panel" aria-labelledby="advert-title">
           <h2 id="advert-title">What the advert must say</h2>
           <ListingDraft

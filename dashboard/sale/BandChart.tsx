@@ -31,11 +31,22 @@ interface BandChartProps {
 /** A price this many times the highest range would squeeze all else: it is left beyond the axis. */
 const FAR = 1.25;
 
+/** Whether a price lies too far above all ranges to stand on their axis. */
+export function isBeyond(
+  value: number,
+  states: readonly Pick<PricedState, "band">[],
+  price: number | undefined,
+): boolean {
+  return value > Math.max(...states.map(({ band }) => band.p90), price ?? 0) * FAR;
+}
+
 /** Likely prices by state: 8 in 10 pale, the middle half full, a tick at the middle. */
 export function BandChart({ label, states, currency, price, own, dimmed }: BandChartProps) {
   const scale = useMemo(() => {
     const highest = Math.max(...states.map(({ band }) => band.p90), price ?? 0);
-    const near = (own?.dots ?? []).map(({ value }) => value).filter((value) => value <= highest * FAR);
+    const near = (own?.dots ?? [])
+      .map(({ value }) => value)
+      .filter((value) => !isBeyond(value, states, price));
     return scaleOver(0, Math.max(highest, ...near), innerWidth < 600 ? 4 : 5);
   }, [states, price, own]);
   const settings = useCallback(

@@ -1,18 +1,21 @@
 import { useMemo } from "preact/hooks";
+import type { SaleState } from "../listing/saleStates.ts";
 import type { Vocabulary } from "../ownPrices/vocabulary.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { counted } from "../words/count.ts";
 import { money } from "../words/money.ts";
 import { saleName } from "../words/ownPrices.ts";
 import { shareSentence } from "../words/ownShare.ts";
-import { valueTitle } from "../words/titles.ts";
-import { BandChart, type OwnDots } from "./BandChart.tsx";
+import { otherStatesTitle } from "../words/sale.ts";
+import { BandChart, isBeyond, type OwnDots } from "./BandChart.tsx";
 import type { ComparableRow } from "./comparableRows.ts";
 import { DotKey } from "./DotKey.tsx";
 import { BAND_HEAD, bandRows, pricedStates, STATE_NAMES, type Value } from "./states.ts";
 
 interface BandPanelProps {
   readonly value: Value;
+  /** The state the page is about. */
+  readonly picked: SaleState;
   readonly rows: readonly ComparableRow[];
   readonly currency: string;
   readonly vocabulary: Vocabulary;
@@ -26,11 +29,11 @@ const IN_TABLE = 100;
 
 /** What the bike fetches by state, with the user's own prices as dots. */
 export function BandPanel(props: BandPanelProps) {
-  const { value, rows, currency, vocabulary, price, paid, dimmed } = props;
+  const { value, picked, rows, currency, vocabulary, price, paid, dimmed } = props;
   const { state } = value.threeMore;
   const states = useMemo(() => pricedStates(value), [value]);
   const own = useMemo(() => ownDots(rows, state, currency), [rows, state, currency]);
-  const title = valueTitle(value, currency);
+  const title = otherStatesTitle(value, picked, currency);
   return (
     <section class="panel" aria-labelledby="band-title">
       <h2 id="band-title">{title}</h2>
@@ -41,7 +44,9 @@ export function BandPanel(props: BandPanelProps) {
       </p>
       <p class="note">
         {shareSentence(value.ownShare, value.comparables.length)}
-        {rows.length === 0 ? "" : ` It is told for the bike ${STATE_NAMES[state].toLowerCase()}.`}
+        {rows.length === 0
+          ? ""
+          : ` Dots: each of them, read as this bike ${STATE_NAMES[state].toLowerCase()}.`}
       </p>
       <BandChart
         label={`${title}. ${own.told.join(". ")}`}
@@ -51,7 +56,12 @@ export function BandPanel(props: BandPanelProps) {
         own={own}
         dimmed={dimmed}
       />
-      {rows.length > 0 && <DotKey surprising={rows.some((row) => row.surprising)} />}
+      {rows.length > 0 && (
+        <DotKey
+          surprising={rows.some((row) => row.surprising)}
+          beyond={rows.some(({ says }) => isBeyond(says, states, price))}
+        />
+      )}
       <TableDetails
         caption="Likely price by state, and your own sales"
         head={BAND_HEAD}

@@ -3,6 +3,7 @@ import { capital } from "../words/count.ts";
 import { goalMoney, money } from "../words/money.ts";
 import { saleFacts, saleName } from "../words/ownPrices.ts";
 import { weightWords } from "../words/ownShare.ts";
+import { movedWords } from "../words/sale.ts";
 import type { ComparableRow } from "./comparableRows.ts";
 
 interface ComparableCardProps {
@@ -20,8 +21,7 @@ export function ComparableCard({ row, find, currency, vocabulary, onRemove }: Co
   const figures = [
     ["Before haggling", money(goingRate, currency)],
     ["This bike would fetch", money(says, currency)],
-    ["The middle without it", money(before, currency)],
-    ["The middle with it", money(after, currency)],
+    ["Moves the middle", movedWords(before, after, currency)],
   ] as const;
   return (
     <li class="comparable">

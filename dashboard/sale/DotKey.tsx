@@ -1,5 +1,5 @@
 /** What the dots under a range mean. */
-export function DotKey({ surprising }: { surprising: boolean }) {
+export function DotKey({ surprising, beyond }: { surprising: boolean; beyond: boolean }) {
   return (
     <div class="key dotkey">
       <span>
@@ -16,6 +16,7 @@ export function DotKey({ surprising }: { surprising: boolean }) {
           far from all else
         </span>
       )}
+      {beyond && <span>arrow head: beyond the axis</span>}
     </div>
   );
 }

@@ -32,9 +32,11 @@ const OF_A_KIND = [
 export function QuickSale({ find, currency, vocabulary, open }: QuickSaleProps) {
   const [likeness, setLikeness] = useState("same");
   const entry = useSaleEntry(vocabulary, currency, (sale) => likeThis(sale, find, likeness === "same"));
+  // The first sale must not fold the form up under the hand that adds the second.
+  const [unfolded] = useState(open);
   const { cell, put, messages } = entry;
   return (
-    <details class="byhand" open={open}>
+    <details class="byhand" open={unfolded}>
       <summary>Add the sale of a bicycle like this one</summary>
       <form
         ref={entry.form}

@@ -13,6 +13,8 @@ import { STATE_NAMES, type Value } from "./states.ts";
 import { type Step, waterfall } from "./waterfall.ts";
 
 interface WaterfallPanelProps {
+  /** What is said of the bike, by the step it bears on: "tandem, mid tier". */
+  readonly facts: Readonly<Partial<Record<string, string>>>;
   readonly value: Value;
   readonly state: SaleState;
   readonly currency: string;
@@ -20,8 +22,8 @@ interface WaterfallPanelProps {
 }
 
 /** How the price of a plain bike becomes that of this one, step by step. */
-export function WaterfallPanel({ value, state, currency, dimmed }: WaterfallPanelProps) {
-  const rows = useMemo(() => rowsOf(value, state, currency), [value, state, currency]);
+export function WaterfallPanel({ facts, value, state, currency, dimmed }: WaterfallPanelProps) {
+  const rows = useMemo(() => rowsOf(facts, value, state, currency), [facts, value, state, currency]);
   const scale = useMemo(() => {
     const highest = Math.max(...rows.map(({ from, to }) => Math.max(from, to)));
     return scaleOver(0, highest, innerWidth < 600 ? 4 : 5);
@@ -107,7 +109,12 @@ interface StepRow {
   readonly whole: boolean;
 }
 
-function rowsOf(value: Value, state: SaleState, currency: string): readonly StepRow[] {
+function rowsOf(
+  facts: WaterfallPanelProps["facts"],
+  value: Value,
+  state: SaleState,
+  currency: string,
+): readonly StepRow[] {
   const whole = (name: string, why: string, price: number): StepRow => ({
     name,
     why,
@@ -120,8 +127,10 @@ function rowsOf(value: Value, state: SaleState, currency: string): readonly Step
   });
   const steps = waterfall(value, state).map(({ term, factor, from, to }: Step): StepRow => {
     const words = stepWords(term, state);
+    const fact = facts[term];
     return {
-      ...words,
+      name: fact === undefined ? words.name : `${words.name}: ${fact}`,
+      why: words.why,
       said: stepMoney(to - from, currency),
       from,
       to,

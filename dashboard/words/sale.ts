@@ -1,6 +1,6 @@
 import type { SaleState } from "../listing/saleStates.ts";
 import { STATE_NAMES, type Value } from "../sale/states.ts";
-import { money } from "./money.ts";
+import { money, roundMoney } from "./money.ts";
 import { fraction } from "./ownShare.ts";
 import { moneyRange } from "./range.ts";
 
@@ -15,10 +15,37 @@ export function saleTitle(value: Value, state: SaleState, currency: string): str
   return `${STATE_NAMES[state]} it sells for about ${money(band.p50, currency)}, ${range}.${odd}`;
 }
 
+const ORDER: readonly SaleState[] = ["restored", "madeSafe", "asFound", "parts"];
+
+/**
+ * What the other states would fetch: "Restored it fetches about €20 more, as found €280 less". The differences are those of
+ * the figures shown.
+ */
+export function otherStatesTitle(value: Value, state: SaleState, currency: string): string {
+  const here = roundMoney(value[state]?.p50 ?? 0);
+  const [first, second] = ORDER.flatMap((other) => {
+    const band = value[other];
+    if (other === state || band === null) return [];
+    const more = roundMoney(band.p50) - here;
+    const told = `${money(Math.abs(more), currency)} ${more < 0 ? "less" : "more"}`;
+    return [{ name: STATE_NAMES[other], told: more === 0 ? "the same" : told }];
+  });
+  if (first === undefined) return "It can be sold in this state alone";
+  const rest = second === undefined ? "" : `, ${second.name.toLowerCase()} ${second.told}`;
+  return `${first.name} it fetches about ${first.told}${rest}`;
+}
+
 /** "+€34", "−€12": a step of a price, rounded as prices are. */
 export function stepMoney(change: number, currency: string): string {
   const said = money(Math.abs(change), currency);
   return change < 0 ? `\u2212${said}` : `+${said}`;
+}
+
+/** The middle of a range without and with a price: "€380 to €420", "hardly: €420". */
+export function movedWords(before: number, after: number, currency: string): string {
+  const from = money(before, currency);
+  const to = money(after, currency);
+  return from === to ? `hardly: ${to}` : `${from} to ${to}`;
 }
 
 /** Both ends of a range, its width in money and as a share of its middle. */
@@ -75,7 +102,7 @@ const STEPS: Readonly<Record<string, StepWords>> = {
   condition: { name: "Restored", why: "fully restored rather than just ready to ride" },
   presentation: { name: "Presentation", why: "washed, polished and well photographed" },
   papers: { name: "Papers", why: "what you can show: receipt, bill of sale" },
-  season: { name: "Month", why: "when it is sold" },
+  season: { name: "Month", why: "the month it is sold in, or the whole year where none is set" },
   place: { name: "Place", why: "where it is sold" },
   market: { name: "Prices where you sell", why: "your own sales beside the invented ones" },
   "same-model": { name: "This very model", why: "your own sales of the same model" },

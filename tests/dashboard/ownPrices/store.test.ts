@@ -191,8 +191,33 @@ describe("a question to the API", () => {
     const partPrices = partPricesOf(book, VOCABULARY, "EUR");
     expect(partPrices).toEqual({ chain: 9 });
     const body = { find: {}, workshop: { month: 4 } } as AppraisalBody;
-    expect(withOwnPrices(body, { partPrices, comparables: [] }).workshop).toEqual({ month: 4, partPrices: { chain: 9 } });
+    expect(withOwnPrices(body, { partPrices, comparables: [] }).workshop).toEqual({
+      month: 4,
+      partPrices: { chain: 9 },
+    });
     expect(withOwnPrices(body, { partPrices: {}, comparables: [] })).toBe(body);
+  });
+
+  test("carries the sales beside the find, the newest 5,000 at most, newest first", () => {
+    const many = Array.from({ length: 5002 }, (_, i) => ({
+      ...kept,
+      id: `sale-${i}`,
+      date: i < 2 ? "2020-01-01" : "2026-05-01",
+    }));
+    const sent = comparablesFor(many, "x", VOCABULARY, "2026-06-15", "EUR");
+    expect(sent).toHaveLength(5000);
+    expect(new Set(sent.map(({ id }) => id)).size).toBe(5000);
+    expect(sent.some(({ id }) => id === "sale-0" || id === "sale-1")).toBe(false);
+    const body = { find: {} } as AppraisalBody;
+    const asked = withOwnPrices(body, { partPrices: {}, comparables: sent.slice(0, 1) });
+    expect(asked.comparables).toEqual(sent.slice(0, 1));
+    expect(asked.workshop).toBeUndefined();
+  });
+
+  test("gives no condition of a bicycle that does not ride, which the API refuses", () => {
+    const [broken] = comparablesFor([{ ...kept, state: "does-not-ride" }], "x", VOCABULARY, TODAY, "EUR");
+    expect(broken).toMatchObject({ state: "does-not-ride" });
+    expect(broken).not.toHaveProperty("condition");
   });
 });
 

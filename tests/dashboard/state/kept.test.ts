@@ -117,6 +117,9 @@ describe("the address", () => {
     ["/prices", { page: "prices" }],
     ["/prices/x", { page: "nowhere" }],
     ["/nowhere", { page: "nowhere" }],
+    ["/finds/plum-hybrid/listing", { page: "listing", id: "plum-hybrid" }],
+    ["/finds/a%20b/listing/", { page: "listing", id: "a b" }],
+    ["/finds/a/listing/b", { page: "nowhere" }],
     ["/finds/a/b", { page: "nowhere" }],
   ])("%s leads to its page", (path, route) => {
     expect(routeOf(path)).toEqual(route);
