@@ -23,16 +23,19 @@ interface PartsPanelProps {
 }
 
 /** What the parts would fetch piece by piece: what to list, and what is given away and why. */
-export function PartsPanel({ value: { pieces, parts }, currency, names, inSight }: PartsPanelProps) {
+export function PartsPanel({ value, currency, names, inSight }: PartsPanelProps) {
+  const { pieces, parts, ownShare } = value;
   if (pieces.length === 0) return null;
+  const source =
+    ownShare > 0 ? "invented chances and prices that your own sales correct" : "invented prices and chances";
   const toList = pieces.filter((piece) => piece.listed);
   const rest = givenAway(pieces);
   return (
     <section class="panel" aria-labelledby="parts-title">
       <h2 id="parts-title">{piecesTitle(pieces, currency)}</h2>
       <p class="small">
-        Broken for parts, at your goal for an hour, from invented prices and chances. If each sells, the best
-        pieces fetch {moneyRange(parts.p10, parts.p90, currency)} together, before fee and post.
+        Broken for parts, at your goal for an hour, from {source}. If each sells, the best pieces fetch{" "}
+        {moneyRange(parts.p10, parts.p90, currency)} together, before fee and post.
       </p>
       <details key={inSight ? "open" : "folded"} open={inSight}>
         <summary>What the parts would fetch</summary>
@@ -76,7 +79,7 @@ function ToList({ pieces, currency }: { pieces: readonly Piece[]; currency: stri
   return (
     <div class="scrolled">
       <table class="pieces">
-        <caption class="sr">Pieces to list, dearest takings first, invented prices</caption>
+        <caption class="sr">Pieces to list, dearest takings first</caption>
         <thead>
           <tr>
             <th scope="col">List</th>

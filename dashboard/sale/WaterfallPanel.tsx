@@ -10,7 +10,7 @@ import { TableDetails } from "../parts/TableDetails.tsx";
 import { money } from "../words/money.ts";
 import { isOwnStep, PLAIN_BIKE, stepMoney, stepWords, waterfallTitle } from "../words/sale.ts";
 import { STATE_NAMES, type Value } from "./states.ts";
-import { type Step, waterfall } from "./waterfall.ts";
+import { isTold, type Step, waterfall } from "./waterfall.ts";
 
 interface WaterfallPanelProps {
   /** What is said of the bike, by the step it bears on: "tandem, mid tier". */
@@ -125,20 +125,23 @@ function rowsOf(
     own: false,
     whole: true,
   });
-  const steps = waterfall(value, state).map(({ term, factor, from, to }: Step): StepRow => {
-    const words = stepWords(term, state);
-    const fact = facts[term];
-    return {
-      name: fact === undefined ? words.name : `${words.name}: ${fact}`,
-      why: words.why,
-      said: stepMoney(to - from, currency),
-      from,
-      to,
-      factor,
-      own: isOwnStep(term),
-      whole: false,
-    };
-  });
+  // What is left of the small steps may itself read as nothing.
+  const steps = waterfall(value, state)
+    .filter(isTold)
+    .map(({ term, factor, from, to }: Step): StepRow => {
+      const words = stepWords(term, state);
+      const fact = facts[term];
+      return {
+        name: fact === undefined ? words.name : `${words.name}: ${fact}`,
+        why: words.why,
+        said: stepMoney(to - from, currency),
+        from,
+        to,
+        factor,
+        own: isOwnStep(term),
+        whole: false,
+      };
+    });
   return [
     whole("A plain bicycle", PLAIN_BIKE, value.referencePrice),
     ...steps,

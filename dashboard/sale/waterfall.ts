@@ -27,16 +27,17 @@ export function waterfall(value: Value, state: SaleState): readonly Step[] {
   if (end === undefined) return [];
   const whole = drivers.reduce((product, { factor }) => product * factor, referencePrice);
   const all = walk(referencePrice, [...drivers, { term: "state", factor: end / whole }]);
-  const shown = all.filter((step) => !isSmall(step));
-  const rest = all.filter(isSmall).reduce((product, { factor }) => product * factor, 1);
+  const shown = all.filter(isTold);
+  const rest = all.filter((step) => !isTold(step)).reduce((product, { factor }) => product * factor, 1);
   if (rest === 1) return all;
   const last = shown.findIndex(({ term }) => term === "state");
   const at = last < 0 ? shown.length : last;
   return walk(referencePrice, shown.toSpliced(at, 0, { term: "rest", factor: rest, from: 0, to: 0 }));
 }
 
-function isSmall({ from, to }: Step): boolean {
-  return Math.abs(to - from) < LEAST;
+/** Whether a step is large enough to be told. */
+export function isTold({ from, to }: Step): boolean {
+  return Math.abs(to - from) >= LEAST;
 }
 
 function walk(start: number, factors: readonly { readonly term: string; readonly factor: number }[]): Step[] {

@@ -4,7 +4,7 @@ import { appraise } from "../api/client.ts";
 import { DEMO_FINDS } from "../finds/demo.ts";
 import { type Find, withGoal } from "../finds/find.ts";
 import { asFind, openOwnFinds } from "../finds/own.ts";
-import { comparablesFor, partPricesOf } from "../ownPrices/comparables.ts";
+import { type Comparable, comparablesFor, partPricesOf } from "../ownPrices/comparables.ts";
 import { localDay } from "../ownPrices/days.ts";
 import { describedKind } from "../words/description.ts";
 import { type Asking, createAsking } from "./asking.ts";
@@ -14,6 +14,21 @@ import { reference } from "./reference.ts";
 import { browserStore, shelf } from "./shelf.ts";
 
 export const ownFinds = openOwnFinds(shelf(browserStore(), "spokeworth.finds"));
+
+/** The user's own sales as comparables, by find: worked out anew only where the sales changed, not with every keystroke. */
+const comparablesOf = computed(() => {
+  const sales = ownPrices.sales.value;
+  const words = vocabulary.value;
+  const currency = reference.value?.currency;
+  const today = localDay(new Date());
+  const known = new Map<string, readonly Comparable[]>();
+  return (find: string): readonly Comparable[] => {
+    if (words === null || currency === undefined) return [];
+    const found = known.get(find) ?? comparablesFor(sales, find, words, today, currency);
+    known.set(find, found);
+    return found;
+  };
+});
 
 /** Every find that can be asked about: the user's own beside the invented ones, each with the user's own prices. */
 export const finds = computed<readonly Find[]>(() => {
@@ -26,12 +41,11 @@ export const finds = computed<readonly Find[]>(() => {
     return find === null ? [] : [find];
   });
   const partPrices = partPricesOf(ownPrices.partPrices.value, words, known.currency);
-  const today = localDay(new Date());
-  const sales = ownPrices.sales.value;
-  return [...DEMO_FINDS, ...own].map((find) => {
-    const comparables = comparablesFor(sales, find.id, words, today, known.currency);
-    return { ...find, body: withOwnPrices(find.body, { partPrices, comparables }) };
-  });
+  const comparables = comparablesOf.value;
+  return [...DEMO_FINDS, ...own].map((find) => ({
+    ...find,
+    body: withOwnPrices(find.body, { partPrices, comparables: comparables(find.id) }),
+  }));
 });
 
 const askings = new Map<string, Asking>();

@@ -45,17 +45,23 @@ export function yourSales(n: number): string {
  * Where a range comes from: "Seven tenths of this range come from your 5 sales, the rest from invented demo sales."
  * @param share of the estimate that rests on the user's own sales, 0 to 1
  * @param sales how many of them
- * @param what the thing in question, inside a sentence: "this range"
+ * @param what the ranges in question, inside a sentence
  */
-export function shareSentence(share: number, sales: number, what = "this range"): string {
-  if (sales === 0) return `All of ${what} comes from invented demo sales.`;
+export function shareSentence(
+  share: number,
+  sales: number,
+  what: "this range" | "these ranges" = "this range",
+): string {
+  const come = what === "this range" ? "comes" : "come";
+  if (sales === 0) return `All of ${what} ${come} from invented demo sales.`;
   const tenths = Math.round(share * 10);
   const yours = yourSales(sales);
   if (tenths === 0)
-    return `Hardly any of ${what} comes from ${yours}; nearly all of it from invented demo sales.`;
+    return `Hardly any of ${what} ${come} from ${yours}; nearly all of it from invented demo sales.`;
   if (tenths === 10)
-    return `Nearly all of ${what} comes from ${yours}, the little rest from invented demo sales.`;
-  const part = tenths === 5 ? "Half" : tenths === 1 ? "One tenth" : `${capital(count(tenths))} tenths`;
-  const come = tenths === 5 || tenths === 1 ? "comes" : "come";
-  return `${part} of ${what} ${come} from ${yours}, the rest from invented demo sales.`;
+    return `Nearly all of ${what} ${come} from ${yours}, the little rest from invented demo sales.`;
+  const rest = `from ${yours}, the rest from invented demo sales.`;
+  if (tenths === 1 || tenths === 5)
+    return `${tenths === 1 ? "One tenth" : "Half"} of ${what} ${come} ${rest}`;
+  return `${capital(count(tenths))} tenths of ${what} come ${rest}`;
 }

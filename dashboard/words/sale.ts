@@ -38,6 +38,7 @@ export function otherStatesTitle(value: Value, state: SaleState, currency: strin
 /** "+€34", "−€12": a step of a price, rounded as prices are. */
 export function stepMoney(change: number, currency: string): string {
   const said = money(Math.abs(change), currency);
+  if (roundMoney(change) === 0) return said;
   return change < 0 ? `\u2212${said}` : `+${said}`;
 }
 

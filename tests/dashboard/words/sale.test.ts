@@ -84,6 +84,11 @@ describe("where a range comes from", () => {
     expect(shareSentence(share, sales)).toBe(said);
   });
 
+  test("several ranges at once", () => {
+    expect(shareSentence(0, 0, "these ranges")).toBe("All of these ranges come from invented demo sales.");
+    expect(shareSentence(0.5, 2, "these ranges")).toMatch(/^Half of these ranges come from your 2 sales, /);
+  });
+
   test("the weight of one sale in plain fractions", () => {
     expect(weightWords(0.33)).toBe("counts for a third of the estimate");
     expect(weightWords(0.02)).toBe("counts for less than a twentieth of the estimate");
@@ -131,7 +136,7 @@ describe("three more sales", () => {
 
 describe("the steps of a price", () => {
   test("carry their sign and currency", () => {
-    expect([34, -12, 0].map((change) => stepMoney(change, "EUR"))).toEqual(["+€34", "\u2212€12", "+€0"]);
+    expect([34, -12, -0.2].map((change) => stepMoney(change, "EUR"))).toEqual(["+€34", "\u2212€12", "€0"]);
   });
 
   test("have words for every driver that the API can name, none of them its id", () => {
