@@ -18,6 +18,12 @@ export function refusal({ pointer, message }: FieldFault, checks: readonly Check
     const told = input === undefined ? message : labelled(message, input);
     return check === undefined ? sentence(told) : `${check.name}. ${sentence(told)}`;
   }
+  // They are sent newest first, as the page of one's own prices lists them.
+  if (part === "comparables") {
+    return /^\d+$/.test(name)
+      ? `Your own sales, number ${Number(name) + 1} from the newest. ${sentence(message)}`
+      : `Your own sales. ${sentence(message)}`;
+  }
   const field = FIELD_NAMES[name as AttributeName] as string | undefined;
   return field === undefined ? sentence(message) : `${field} ${sentence(message)}`;
 }

@@ -77,6 +77,10 @@ describe("a refusal", () => {
     expect(refusal({ pointer, message }, [STRING_TEST])).toBe(
       "Rear alignment. String to seat tube, left requires at least 0 mm, got -3.",
     );
+    expect(refusal({ pointer: "/comparables/3/price", message: "price must be above 0" }, [])).toBe(
+      "Your own sales, number 4 from the newest. Price must be above 0.",
+    );
+    expect(refusal({ pointer: "/comparables", message: "too many" }, [])).toBe("Your own sales. Too many.");
     expect(refusal({ pointer: "/find/kept", message: "kept is unknown" }, [])).toBe(
       "How was it kept? Kept is unknown.",
     );

@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { vocabularyOf } from "../../../dashboard/ownPrices/vocabulary.ts";
 import type { Value } from "../../../dashboard/sale/states.ts";
+import { stepFacts } from "../../../dashboard/sale/stepFacts.ts";
 import { fraction, shareSentence, weightWords } from "../../../dashboard/words/ownShare.ts";
 import {
   askedSentence,
@@ -15,6 +17,7 @@ import {
 } from "../../../dashboard/words/sale.ts";
 import design from "../../../data/value-drivers.json" with { type: "json" };
 import { DRIVERS } from "../../../worker/engine/valuation/driver.ts";
+import { referenceOf } from "../fixtures/service.ts";
 
 /** Invented figures: 8 in 10 from four fifths to five quarters of the middle. */
 const band = (p50: number) => ({ p10: 0.8 * p50, p25: 0.9 * p50, p50, p75: 1.1 * p50, p90: 1.25 * p50 });
@@ -114,6 +117,14 @@ describe("where a range comes from", () => {
     );
     expect(askedSentence(0.97, 2)).toMatch(/3 % less .* \(learned in part from your 2 asking prices\)\.$/);
     expect(askedSentence(1.001, 1)).toMatch(/as it stands.* your one asking price/);
+  });
+});
+
+describe("what is said of the bike beside the steps", () => {
+  test("stands in the catalogue's words; what is unknown is left out", async () => {
+    const words = vocabularyOf(await referenceOf());
+    const find = { category: "tandem", era: "1990s", frameMaterial: "steel", componentTier: "mid" } as const;
+    expect(stepFacts(find, words)).toEqual({ kind: "tandem, mid tier", era: "1990s", material: "steel" });
   });
 });
 
