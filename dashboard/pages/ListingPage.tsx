@@ -1,27 +1,21 @@
-import { useMemo, useState } from "preact/hooks";
-import type { Appraisal, AppraisalBody, Reference } from "../api/types.ts";
+import { useState } from "preact/hooks";
+import type { Appraisal, Reference } from "../api/types.ts";
 import { namesIn } from "../find/names.ts";
 import { Reasons } from "../find/Reasons.tsx";
 import type { Find } from "../finds/find.ts";
-import { ListingDraft } from "../listing/ListingDraft.tsx";
 import { defaultState, offeredStates, type SaleState } from "../listing/saleStates.ts";
 import type { Vocabulary } from "../ownPrices/vocabulary.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
 import { Picks } from "../parts/Picks.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
-import { BandPanel } from "../sale/BandPanel.tsx";
-import { ComparablesPanel } from "../sale/ComparablesPanel.tsx";
-import { comparableRows } from "../sale/comparableRows.ts";
+import { SalePanels } from "../sale/SalePanels.tsx";
 import { pricedStates, type Value } from "../sale/states.ts";
-import { stepFacts } from "../sale/stepFacts.ts";
-import { ThreeMorePanel } from "../sale/ThreeMorePanel.tsx";
-import { WaterfallPanel } from "../sale/WaterfallPanel.tsx";
 import "../style/sale.css";
 import { Warning } from "../signs/Warning.tsx";
 import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
-import { ownPrices, vocabulary } from "../state/ownPrices.ts";
+import { vocabulary } from "../state/ownPrices.ts";
 import { reference } from "../state/reference.ts";
 import { route } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
@@ -100,7 +94,7 @@ function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
               layout="grid"
             />
           </div>
-          <Panels
+          <SalePanels
             answer={answer}
             value={value}
             state={state}
@@ -133,62 +127,5 @@ function NoFigure({ answer }: { answer: Appraisal }) {
       <b>While this stands, no figure is worked out, and nothing to ask.</b>
       <Reasons reasons={answer.decision.reasons} currency={answer.currency} />
     </Warning>
-  );
-}
-
-interface PanelsProps {
-  readonly answer: Appraisal;
-  readonly value: Value;
-  readonly state: SaleState;
-  readonly find: Find;
-  readonly body: AppraisalBody;
-  readonly known: Reference;
-  readonly vocabulary: Vocabulary;
-  readonly price: number | undefined;
-  readonly paid: boolean;
-  readonly dimmed: boolean;
-}
-
-function Panels(props: PanelsProps) {
-  const { answer, value, state, find, body, known, vocabulary: words, price, paid, dimmed } = props;
-  const { currency } = answer;
-  const kept = ownPrices.sales.value;
-  const rows = useMemo(() => comparableRows(value, kept), [value, kept]);
-  const facts = useMemo(() => stepFacts(body.find, words), [body, words]);
-  const band = value[state];
-  return (
-    <div class="two sale">
-      <div class="a1">
-        <BandPanel
-          value={value}
-          picked={state}
-          rows={rows}
-          currency={currency}
-          vocabulary={words}
-          price={price}
-          paid={paid}
-          dimmed={dimmed}
-        />
-      </div>
-      <div class="b">
-        <ComparablesPanel find={find} value={value} rows={rows} currency={currency} vocabulary={words} />
-        <ThreeMorePanel value={value} currency={currency} />
-      </div>
-      <div class="a2">
-        <WaterfallPanel facts={facts} value={value} state={state} currency={currency} dimmed={dimmed} />
-        <section class="panel" aria-labelledby="advert-title">
-          <h2 id="advert-title">What the advert must say</h2>
-          <ListingDraft
-            answer={answer}
-            body={body}
-            reference={known}
-            state={state}
-            stateFixed
-            invented={find.invented}
-            {...(band === null ? {} : { suggested: [band.p25, band.p50, band.p75] })}
-          />
-        </section>
-      </div>
-    </div>
   );
 }

@@ -8,9 +8,9 @@ import { percent, scaleOver } from "../charts/scale.ts";
 import type { SaleState } from "../listing/saleStates.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { money } from "../words/money.ts";
-import { isOwnStep, PLAIN_BIKE, stepMoney, stepWords, waterfallTitle } from "../words/sale.ts";
-import { STATE_NAMES, type Value } from "./states.ts";
-import { isTold, type Step, waterfall } from "./waterfall.ts";
+import { waterfallTitle } from "../words/sale.ts";
+import type { Value } from "./states.ts";
+import { type StepRow, stepRows } from "./stepRows.ts";
 
 interface WaterfallPanelProps {
   /** What is said of the bike, by the step it bears on: "tandem, mid tier". */
@@ -23,7 +23,7 @@ interface WaterfallPanelProps {
 
 /** How the price of a plain bike becomes that of this one, step by step. */
 export function WaterfallPanel({ facts, value, state, currency, dimmed }: WaterfallPanelProps) {
-  const rows = useMemo(() => rowsOf(facts, value, state, currency), [facts, value, state, currency]);
+  const rows = useMemo(() => stepRows(facts, value, state, currency), [facts, value, state, currency]);
   const scale = useMemo(() => {
     const highest = Math.max(...rows.map(({ from, to }) => Math.max(from, to)));
     return scaleOver(0, highest, innerWidth < 600 ? 4 : 5);
@@ -95,58 +95,6 @@ export function WaterfallPanel({ facts, value, state, currency, dimmed }: Waterf
       />
     </section>
   );
-}
-
-interface StepRow {
-  readonly name: string;
-  readonly why: string;
-  readonly said: string;
-  readonly from: number;
-  readonly to: number;
-  readonly factor: number | null;
-  readonly own: boolean;
-  /** The first and the last: a price rather than a step. */
-  readonly whole: boolean;
-}
-
-function rowsOf(
-  facts: WaterfallPanelProps["facts"],
-  value: Value,
-  state: SaleState,
-  currency: string,
-): readonly StepRow[] {
-  const whole = (name: string, why: string, price: number): StepRow => ({
-    name,
-    why,
-    said: money(price, currency),
-    from: 0,
-    to: price,
-    factor: null,
-    own: false,
-    whole: true,
-  });
-  // What is left of the small steps may itself read as nothing.
-  const steps = waterfall(value, state)
-    .filter(isTold)
-    .map(({ term, factor, from, to }: Step): StepRow => {
-      const words = stepWords(term, state);
-      const fact = facts[term];
-      return {
-        name: fact === undefined ? words.name : `${words.name}: ${fact}`,
-        why: words.why,
-        said: stepMoney(to - from, currency),
-        from,
-        to,
-        factor,
-        own: isOwnStep(term),
-        whole: false,
-      };
-    });
-  return [
-    whole("A plain bicycle", PLAIN_BIKE, value.referencePrice),
-    ...steps,
-    whole(`This one, ${STATE_NAMES[state].toLowerCase()}`, "the middle of its range", value[state]?.p50 ?? 0),
-  ];
 }
 
 function barOf({ from, to, whole }: StepRow): Bar {

@@ -32,7 +32,7 @@ export function fraction(share: number): string {
 /** What one price does to an estimate, from its weight: "counts for a third of the estimate". */
 export function weightWords(weight: number): string {
   if (Math.abs(weight) < HARDLY) return "counts for hardly anything";
-  if (weight < 0) return "moves the estimate against itself, a little";
+  if (weight < 0) return "pulls the estimate the other way, a little";
   return `counts for ${fraction(weight)} of the estimate`;
 }
 
