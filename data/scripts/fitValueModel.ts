@@ -70,9 +70,9 @@ export function fittedModel(
     rows: observations.length,
     degreesOfFreedom: fit.degreesOfFreedom,
     residualSd: digits(fit.residualSd, COEFFICIENT_DIGITS),
-    largestLeverage: digits(largestLeverage(root, observations), COEFFICIENT_DIGITS),
+    largestLeverage: digits(largestLeverage(layout, root, observations), COEFFICIENT_DIGITS),
     columns: Array.from(fit.coefficients, (coefficient, index) => ({
-      name: layout.names[index]!,
+      name: layout.names[layout.demo.start + index]!,
       coefficient: digits(coefficient, COEFFICIENT_DIGITS),
     })),
     squareRootInformation: Array.from(root.entries, (entry) => digits(entry, TRIANGLE_DIGITS)),
@@ -89,11 +89,11 @@ function priorRoot(
   prior: ValuePrior,
   sales: number,
 ): UpperTriangle {
-  const size = layout.demoSize;
+  const { start, size } = layout.demo;
   const power = Math.sqrt(prior.demoSalesCount / sales / (1 + prior.betweenModels));
   const entries = Float64Array.from(fit.triangle.entries, (entry) => power * entry);
   const sd = Math.sqrt(withinModels(fit, prior));
-  layout.names.slice(0, size).forEach((name, column) => {
+  layout.names.slice(start, start + size).forEach((name, column) => {
     const row = new Float64Array(size);
     row[column] = sd / prior.driverSd[driverOf(name)];
     foldRow({ size, entries, rotated: new Float64Array(size) }, row, 0);
@@ -120,7 +120,7 @@ function observationOf(layout: ValueLayout, { description, price }: ComparableSa
 
 function fitOnce(layout: ValueLayout, observations: readonly Observation[]): LeastSquaresFit {
   return leastSquares(
-    observations.map((observation) => denseRow(seenRow(observation), layout.demoSize)),
+    observations.map((observation) => demoRow(layout, seenRow(observation))),
     observations.map(({ logPrice, limit }) => logPrice - (limit ?? 0)),
     observations.map(({ spread }) => 1 / (spread * spread)),
   );
@@ -131,13 +131,19 @@ function limitedBy(layout: ValueLayout, fit: LeastSquaresFit, observation: Obser
   const { columns, values, drivers } = observation.row;
   const product = columns.reduce(
     (sum, column, index) =>
-      CIRCUMSTANCES.includes(drivers[index]!) ? sum + fit.coefficients[column]! * values[index]! : sum,
+      CIRCUMSTANCES.includes(drivers[index]!)
+        ? sum + fit.coefficients[column - layout.demo.start]! * values[index]!
+        : sum,
     0,
   );
   return { ...observation, limit: product > high ? high : product < low ? low : null };
 }
 
-function largestLeverage(root: UpperTriangle, observations: readonly Observation[]): number {
+function largestLeverage(
+  { demo }: ValueLayout,
+  root: UpperTriangle,
+  observations: readonly Observation[],
+): number {
   const covariance = inverseOfGram(root);
   const { size } = root;
   return observations.reduce((largest, observation) => {
@@ -145,13 +151,19 @@ function largestLeverage(root: UpperTriangle, observations: readonly Observation
     const form = columns.reduce(
       (sum, column, i) =>
         columns.reduce(
-          (inner, other, j) => inner + covariance[column * size + other]! * values[i]! * values[j]!,
+          (inner, other, j) =>
+            inner + covariance[(column - demo.start) * size + other - demo.start]! * values[i]! * values[j]!,
           sum,
         ),
       0,
     );
     return Math.max(largest, form / observation.spread ** 2);
   }, 0);
+}
+
+/** The columns that the demo sales fill. */
+function demoRow({ names, demo: { start, size } }: ValueLayout, row: ValueRow): Float64Array {
+  return denseRow(row, names.length).subarray(start, start + size);
 }
 
 function seenRow({ row, limit }: Observation): ValueRow {

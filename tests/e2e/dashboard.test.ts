@@ -28,7 +28,7 @@ describe("the first page", () => {
   }) => {
     await openFinds(page);
     await page.getByRole("link", { name: "Copper track bike" }).click();
-    await headed(page, /^Restore the copper track bike: €\d+ an hour, likely between €\d+ and €\d+\.$/);
+    await headed(page, /^Restore the copper track bike: €\d+ an hour, likely between −?€\d+ and €\d+\.$/);
     const verdict = page.getByRole("region", { name: "Verdict", exact: true });
     await verdict.getByText("Restore it").waitFor();
     await verdict.getByText(/^Restoring is expected to bring €\d+ for [\d.]+ h/).waitFor();

@@ -15,6 +15,7 @@ import type { Forecaster, Prices } from "./forecasters.ts";
 const PRIOR = priorTable as unknown as ValuePrior;
 const DESIGN = designOf(VALUE_DRIVERS);
 const LAYOUT = valueLayout(DESIGN);
+const { start: START, size: SIZE } = LAYOUT.demo;
 /** No effect held to anything; so near as to be known. */
 const [LOOSE, KNOWN] = [1000, 1e-6];
 
@@ -22,7 +23,9 @@ const SALES = salesFromCsv(readFileSync(new URL("../../../data/demo-sales.csv", 
 
 /** The invented sales by the value model's columns; a kind is category, tier and state. */
 export const DEMO_SALES: Prices = {
-  rows: SALES.map(({ description }) => Array.from(denseRow(valueRow(LAYOUT, description), LAYOUT.demoSize))),
+  rows: SALES.map(({ description }) =>
+    Array.from(denseRow(valueRow(LAYOUT, description), LAYOUT.names.length).subarray(START, START + SIZE)),
+  ),
   y: SALES.map(({ price }) => Math.log(price)),
   kind: SALES.map(({ description: { attributes, state } }) =>
     [attributes.category, attributes.componentTier, state.kind].join(" "),

@@ -52,10 +52,12 @@ describe("the fit to the invented sales", () => {
 
   test("recovers every driver within four standard errors, and the errors are as large as they claim", () => {
     const { layout, fit: found } = fit;
-    const misses = layout.names.slice(0, layout.demoSize).map((name, column) => {
-      const miss = found.coefficients[column]! - trueCoefficient(VALUE_DRIVERS, name);
-      return { name, inErrors: miss / found.standardErrors[column]! };
-    });
+    const misses = layout.names
+      .slice(layout.demo.start, layout.demo.start + layout.demo.size)
+      .map((name, column) => {
+        const miss = found.coefficients[column]! - trueCoefficient(VALUE_DRIVERS, name);
+        return { name, inErrors: miss / found.standardErrors[column]! };
+      });
     expect(misses.filter(({ inErrors }) => !(Math.abs(inErrors) < 4))).toEqual([]);
     // The mean of 160 squares near 1: its own standard deviation is about sqrt(2 / 160) = 0.11, more as columns share sales.
     const meanSquare = misses.reduce((sum, { inErrors }) => sum + inErrors ** 2, 0) / misses.length;

@@ -1,9 +1,9 @@
 import type { Probability } from "../quantity.ts";
-import { belongs, type ClassedAttributes, restorationInterest } from "./bikeClass.ts";
+import { type CoreMoments, coreMoments } from "./coreMoments.ts";
 import { addMarginal, type Outcome, outcomesOf } from "./marginal.ts";
 import { originalityEntries, stateEntries } from "./rowEntries.ts";
 import { PRESENTATIONS } from "./saleDescription.ts";
-import { chanceThat, coresOf, type KnownDescription, statesOf } from "./unknowns.ts";
+import { type KnownDescription, statesOf } from "./unknowns.ts";
 import type { ValueLayout } from "./valueLayout.ts";
 import type { MarketShares } from "./valueTables.ts";
 
@@ -20,16 +20,18 @@ export interface ExpectedRow {
 
 /**
  * Averages the regression's row over all that is not known of a bike, by the market's shares: first and second moments of the mixture, which is
- * what a linear model asks for. Where everything is known it is the known bike's row, with no variance. A term of fashion counts as independent
- * of the other unknowns but kind, tier, era and material.
+ * what a linear model asks for. Where everything is known it is the known bike's row, with no variance.
+ * @param coreOf kind, tier, era and material, summed (coreMoments); given by whoever reads many bikes and keeps the sums
  */
 export function expectedRow(
   layout: ValueLayout,
   coefficients: Float64Array,
   shares: MarketShares,
   known: KnownDescription,
+  coreOf: (known: KnownDescription) => CoreMoments = (one) => coreMoments(layout, coefficients, shares, one),
 ): ExpectedRow {
-  const x = new Float64Array(layout.names.length);
+  const core = coreOf(known);
+  const x = core.x.slice();
   const write = (outcomes: readonly Outcome[], weight: Probability) =>
     addMarginal(x, coefficients, outcomes, weight);
   const states = statesOf(known, layout.design, shares);
@@ -38,7 +40,7 @@ export function expectedRow(
   x[layout.intercept] = 1;
   x[layout.market] = 1;
 
-  let variance = 0;
+  let variance = core.within;
   for (const outcomes of alwaysUnknown(layout, shares, known)) variance += write(outcomes, 1).variance;
   let shownMean = 0;
   for (const outcomes of shownUnknown(layout, shares, known)) {
@@ -47,35 +49,29 @@ export function expectedRow(
     variance += rides * own;
   }
 
-  // Kind, tier, era, material and state, on which the rest depends: mean and mean square of log price over their combinations.
-  let [mean, square, squaredSpread] = [0, 0, 0];
-  for (const { what: core, chance } of coresOf(known.attributes, shares)) {
-    x[layout.marketOfCategory[core.category]!]! += chance;
-    let base = write([{ chance: 1, entries: coreEntries(layout, core) }], chance).mean;
-    for (const [index, term] of layout.design.fashion.entries()) {
-      const holds = chanceThat(term, core, known, layout.design, shares);
-      if (holds === 0) continue;
-      const effect = write([{ chance: holds, entries: [layout.fashion[index]!, 1] }], chance);
-      base += effect.mean;
-      variance += chance * effect.variance;
-    }
-    const interest = restorationInterest(layout.design.interest, core);
+  // Mean and mean square of log price over kind, tier, era, material and state.
+  let [mean, square] = [0, 0];
+  for (const { tier, interest, chance, sum, square: ownSquare } of core.cells) {
     const presentations = presentationsOf(layout, shares, interest);
     for (const { what: state, chance: ofState } of states) {
       const weight = chance * ofState;
-      const entries = stateEntries(layout, core.componentTier, interest, state);
-      let effect = base + write([{ chance: 1, entries }], weight).mean;
+      const entries = stateEntries(layout, tier, interest, state);
+      let effect = write([{ chance: 1, entries }], weight).mean;
       if (state.kind === "rides") {
         const shown = write(presentations, weight);
         effect += shownMean + shown.mean;
         variance += weight * shown.variance;
       }
-      mean += weight * effect;
-      square += weight * effect * effect;
+      mean += ofState * (sum + chance * effect);
+      square += ofState * (ownSquare + 2 * effect * sum + chance * effect * effect);
     }
-    squaredSpread += chance * spreadOf(layout, core, known, shares);
   }
-  return { x, variance: variance + Math.max(0, square - mean * mean), squaredSpread, rides };
+  return {
+    x,
+    variance: variance + Math.max(0, square - mean * mean),
+    squaredSpread: core.squaredSpread,
+    rides,
+  };
 }
 
 /** What is open on any bike: size, season, desirability. */
@@ -125,30 +121,4 @@ function presentationsOf(
     chance: shares.presentation[one],
     entries: [layout.presentation[one], one === "full" ? interest : 1],
   }));
-}
-
-function coreEntries(layout: ValueLayout, core: ClassedAttributes): readonly number[] {
-  const entries = [
-    layout.kind[core.category]![core.componentTier],
-    1,
-    layout.era[core.category]![core.era],
-    1,
-  ];
-  layout.design.material.forEach((term, index) => {
-    if (belongs(term, core)) entries.push(layout.material[index]!, 1);
-  });
-  return entries;
-}
-
-/** Mean square of the spread's multiple over what is not known. */
-function spreadOf(
-  layout: ValueLayout,
-  core: ClassedAttributes,
-  known: KnownDescription,
-  shares: MarketShares,
-): number {
-  const { any, spread } = layout.design.collectable;
-  let scatters = 0;
-  for (const term of any) scatters = Math.max(scatters, chanceThat(term, core, known, layout.design, shares));
-  return 1 + scatters * (spread * spread - 1);
 }

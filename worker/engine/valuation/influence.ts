@@ -1,12 +1,12 @@
 import type { Money, Probability } from "../quantity.ts";
-import { solveTransposed, type UpperTriangle } from "../statistics/upperTriangle.ts";
+import { solveTransposed, solveUpper } from "../statistics/upperTriangle.ts";
 import { tailsOf } from "./goingRate.ts";
 import type { ReadComparable } from "./learnFromSales.ts";
 import { goingRate, targetRow } from "./prediction.ts";
 import type { SaleDescription } from "./saleDescription.ts";
 import { type ValueBand, valueBand } from "./valueBand.ts";
-import { denseRow, type ValueBelief } from "./valueBelief.ts";
-import { withoutCircumstances } from "./valueRow.ts";
+import { denseRow, medianVariance, type ValueBelief } from "./valueBelief.ts";
+import { type ValueEntries, withoutCircumstances } from "./valueRow.ts";
 
 /** What one comparable does to the estimate of a bike. */
 export interface Influence {
@@ -33,14 +33,16 @@ export function influences(
 ): readonly Influence[] {
   const { regression, coefficients, variance } = belief;
   const { row, limit } = targetRow(belief, bike);
-  const target = denseRow(limit === 0 ? row : withoutCircumstances(row), regression.size);
-  const rooted = solveTransposed(regression, target);
   const logMedian = limit + dot(denseRow(row, regression.size), coefficients);
   const after = Math.exp(logMedian);
+  const pullOf = pullsOn(belief, denseRow(limit === 0 ? row : withoutCircumstances(row), regression.size));
   const pulls = new Map<Float64Array, Pull>();
   return sales.map(({ x, y, precision, count }) => {
-    const known = pulls.get(x) ?? pullOf(regression, coefficients, rooted, x);
-    pulls.set(x, known);
+    let known = pulls.get(x);
+    if (known === undefined) {
+      known = pullOf(x);
+      pulls.set(x, known);
+    }
     const weight = precision * count;
     const miss = y - known.expected;
     const left = 1 - weight * known.leverage;
@@ -58,19 +60,47 @@ export function influences(
 
 /** What a description has to do with the bike in question: shared by all comparables described alike. */
 interface Pull {
+  /** x'm. */
   readonly expected: number;
+  /** x'V x. */
   readonly leverage: number;
+  /** Of the target with x: target'V x. */
   readonly covariance: number;
 }
 
-function pullOf(
-  triangle: UpperTriangle,
-  coefficients: Float64Array,
-  rooted: Float64Array,
-  x: Float64Array,
-): Pull {
-  const own = solveTransposed(triangle, x);
-  return { expected: dot(x, coefficients), leverage: dot(own, own), covariance: dot(rooted, own) };
+/** How any row pulls on a target: by V where it is at hand, else by solving with R. */
+function pullsOn(belief: ValueBelief, target: Float64Array): (x: Float64Array) => Pull {
+  const { regression, coefficients, covariance } = belief;
+  const rooted = solveTransposed(regression, target);
+  if (covariance === null)
+    return (x) => {
+      const own = solveTransposed(regression, x);
+      return { expected: dot(x, coefficients), leverage: dot(own, own), covariance: dot(rooted, own) };
+    };
+  const pulling = solveUpper(regression, rooted);
+  return (x) => {
+    const row = sparse(x);
+    const [expected, pull] = [dotRow(row, coefficients), dotRow(row, pulling)];
+    return { expected, leverage: medianVariance(belief, row), covariance: pull };
+  };
+}
+
+/** A row without its noughts. */
+function sparse(x: Float64Array): ValueEntries {
+  const columns: number[] = [];
+  const values: number[] = [];
+  for (let column = 0; column < x.length; column++) {
+    if (x[column] === 0) continue;
+    columns.push(column);
+    values.push(x[column]!);
+  }
+  return { columns, values };
+}
+
+function dotRow({ columns, values }: ValueEntries, of: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < columns.length; i++) sum += values[i]! * of[columns[i]!]!;
+  return sum;
 }
 
 /**

@@ -1,8 +1,11 @@
 import type { Probability } from "../quantity.ts";
 import { learn, type RegressionRow } from "../statistics/conjugateRegression.ts";
+import { inverseOfGram } from "../statistics/upperTriangle.ts";
 import type { Comparable, KnownAttributes } from "./comparable.ts";
+import { type CoreMoments, coreMoments } from "./coreMoments.ts";
 import { expectedRow } from "./expectedRow.ts";
 import type { PricedAttributes } from "./saleDescription.ts";
+import type { KnownDescription } from "./unknowns.ts";
 import { beliefIn, type ValueBelief } from "./valueBelief.ts";
 import type { ValueModel } from "./valueModel.ts";
 
@@ -45,10 +48,14 @@ export function readComparables(
   reading: Reading,
 ): readonly ReadComparable[] {
   const rows = new Map<string, DescribedRow>();
+  const cores = coresKept(model);
   return comparables.map((comparable) => {
     const key = keyOf(comparable);
-    const row = rows.get(key) ?? describedRow(model, comparable, reading);
-    rows.set(key, row);
+    let row = rows.get(key);
+    if (row === undefined) {
+      row = describedRow(model, comparable, reading, cores);
+      rows.set(key, row);
+    }
     const { price, kind, ageDays } = comparable;
     const y = Math.log(price) - reading.logPriceLevel - (kind === "paid" ? row.logPaidShare : 0);
     return {
@@ -61,21 +68,27 @@ export function readComparables(
   });
 }
 
+/** From so many comparables on, inverting R once costs less than solving with it for each. */
+const MANY = 1000;
+
 /** The belief after the comparables that were read. */
 export function learnFromSales(model: ValueModel, sales: readonly ReadComparable[]): ValueBelief {
   if (sales.length === 0) return model.initial;
-  return beliefIn(learn(model.initial.regression, sales), { ...model.initial, covariance: null });
+  const regression = learn(model.initial.regression, sales);
+  const covariance = sales.length < MANY ? null : inverseOfGram(regression);
+  return beliefIn(regression, { ...model.initial, covariance });
 }
 
 function describedRow(
   { layout, prior, initial }: ValueModel,
   comparable: Comparable,
   { like, paidShare }: Reading,
+  coreOf: (known: KnownDescription) => CoreMoments,
 ): DescribedRow {
   const { likeThis, kind } = comparable;
   const attributes = likeThis ? { ...shared(like), ...told(comparable.attributes) } : comparable.attributes;
   const known = { ...comparable, attributes };
-  const expected = expectedRow(layout, initial.coefficients, prior.shares, known);
+  const expected = expectedRow(layout, initial.coefficients, prior.shares, known, coreOf);
   const { x, variance, squaredSpread, rides } = expected;
   if (kind === "asked") x[layout.asked] = 1;
   if (likeThis) x[layout.sameModel] = Math.sqrt(squaredSpread);
@@ -84,6 +97,26 @@ function describedRow(
     x,
     precision: 1 / scatter,
     logPaidShare: rides * Math.log(paidShare.rides) + (1 - rides) * Math.log(paidShare.notRiding),
+  };
+}
+
+/** The sums over kind, tier, era and material, worked out once for all comparables of which the same of these is known. */
+function coresKept({ layout, prior, initial }: ValueModel): (known: KnownDescription) => CoreMoments {
+  const kept = new Map<string, CoreMoments>();
+  const { fashion, collectable } = layout.design;
+  // Of originality only which of these it reaches bears on the sums.
+  const thresholds = [...new Set([...fashion, ...collectable.any].map((term) => term.originalityFrom))];
+  const reached = (originality: number | undefined) =>
+    originality === undefined ? "any" : thresholds.filter((least) => originality >= least).length;
+  return (known) => {
+    const { category, era, frameMaterial, componentTier, stepThrough, drivetrain } = known.attributes;
+    const key = `${category} ${era} ${frameMaterial} ${componentTier} ${stepThrough} ${drivetrain} ${reached(known.originality)}`;
+    let core = kept.get(key);
+    if (core === undefined) {
+      core = coreMoments(layout, initial.coefficients, prior.shares, known);
+      kept.set(key, core);
+    }
+    return core;
   };
 }
 

@@ -128,8 +128,11 @@ function circumstanceLimit(
   return Math.min(Math.log(high), Math.max(Math.log(low), product)) - product;
 }
 
-function demoColumns({ columns, values, drivers }: ValueRow, { demoSize }: ValueLayout): ValueRow {
-  const kept = columns.map((column) => column < demoSize);
+function demoColumns(
+  { columns, values, drivers }: ValueRow,
+  { demo: { start, size } }: ValueLayout,
+): ValueRow {
+  const kept = columns.map((column) => column >= start && column < start + size);
   return {
     columns: columns.filter((_, index) => kept[index]),
     values: values.filter((_, index) => kept[index]),

@@ -6,7 +6,7 @@ import {
 import { inverseOfGram, rowStart, solveTransposed } from "../statistics/upperTriangle.ts";
 import { type Tails, tailsOf } from "./goingRate.ts";
 import type { ValueLayout } from "./valueLayout.ts";
-import type { ValueRow } from "./valueRow.ts";
+import type { ValueEntries } from "./valueRow.ts";
 import type { FittedModel, ValuePrior } from "./valueTables.ts";
 
 /** What is believed of prices after some sales: all that a prediction needs. */
@@ -33,7 +33,7 @@ export function initialBelief(layout: ValueLayout, fitted: FittedModel, prior: V
   const variance = withinModels(fitted, prior);
   const mean = new Float64Array(layout.names.length);
   fitted.columns.forEach(({ coefficient }, column) => {
-    mean[column] = coefficient;
+    mean[layout.demo.start + column] = coefficient;
   });
   mean[layout.asked] = Math.log(prior.asked.factor);
   const triangle = priorTriangle(layout, fitted, prior, Math.sqrt(variance));
@@ -69,11 +69,11 @@ export function withinModels(
 }
 
 /** x'V x: variance of the log of the median in units of the variance within a model. */
-export function medianVariance(belief: ValueBelief, row: ValueRow): number {
+export function medianVariance(belief: ValueBelief, row: ValueEntries): number {
   return belief.covariance === null ? solved(belief, row) : summed(belief.covariance, belief, row);
 }
 
-function solved({ regression }: ValueBelief, row: ValueRow): number {
+function solved({ regression }: ValueBelief, row: ValueEntries): number {
   let sum = 0;
   for (const value of solveTransposed(regression, denseRow(row, regression.size))) sum += value * value;
   return sum;
@@ -82,7 +82,7 @@ function solved({ regression }: ValueBelief, row: ValueRow): number {
 function summed(
   covariance: Float64Array,
   { coefficients }: ValueBelief,
-  { columns, values }: ValueRow,
+  { columns, values }: ValueEntries,
 ): number {
   const size = coefficients.length;
   let sum = 0;
@@ -96,7 +96,7 @@ function summed(
 }
 
 /** A row with its noughts. */
-export function denseRow({ columns, values }: ValueRow, size: number): Float64Array {
+export function denseRow({ columns, values }: ValueEntries, size: number): Float64Array {
   const row = new Float64Array(size);
   columns.forEach((column, index) => {
     row[column]! += values[index]!;
@@ -106,13 +106,13 @@ export function denseRow({ columns, values }: ValueRow, size: number): Float64Ar
 
 /** The table's root information with that of the columns that no demo sale fills: each independent, by its own spread. */
 function priorTriangle(layout: ValueLayout, fitted: FittedModel, prior: ValuePrior, sd: number) {
-  const { demoSize, names } = layout;
+  const { demo, names } = layout;
   const size = names.length;
   const entries = new Float64Array((size * (size + 1)) / 2);
-  for (let row = 0; row < demoSize; row++) {
-    const from = rowStart(demoSize, row);
-    const to = rowStart(size, row);
-    for (let column = 0; column < demoSize - row; column++)
+  for (let row = 0; row < demo.size; row++) {
+    const from = rowStart(demo.size, row);
+    const to = rowStart(size, demo.start + row);
+    for (let column = 0; column < demo.size - row; column++)
       entries[to + column] = fitted.squareRootInformation[from + column]!;
   }
   const own = (column: number, ownSd: number) => {

@@ -33,8 +33,8 @@ type Columns<Level extends string> = Readonly<Record<Level, number>>;
 export interface ValueLayout {
   readonly design: ValueDesign;
   readonly names: readonly string[];
-  /** How many columns, the first ones, the demo sales fill; the others wait for sales of one's own. */
-  readonly demoSize: number;
+  /** The columns from `start` on that the demo sales fill; the others wait for sales of one's own. */
+  readonly demo: { readonly start: number; readonly size: number };
   readonly intercept: number;
   readonly kind: Readonly<Record<string, Columns<Tier>>>;
   readonly era: Readonly<Record<string, Columns<Era>>>;
@@ -70,12 +70,14 @@ export function valueLayout(design: ValueDesign): ValueLayout {
       all.map((level) => [level, level === plain ? REFERENCE : column(`${driver}:${level}`)]),
     ) as Columns<Level>;
   const { category, tier } = design.reference;
+  const marketOfCategory = table(PRICED_CATEGORIES, (one) => column(`market:${one}`));
+  const start = names.length;
   const kind = table(PRICED_CATEGORIES, (one) =>
     levels(`kind:${one}`, TIERS, one === category ? tier : undefined),
   );
   const eraGroups = table([...design.eraGroups, "other"], (group) => levels(`era:${group}`, ERAS, PLAIN.era));
   const era = table(PRICED_CATEGORIES, (one) => eraGroups[design.eraGroups.includes(one) ? one : "other"]!);
-  const demo = {
+  const rest = {
     material: design.material.map(({ name }) => column(`material:${name}`)),
     size: levels("size", ATTRIBUTE_VALUES.sizeClass, PLAIN.size),
     fashion: design.fashion.map(({ name }) => column(`fashion:${name}`)),
@@ -99,15 +101,15 @@ export function valueLayout(design: ValueDesign): ValueLayout {
     place: levels("place", ATTRIBUTE_VALUES.place, PLAIN.place),
     intercept: column("level"),
   };
-  const demoSize = names.length;
+  const size = names.length - start;
   return {
     design,
     names,
-    demoSize,
+    demo: { start, size },
     kind,
     era,
-    ...demo,
-    marketOfCategory: table(PRICED_CATEGORIES, (one) => column(`market:${one}`)),
+    ...rest,
+    marketOfCategory,
     market: column("market"),
     asked: column("asked"),
     sameModel: column("same-model"),

@@ -17,16 +17,17 @@ export interface ValueModel {
  */
 export function compileModel(fitted: FittedModel, prior: ValuePrior): ValueModel {
   const layout = valueLayout(fitted.design);
-  const { names, demoSize } = layout;
-  const odd = names.slice(0, demoSize).findIndex((name, index) => fitted.columns[index]?.name !== name);
-  if (odd >= 0 || fitted.columns.length !== demoSize) {
-    const at = odd >= 0 ? odd : demoSize;
-    const requirement = `${odd >= 0 ? names[at] : `${demoSize} columns`}: run npm run data`;
+  const { start, size } = layout.demo;
+  const names = layout.names.slice(start, start + size);
+  const odd = names.findIndex((name, index) => fitted.columns[index]?.name !== name);
+  if (odd >= 0 || fitted.columns.length !== size) {
+    const at = odd >= 0 ? odd : size;
+    const requirement = `${odd >= 0 ? names[at] : `${size} columns`}: run npm run data`;
     throw new DomainError("inconsistent-table", `columns[${at}]`, fitted.columns[at]?.name, requirement);
   }
   const entries = fitted.squareRootInformation;
-  if (entries.length !== (demoSize * (demoSize + 1)) / 2) {
-    const requirement = `${(demoSize * (demoSize + 1)) / 2} entries: run npm run data`;
+  if (entries.length !== (size * (size + 1)) / 2) {
+    const requirement = `${(size * (size + 1)) / 2} entries: run npm run data`;
     throw new DomainError("inconsistent-table", "squareRootInformation", entries.length, requirement);
   }
   return { layout, prior, initial: initialBelief(layout, fitted, prior) };

@@ -6,7 +6,13 @@ import type { PricedAttributes, SaleDescription } from "./saleDescription.ts";
 import { PRICED_CATEGORIES, REFERENCE, type ValueLayout } from "./valueLayout.ts";
 
 /** A row of the regression without its noughts. */
-export interface ValueRow {
+export interface ValueEntries {
+  readonly columns: readonly number[];
+  readonly values: readonly number[];
+}
+
+/** Such a row with the driver of each entry. */
+export interface ValueRow extends ValueEntries {
   readonly columns: number[];
   readonly values: number[];
   readonly drivers: Driver[];
