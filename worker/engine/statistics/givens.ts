@@ -24,7 +24,7 @@ export function foldRow(information: SquareRootInformation, row: Float64Array, r
     const incoming = row[pivot]!;
     if (incoming === 0) continue;
     const diagonal = entries[start]!;
-    const length = Math.sqrt(diagonal * diagonal + incoming * incoming);
+    const length = norm(Math.abs(diagonal), Math.abs(incoming));
     const cosine = diagonal / length;
     const sine = incoming / length;
     entries[start] = length;
@@ -39,4 +39,11 @@ export function foldRow(information: SquareRootInformation, row: Float64Array, r
     left = cosine * left - sine * before;
   }
   return left;
+}
+
+/** sqrt(a^2 + b^2) without over- or underflow; Math.hypot takes ten times as long. */
+function norm(a: number, b: number): number {
+  const [large, small] = a > b ? [a, b] : [b, a];
+  const ratio = small / large;
+  return large * Math.sqrt(1 + ratio * ratio);
 }
