@@ -41,6 +41,12 @@ function valued(sales: readonly Comparable[]) {
   ];
 }
 
+/** Folded in, and the bands: without what each comparable did. */
+function banded(sales: readonly Comparable[]) {
+  const belief = learnFromSales(COMPILED, readComparables(COMPILED, sales, reading));
+  return states.map((state) => valueBand(predict(belief, state)));
+}
+
 /** The bands alone, the plain way: normal equations solved afresh for the posterior, and again without each comparable. */
 function naively(sales: readonly Comparable[], leavingOut: boolean) {
   const read = readComparables(COMPILED, sales, reading);
@@ -66,10 +72,12 @@ export default {
   candidates: [
     { name: `naively, ${FEW}: normal equations, bands alone`, run: () => naively(few, false) },
     { name: `naively, ${FEW}: and solved again without each`, run: () => naively(few, true) },
+    { name: `ours, ${FEW}: bands alone`, run: () => banded(few) },
     { name: `ours, ${FEW}`, run: () => valued(few) },
     { name: `ours, ${FEW} described in part`, run: () => valued(inPart.slice(0, FEW)) },
     { name: "ours, none", run: () => valued([]) },
     { name: `naively, ${MANY}: normal equations, bands alone`, run: () => naively(comparables, false) },
+    { name: `ours, ${MANY}: bands alone`, run: () => banded(comparables) },
     { name: `ours, ${MANY}`, run: () => valued(comparables) },
     { name: `ours, ${MANY} described in part`, run: () => valued(inPart) },
   ],

@@ -1,10 +1,10 @@
 import type { Tier } from "../bicycle.ts";
 import type { Probability } from "../quantity.ts";
 import { belongs, type ClassedAttributes, restorationInterest } from "./bikeClass.ts";
-import { addMarginal } from "./marginal.ts";
-import { chanceThat, coresOf, type KnownDescription } from "./unknowns.ts";
-import type { ValueLayout } from "./valueLayout.ts";
-import type { MarketShares } from "./valueTables.ts";
+import { addMarginal, type Outcome } from "./marginal.ts";
+import { chanceInClass, coresOf, type KnownDescription } from "./unknowns.ts";
+import { REFERENCE, type ValueLayout } from "./valueLayout.ts";
+import type { MarketShares, ValueTerm } from "./valueTables.ts";
 
 /** The bikes of one tier and interest in restoration: on these alone depends what a state is worth. */
 export interface CoreCell {
@@ -35,32 +35,26 @@ export function coreMoments(
   known: KnownDescription,
 ): CoreMoments {
   const { fashion, interest: interests, collectable } = layout.design;
+  const inClass = (term: ValueTerm, column: number): OpenTerm => {
+    const holds = chanceInClass(term, known, layout.design, shares);
+    return { term, holds, outcomes: [{ chance: holds, entries: [column, 1] }] };
+  };
+  const fashions = fashion.map((term, index) => inClass(term, layout.fashion[index]!));
+  const collectables = collectable.any.map((term) => inClass(term, REFERENCE));
   const x = new Float64Array(layout.names.length);
   const cells: CoreCell[] = [];
   let [within, squaredSpread] = [0, 0];
   for (const { what: core, chance } of coresOf(known.attributes, shares)) {
     x[layout.marketOfCategory[core.category]!]! += chance;
-    let effect = addMarginal(
-      x,
-      coefficients,
-      [{ chance: 1, entries: coreEntries(layout, core) }],
-      chance,
-    ).mean;
-    for (let index = 0; index < fashion.length; index++) {
-      const holds = chanceThat(fashion[index]!, core, known, layout.design, shares);
-      if (holds === 0) continue;
-      const one = addMarginal(
-        x,
-        coefficients,
-        [{ chance: holds, entries: [layout.fashion[index]!, 1] }],
-        chance,
-      );
+    let effect = addMarginal(x, coefficients, coreOutcome(layout, core), chance).mean;
+    for (const { term, holds, outcomes } of fashions) {
+      if (holds === 0 || !belongs(term, core)) continue;
+      const one = addMarginal(x, coefficients, outcomes, chance);
       effect += one.mean;
       within += chance * one.variance;
     }
     let scatters = 0;
-    for (const term of collectable.any)
-      scatters = Math.max(scatters, chanceThat(term, core, known, layout.design, shares));
+    for (const { term, holds } of collectables) if (holds > scatters && belongs(term, core)) scatters = holds;
     squaredSpread += chance * (1 + scatters * (collectable.spread ** 2 - 1));
     const cell = cellOf(cells, core.componentTier, restorationInterest(interests, core));
     cell.chance += chance;
@@ -68,6 +62,13 @@ export function coreMoments(
     cell.square += chance * effect * effect;
   }
   return { x, cells, within, squaredSpread };
+}
+
+/** A term with the chance that it holds where its class does. */
+interface OpenTerm {
+  readonly term: ValueTerm;
+  readonly holds: Probability;
+  readonly outcomes: readonly Outcome[];
 }
 
 function cellOf(cells: CoreCell[], tier: Tier, interest: Probability): CoreCell {
@@ -78,11 +79,11 @@ function cellOf(cells: CoreCell[], tier: Tier, interest: Probability): CoreCell 
   return cell;
 }
 
-function coreEntries(layout: ValueLayout, core: ClassedAttributes): readonly number[] {
+function coreOutcome(layout: ValueLayout, core: ClassedAttributes): readonly Outcome[] {
   const { category, componentTier, era } = core;
   const entries = [layout.kind[category]![componentTier], 1, layout.era[category]![era], 1];
   layout.design.material.forEach((term, index) => {
     if (belongs(term, core)) entries.push(layout.material[index]!, 1);
   });
-  return entries;
+  return [{ chance: 1, entries }];
 }

@@ -1,6 +1,6 @@
 import { ERAS, TIERS } from "../bicycle.ts";
 import type { Probability } from "../quantity.ts";
-import { belongs, type ClassedAttributes } from "./bikeClass.ts";
+import type { ClassedAttributes } from "./bikeClass.ts";
 import type { Comparable, KnownAttributes } from "./comparable.ts";
 import type { PricedAttributes, SaleState } from "./saleDescription.ts";
 import type { MarketShares, ValueDesign, ValueTerm } from "./valueTables.ts";
@@ -63,15 +63,13 @@ export function* coresOf(
   }
 }
 
-/** Chance that a term holds for a bike of that kind, tier, era and material, over what else is not known of it. */
-export function chanceThat(
+/** Chance that a term holds for a bike of the class it belongs to, over what else is not known of the bike. */
+export function chanceInClass(
   term: ValueTerm,
-  core: ClassedAttributes,
   known: KnownDescription,
   { originalityKnots }: ValueDesign,
   shares: MarketShares,
 ): Probability {
-  if (!belongs(term, core)) return 0;
   const among = (list: readonly string[], told: string | undefined, of: Readonly<Record<string, number>>) => {
     if (list.length === 0) return 1;
     if (told !== undefined) return list.includes(told) ? 1 : 0;
