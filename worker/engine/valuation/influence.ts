@@ -5,7 +5,7 @@ import type { ReadComparable } from "./learnFromSales.ts";
 import { goingRate, targetRow } from "./prediction.ts";
 import type { SaleDescription } from "./saleDescription.ts";
 import { type ValueBand, valueBand } from "./valueBand.ts";
-import { denseRow, medianVariance, type ValueBelief } from "./valueBelief.ts";
+import { denseRow, medianCovariance, medianVariance, type ValueBelief } from "./valueBelief.ts";
 import { type ValueEntries, withoutCircumstances } from "./valueRow.ts";
 
 /** What one comparable does to the estimate of a bike. */
@@ -31,9 +31,10 @@ export function influences(
   sales: readonly ReadComparable[],
   bike: SaleDescription,
 ): readonly Influence[] {
+  if (sales.length === 0) return [];
   const { regression, coefficients, variance } = belief;
   const { row, limit } = targetRow(belief, bike);
-  const logMedian = limit + dot(denseRow(row, regression.size), coefficients);
+  const logMedian = limit + dotRow(row, coefficients);
   const after = Math.exp(logMedian);
   const pullOf = pullsOn(belief, denseRow(limit === 0 ? row : withoutCircumstances(row), regression.size));
   const pulls = new Map<Float64Array, Pull>();
@@ -113,20 +114,26 @@ export function withMoreSales(
   bike: SaleDescription,
   count: number,
 ): { readonly now: ValueBand; readonly after: ValueBand } {
-  const { layout, regression, coefficients, betweenModels, tails } = belief;
+  const { layout, coefficients, betweenModels, tails } = belief;
   const { row, limit, spread } = targetRow(belief, bike);
-  const known = denseRow(limit === 0 ? row : withoutCircumstances(row), regression.size);
-  const like = denseRow(row, regression.size);
-  like[layout.sameModel] = 0;
-  const [target, more] = [solveTransposed(regression, known), solveTransposed(regression, like)];
+  const known = limit === 0 ? row : withoutCircumstances(row);
+  const like = without(row, layout.sameModel);
   const weight = count / (spread * spread * (1 + betweenModels));
-  const before = dot(target, target);
-  const settled = (weight * dot(target, more) ** 2) / (1 + weight * dot(more, more));
-  const logMedian = limit + dot(denseRow(row, regression.size), coefficients);
+  const before = medianVariance(belief, known);
+  const shared = medianCovariance(belief, known, like);
+  const settled = (weight * shared * shared) / (1 + weight * medianVariance(belief, like));
+  const logMedian = limit + dotRow(row, coefficients);
   const learned = { ...belief, tails: tailsOf(tails.degreesOfFreedom + count) };
   return {
     now: valueBand(goingRate(belief, logMedian, spread, before)),
     after: valueBand(goingRate(learned, logMedian, spread, before - settled)),
+  };
+}
+
+function without({ columns, values }: ValueEntries, column: number): ValueEntries {
+  return {
+    columns: columns.filter((one) => one !== column),
+    values: values.filter((_, index) => columns[index] !== column),
   };
 }
 

@@ -95,6 +95,26 @@ function summed(
   return sum;
 }
 
+/** x'V z: covariance of the logs of two medians in the same units. */
+export function medianCovariance(belief: ValueBelief, one: ValueEntries, other: ValueEntries): number {
+  const { covariance, regression } = belief;
+  const { size } = regression;
+  let sum = 0;
+  if (covariance === null) {
+    const [a, b] = [one, other].map((row) => solveTransposed(regression, denseRow(row, size)));
+    for (let index = 0; index < size; index++) sum += a![index]! * b![index]!;
+    return sum;
+  }
+  for (let i = 0; i < one.columns.length; i++) {
+    const start = one.columns[i]! * size;
+    let inner = 0;
+    for (let j = 0; j < other.columns.length; j++)
+      inner += covariance[start + other.columns[j]!]! * other.values[j]!;
+    sum += inner * one.values[i]!;
+  }
+  return sum;
+}
+
 /** A row with its noughts. */
 export function denseRow({ columns, values }: ValueEntries, size: number): Float64Array {
   const row = new Float64Array(size);
