@@ -25,8 +25,8 @@ export function ValuePanel({ value, sellAt, currency, price, paid, dimmed }: Val
       <h2 id="value-title">{valueTitle(value, currency)}</h2>
       <p class="small">
         Likely prices by state, before haggling and fees.{" "}
-        {shareSentence(value.ownShare, value.comparables.length, "these ranges")} Pale bar: 8 in 10. Full bar:
-        the middle half.{dotted}
+        {shareSentence(value.ownShare, value.comparables.length, "these estimates")} Pale bar: 8 in 10. Full
+        bar: the middle half.{dotted}
       </p>
       {value.extrapolates && <p class="note">Unlike anything in the data, so the range is wide.</p>}
       <BandChart

@@ -42,17 +42,17 @@ export function yourSales(n: number): string {
 }
 
 /**
- * Where a range comes from: "Seven tenths of this range come from your 5 sales, the rest from invented demo sales."
+ * Where an estimate comes from: "Seven tenths of this estimate come from your 5 sales, the rest from invented demo sales."
  * @param share of the estimate that rests on the user's own sales, 0 to 1
  * @param sales how many of them
- * @param what the ranges in question, inside a sentence
+ * @param what the estimates in question, inside a sentence
  */
 export function shareSentence(
   share: number,
   sales: number,
-  what: "this range" | "these ranges" = "this range",
+  what: "this estimate" | "these estimates" = "this estimate",
 ): string {
-  const come = what === "this range" ? "comes" : "come";
+  const come = what === "this estimate" ? "comes" : "come";
   if (sales === 0) return `All of ${what} ${come} from invented demo sales.`;
   const tenths = Math.round(share * 10);
   const yours = yourSales(sales);

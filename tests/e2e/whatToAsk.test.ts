@@ -62,11 +62,11 @@ describe("what to ask", () => {
     page,
   }) => {
     await page.goto("/finds/plum-hybrid");
-    await page.getByText(/All of these ranges come from invented demo sales\./).waitFor();
+    await page.getByText(/All of these estimates come from invented demo sales\./).waitFor();
     await page.getByRole("link", { name: "What to ask for it" }).click();
     const before = await headed(page, SOLD);
     await page.getByRole("heading", { name: "No sale of your own yet" }).waitFor();
-    await page.getByText("All of this range comes from invented demo sales.").waitFor();
+    await page.getByText("All of this estimate comes from invented demo sales.").waitFor();
     const plain = await inkUnderBar(page, "Made safe");
 
     await addSale(page, 90, "Paid");
@@ -104,7 +104,7 @@ describe("what to ask", () => {
     await headed(page, /^3 sales of your own/);
     await page.goto("/finds/plum-hybrid");
     await page
-      .getByText(/of these ranges come from your 3 sales, the rest from invented demo sales\./)
+      .getByText(/of these estimates come from your 3 sales, the rest from invented demo sales\./)
       .waitFor();
   });
 

@@ -69,27 +69,31 @@ describe("what to ask, in a sentence", () => {
 
 describe("where a range comes from", () => {
   test.each([
-    [0, 0, "All of this range comes from invented demo sales."],
+    [0, 0, "All of this estimate comes from invented demo sales."],
     [
       0.02,
       1,
-      "Hardly any of this range comes from your one sale; nearly all of it from invented demo sales.",
+      "Hardly any of this estimate comes from your one sale; nearly all of it from invented demo sales.",
     ],
-    [0.1, 2, "One tenth of this range comes from your 2 sales, the rest from invented demo sales."],
-    [0.5, 3, "Half of this range comes from your 3 sales, the rest from invented demo sales."],
-    [0.71, 5, "Seven tenths of this range come from your 5 sales, the rest from invented demo sales."],
+    [0.1, 2, "One tenth of this estimate comes from your 2 sales, the rest from invented demo sales."],
+    [0.5, 3, "Half of this estimate comes from your 3 sales, the rest from invented demo sales."],
+    [0.71, 5, "Seven tenths of this estimate come from your 5 sales, the rest from invented demo sales."],
     [
       0.99,
       1200,
-      "Nearly all of this range comes from your 1,200 sales, the little rest from invented demo sales.",
+      "Nearly all of this estimate comes from your 1,200 sales, the little rest from invented demo sales.",
     ],
   ])("a share of %f from %i sales", (share, sales, said) => {
     expect(shareSentence(share, sales)).toBe(said);
   });
 
   test("several ranges at once", () => {
-    expect(shareSentence(0, 0, "these ranges")).toBe("All of these ranges come from invented demo sales.");
-    expect(shareSentence(0.5, 2, "these ranges")).toMatch(/^Half of these ranges come from your 2 sales, /);
+    expect(shareSentence(0, 0, "these estimates")).toBe(
+      "All of these estimates come from invented demo sales.",
+    );
+    expect(shareSentence(0.5, 2, "these estimates")).toMatch(
+      /^Half of these estimates come from your 2 sales, /,
+    );
   });
 
   test("the weight of one sale in plain fractions", () => {
