@@ -1,18 +1,12 @@
-import type {
-  ComparableSale,
-  SaleDescription,
-  SaleState,
+import {
+  type ComparableSale,
+  PRICED_ATTRIBUTES,
+  type SaleDescription,
+  type SaleState,
 } from "../../worker/engine/valuation/saleDescription.ts";
 
 const HEADER = [
-  "category",
-  "era",
-  "frameMaterial",
-  "componentTier",
-  "sizeClass",
-  "place",
-  "stepThrough",
-  "drivetrain",
+  ...PRICED_ATTRIBUTES,
   "originality",
   "desirability",
   "state",
@@ -23,7 +17,6 @@ const HEADER = [
   "month",
   "price",
 ] as const;
-const ATTRIBUTES = HEADER.slice(0, 8);
 
 /** Sales as comma-separated text, one a line; condition is empty for a bike that does not ride. */
 export function salesToCsv(sales: readonly ComparableSale[]): string {
@@ -31,7 +24,7 @@ export function salesToCsv(sales: readonly ComparableSale[]): string {
     const { attributes, state, originality, desirability, asFound, presentation, papers, month } =
       description;
     return [
-      ...ATTRIBUTES.map((name) => attributes[name as keyof typeof attributes]),
+      ...PRICED_ATTRIBUTES.map((name) => attributes[name]),
       originality,
       desirability,
       state.kind,
@@ -61,7 +54,7 @@ function saleFrom(cells: readonly string[], line: number): ComparableSale {
   const cell = (name: (typeof HEADER)[number]) => cells[HEADER.indexOf(name)]!;
   const kind = cell("state") as SaleState["kind"];
   const description = {
-    attributes: Object.fromEntries(ATTRIBUTES.map((name) => [name, cell(name)])),
+    attributes: Object.fromEntries(PRICED_ATTRIBUTES.map((name) => [name, cell(name)])),
     originality: Number(cell("originality")),
     desirability: Number(cell("desirability")),
     state: kind === "rides" ? { kind, condition: Number(cell("condition")) } : { kind },

@@ -5,8 +5,15 @@ import { fitValueModel, type ValueFit } from "../../../data/scripts/fitValueMode
 import { salesFromCsv, salesToCsv } from "../../../data/scripts/saleCsv.ts";
 import { designOf, logWidth, VALUE_DRIVERS } from "../../../data/scripts/valueDrivers.ts";
 import { valueModelText } from "../../../data/scripts/valueFiles.ts";
+import { ERAS, TIERS } from "../../../worker/engine/bicycle.ts";
+import { leverage } from "../../../worker/engine/statistics/leastSquares.ts";
+import type { SaleDescription } from "../../../worker/engine/valuation/saleDescription.ts";
+import { denseRow } from "../../../worker/engine/valuation/valueBelief.ts";
 import { PRICED_CATEGORIES } from "../../../worker/engine/valuation/valueLayout.ts";
+import { valueRow } from "../../../worker/engine/valuation/valueRow.ts";
+import { plainSale } from "./plainSale.ts";
 import { trueCoefficient } from "./trueCoefficients.ts";
+import { WORKED } from "./workedSales.ts";
 
 function dataFile(name: string): string {
   return readFileSync(new URL(`../../../data/${name}`, import.meta.url), "utf8");
@@ -70,6 +77,23 @@ describe("the fit to the invented sales", () => {
     const truth = logWidth(VALUE_DRIVERS.spread.ordinary) / (2 * 1.2815515655446);
     const error = truth / Math.sqrt(2 * fit.fit.degreesOfFreedom);
     expect(Math.abs(fit.fit.residualSd - truth)).toBeLessThan(4 * error);
+  });
+
+  test("leaves below 3.5 % of an ordinary bike's median unknown, below 5 % of any plain one's", () => {
+    const { start, size } = fit.layout.demo;
+    const unknown = (sale: SaleDescription) => {
+      const row = denseRow(valueRow(fit.layout, sale), fit.layout.names.length);
+      return fit.fit.residualSd * Math.sqrt(leverage(fit.fit.triangle, row.subarray(start, start + size)));
+    };
+    for (const [name, sale] of WORKED) expect(unknown(sale), name).toBeLessThan(0.035);
+    for (const category of PRICED_CATEGORIES as SaleDescription["attributes"]["category"][]) {
+      for (const componentTier of TIERS) {
+        for (const era of ERAS) {
+          const name = `${category} ${componentTier} ${era}`;
+          expect(unknown(plainSale({ category, componentTier, era })), name).toBeLessThan(0.05);
+        }
+      }
+    }
   });
 
   test("meets sales on both sides of the limits on circumstances, and settles", () => {

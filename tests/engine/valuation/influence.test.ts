@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { inverseOfGram } from "../../../worker/engine/statistics/upperTriangle.ts";
 import { influences, ownShare, withMoreSales } from "../../../worker/engine/valuation/influence.ts";
 import { learnFromSales, readComparables } from "../../../worker/engine/valuation/learnFromSales.ts";
 import { predict, targetRow } from "../../../worker/engine/valuation/prediction.ts";
@@ -51,6 +52,21 @@ describe("how each comparable moves the estimate", () => {
     expect(last.distance).toBeCloseTo(0, 8);
     expect(moved[0]!.distance).toBeLessThan(0);
     expect(moved[2]!.distance).toBeGreaterThan(1);
+  });
+
+  test("is the same where many comparables make it worth inverting R", () => {
+    const inverted = { ...BELIEF, covariance: inverseOfGram(BELIEF.regression) };
+    influences(inverted, READ, BIKE).forEach((one, index) => {
+      for (const part of ["before", "after", "weight", "says", "distance"] as const)
+        expect(one[part], part).toBeCloseTo(moved[index]![part], 9);
+    });
+    const many = readComparables(
+      COMPILED,
+      Array.from({ length: 1000 }, (_, index) => comparable({ price: 100 + index / 10 })),
+      READING,
+    );
+    expect(BELIEF.covariance).toBeNull();
+    expect(learnFromSales(COMPILED, many).covariance).not.toBeNull();
   });
 
   test("a slip of the pen is called far off", () => {

@@ -10,12 +10,12 @@ import { designOf, digits, SET_NAMES, SETS, type SetName } from "./referenceSets
 /**
  * Correct decimal digits asked of coefficients, standard errors and residual spread. Rotations work on R, whose condition number is that of the design
  * and not its square, so about 16 minus its decimal logarithm are left: one column costs nothing (NoInt1), a straight line or a parabola two to four
- * (Norris, Pontius; the intercept of Norris is a quarter beside responses of a thousand), six collinear series (Longley) or powers up to the fifth (Wampler) four to seven. Where nought is certified (Wampler1 and 2 are fitted
+ * (Norris, Pontius), six collinear series (Longley) or powers up to the fifth (Wampler) four to seven. Where nought is certified (Wampler1 and 2 are fitted
  * without an error) the digits are those of the absolute error, and responses up to 3 million in Wampler1 leave fewer than up to 63 in Wampler2.
  */
 const DIGITS: Readonly<Record<SetName, { coefficients: number; errors: number; spread: number }>> = {
-  Norris: { coefficients: 11, errors: 12.5, spread: 12.5 },
-  Pontius: { coefficients: 11.5, errors: 11, spread: 11 },
+  Norris: { coefficients: 12, errors: 12.5, spread: 12.5 },
+  Pontius: { coefficients: 12, errors: 11, spread: 11 },
   NoInt1: { coefficients: 13.5, errors: 13, spread: 13 },
   Longley: { coefficients: 10, errors: 11.5, spread: 12 },
   Wampler1: { coefficients: 9, errors: 9.5, spread: 9.5 },

@@ -4,7 +4,7 @@ import { inverseOfGram } from "../statistics/upperTriangle.ts";
 import type { Comparable, KnownAttributes } from "./comparable.ts";
 import { type CoreMoments, coreMoments } from "./coreMoments.ts";
 import { expectedRow } from "./expectedRow.ts";
-import type { PricedAttributes } from "./saleDescription.ts";
+import { PRICED_ATTRIBUTES, type PricedAttributes } from "./saleDescription.ts";
 import type { KnownDescription } from "./unknowns.ts";
 import { beliefIn, type ValueBelief } from "./valueBelief.ts";
 import type { ValueModel } from "./valueModel.ts";
@@ -120,22 +120,11 @@ function coresKept({ layout, prior, initial }: ValueModel): (known: KnownDescrip
   };
 }
 
-const NAMES = [
-  "category",
-  "era",
-  "frameMaterial",
-  "componentTier",
-  "sizeClass",
-  "place",
-  "stepThrough",
-  "drivetrain",
-] as const satisfies readonly (keyof PricedAttributes)[];
-
 /** The same for comparables that the regression cannot tell apart but by price and age. */
 function keyOf({ attributes, ...rest }: Comparable): string {
   const { kind, likeThis, state, condition, originality, desirability, month } = rest;
   let key = `${kind} ${likeThis} ${state} ${condition} ${originality} ${desirability} ${month}`;
-  for (const name of NAMES) key += ` ${attributes[name]}`;
+  for (const name of PRICED_ATTRIBUTES) key += ` ${attributes[name]}`;
   return key;
 }
 

@@ -15,17 +15,17 @@ export type NotRiding = (typeof NOT_RIDING)[number];
 export type SaleState = { readonly kind: "rides"; readonly condition: number } | { readonly kind: NotRiding };
 
 /** The attributes that bear on price. */
-export type PricedAttributes = Pick<
-  Attributes,
-  | "category"
-  | "era"
-  | "frameMaterial"
-  | "componentTier"
-  | "sizeClass"
-  | "place"
-  | "stepThrough"
-  | "drivetrain"
->;
+export const PRICED_ATTRIBUTES = [
+  "category",
+  "era",
+  "frameMaterial",
+  "componentTier",
+  "sizeClass",
+  "place",
+  "stepThrough",
+  "drivetrain",
+] as const satisfies (keyof Attributes)[];
+export type PricedAttributes = Pick<Attributes, (typeof PRICED_ATTRIBUTES)[number]>;
 
 /** Everything about a sale but its price. */
 export interface SaleDescription {
