@@ -1,6 +1,6 @@
 import { Choose } from "../parts/Picks.tsx";
 import { DESIRABILITY, ORIGINALITY } from "../words/fields.ts";
-import { NeededFields } from "./SaleFields.tsx";
+import { SaleEntryForm } from "./SaleEntryForm.tsx";
 import { useSaleEntry } from "./saleEntry.ts";
 import { CONDITIONS, STATES } from "./saleWords.ts";
 import { CHOICE_FIELDS, type Vocabulary } from "./vocabulary.ts";
@@ -12,16 +12,10 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
   return (
     <details class="byhand">
       <summary>Add one sale by hand</summary>
-      <form
-        ref={entry.form}
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          entry.add();
-        }}
-      >
-        <div class="fields">
-          <NeededFields entry={entry} currency={currency} />
+      <SaleEntryForm
+        entry={entry}
+        currency={currency}
+        fields={
           <div class="field">
             <label for="sale-name">What you call it (optional)</label>
             <input
@@ -33,7 +27,8 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
               onInput={(event) => put("name", event.currentTarget.value)}
             />
           </div>
-        </div>
+        }
+      >
         <h3>What is known of it (optional)</h3>
         <div class="fields">
           {CHOICE_FIELDS.map((field) => (
@@ -70,15 +65,7 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
             onValue={(value) => put("desirability", value)}
           />
         </div>
-        <p class="acts">
-          <button type="submit" class="btn">
-            Add the sale
-          </button>
-        </p>
-        <p class="working" role="status">
-          {entry.said}
-        </p>
-      </form>
+      </SaleEntryForm>
     </details>
   );
 }

@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import type { Find } from "../finds/find.ts";
-import { NeededFields } from "../ownPrices/SaleFields.tsx";
+import { SaleEntryForm } from "../ownPrices/SaleEntryForm.tsx";
 import type { Sale } from "../ownPrices/sale.ts";
 import { useSaleEntry } from "../ownPrices/saleEntry.ts";
 import { CONDITIONS } from "../ownPrices/saleWords.ts";
@@ -38,45 +38,34 @@ export function QuickSale({ find, currency, vocabulary, open }: QuickSaleProps) 
   return (
     <details class="byhand" open={unfolded}>
       <summary>Add the sale of a bicycle like this one</summary>
-      <form
-        ref={entry.form}
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          entry.add();
-        }}
+      <SaleEntryForm
+        entry={entry}
+        currency={currency}
+        fields={
+          <>
+            <Picks
+              legend="How like this one was it?"
+              choices={LIKENESS}
+              value={likeness}
+              onValue={(value) => setLikeness(value ?? "same")}
+              layout="grid"
+            />
+            <Picks
+              legend="In what condition? (optional)"
+              choices={CONDITIONS}
+              value={cell("condition")}
+              onValue={(value) => put("condition", value)}
+              none="Unknown"
+              messages={messages("condition")}
+              layout="grid"
+            />
+          </>
+        }
       >
-        <div class="fields">
-          <NeededFields entry={entry} currency={currency} />
-          <Picks
-            legend="How like this one was it?"
-            choices={LIKENESS}
-            value={likeness}
-            onValue={(value) => setLikeness(value ?? "same")}
-            layout="grid"
-          />
-          <Picks
-            legend="In what condition? (optional)"
-            choices={CONDITIONS}
-            value={cell("condition")}
-            onValue={(value) => put("condition", value)}
-            none="Unknown"
-            messages={messages("condition")}
-            layout="grid"
-          />
-        </div>
         <p class="hint">
           Any other bicycle goes under <a href="/prices">your prices</a>, with a description of its own.
         </p>
-        <p class="acts">
-          <button type="submit" class="btn">
-            Add the sale
-          </button>
-        </p>
-        <p class="working" role="status">
-          {entry.said}
-        </p>
-      </form>
+      </SaleEntryForm>
     </details>
   );
 }
