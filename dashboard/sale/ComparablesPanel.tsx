@@ -45,8 +45,9 @@ export function ComparablesPanel({ find, value, rows, currency, vocabulary }: Co
           </>
         ) : (
           <>
-            {shareSentence(value.ownShare, value.comparables.length)}{" "}
-            {askedSentence(value.askedFactor, adverts)} <a href="/prices">All your prices</a>
+            {shareSentence(value.ownShare, value.comparables.length)} Each is read as this bike: differences
+            of description and season are taken off. {askedSentence(value.askedFactor, adverts)}{" "}
+            <a href="/prices">All your prices</a>
           </>
         )}
       </p>

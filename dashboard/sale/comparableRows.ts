@@ -21,16 +21,14 @@ export interface ComparableRow {
 
 /** The answer's rows with the sales they are about, the weightiest first. A sale that was removed since is left out. */
 export function comparableRows(
-  { comparables, askedFactor }: Pick<Value, "comparables" | "askedFactor">,
+  { comparables }: Pick<Value, "comparables">,
   sales: readonly KeptSale[],
 ): readonly ComparableRow[] {
   const kept = new Map(sales.map((sale) => [sale.id, sale]));
   return comparables
     .flatMap((told: Told) => {
       const sale = kept.get(told.id ?? "");
-      if (sale === undefined) return [];
-      const goingRate = sale.kind === "asked" ? told.goingRate / askedFactor : told.goingRate;
-      return [{ ...told, sale, goingRate }];
+      return sale === undefined ? [] : [{ ...told, sale }];
     })
     .sort((a, b) => Math.abs(b.weight) - Math.abs(a.weight));
 }

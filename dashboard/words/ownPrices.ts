@@ -1,6 +1,6 @@
 import type { Choice } from "../api/types.ts";
 import type { Sale } from "../ownPrices/sale.ts";
-import { KINDS, STATES } from "../ownPrices/saleWords.ts";
+import { CONDITIONS, KINDS, STATES } from "../ownPrices/saleWords.ts";
 import type { ChoiceField, Vocabulary } from "../ownPrices/vocabulary.ts";
 import { capital, small } from "./count.ts";
 import { MONTHS } from "./fields.ts";
@@ -49,9 +49,16 @@ export function saleFacts(sale: Sale, { choices }: Pick<Vocabulary, "choices">):
     return value === undefined ? [] : [`${label(choices[field], value)}${SUFFIX[field] ?? ""}`];
   });
   const state = sale.state === undefined || sale.state === "rides" ? "" : label(STATES, sale.state);
-  const rest = [kind, ...told, state].filter((one) => one !== "").map(small);
+  const condition = sale.condition === undefined ? "" : label(CONDITIONS, nearest(sale.condition));
+  const rest = [kind, ...told, state, condition].filter((one) => one !== "").map(small);
   const when = `${capital(label(KINDS, sale.kind))}, ${dayWords(sale.date)}`;
   return rest.length === 0 ? when : `${when}; ${rest.join(", ")}`;
+}
+
+/** The condition in words that a share lies nearest to. */
+function nearest(condition: number): string {
+  const far = ({ value }: Choice) => Math.abs(Number(value) - condition);
+  return CONDITIONS.reduce((best, one) => (far(one) < far(best) ? one : best)).value;
 }
 
 /** What came of reading a file, in a sentence: "8 sales added; 1 kept before; 2 rows not kept." */

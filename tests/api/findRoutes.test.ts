@@ -97,6 +97,9 @@ describe("the routes about one find", () => {
     expect(after.threeMore.state).toBe("madeSafe");
     expect(after.threeMore.now.p10).toBeCloseTo(after.madeSafe!.p10, 9);
     expect(after.threeMore.now.p90).toBeCloseTo(after.madeSafe!.p90, 9);
+    const advert = { ...LEAST, comparables: [{ ...sale, kind: "asked", price }] };
+    const asked = (await answered<ValuationAnswer>("/v1/valuations", advert)).value!;
+    expect(asked.comparables[0]!.goingRate * asked.askedFactor).toBeCloseTo(price, 9);
     const appraisal = await answered<Appraisal>("/v1/appraisals", { ...LEAST, comparables });
     expect(appraisal.value).toEqual(after);
   });

@@ -27,6 +27,13 @@ describe("a sale in words", () => {
     const named: Sale = { ...known, name: "Red one", state: "frame-and-fork" };
     expect(saleName(named, VOCABULARY)).toBe("Red one");
     expect(saleFacts(named, VOCABULARY)).toBe("Asked, 3 May 2026; BMX, 1985, top tier, frame and fork");
+    for (const [condition, words] of [
+      [0.75, "ready and tidy"],
+      [0.5, "sound but tired"],
+      [1, "fully restored"],
+    ] as const) {
+      expect(saleFacts({ ...sale, condition }, VOCABULARY)).toBe(`Asked, 3 May 2026; ${words}`);
+    }
   });
 
   test("writes days out", () => {

@@ -24,7 +24,7 @@ const comparable = z
   .strictObject({
     id: id.nullable().describe("Your label"),
     goingRate: money.describe(
-      "Its price as a going rate: a price paid is brought up by what haggling took off",
+      "Its price as a going rate: a price paid brought up by what haggling took off, an asking price down by askedFactor",
     ),
     says: money.describe("What this bicycle would fetch if it sold as that one did"),
     before: money.describe("Median without it"),

@@ -29,7 +29,7 @@ export type ValuedState = "asFound" | "madeSafe";
 export interface ReportedComparable {
   /** The user's label; null where none was given. */
   readonly id: string | null;
-  /** Its price as a going rate: a price paid, brought up by what haggling took off; an asking price as it stands. */
+  /** Its price as a going rate: a price paid, brought up by what haggling took off; an asking price, down by what adverts ask more. */
   readonly goingRate: Money;
   /** What this bike would fetch if it sold as that one did, differences of description taken off. */
   readonly says: Money;

@@ -24,9 +24,11 @@ export function ownSales(
   const moved = influences(belief, sales, bike);
   const { now, after } = withMoreSales(belief, bike, MORE);
   const ends = ({ p10, p90 }: typeof now) => ({ p10: level * p10, p90: level * p90 });
+  const askedFactor = Math.exp(belief.coefficients[belief.layout.asked]!);
   const told = ({ before, after, weight, says, distance }: Influence, index: number) => ({
     id: request.comparables?.[index]?.id ?? null,
-    goingRate: level * sales[index]!.goingRate,
+    goingRate:
+      (level * sales[index]!.goingRate) / (request.comparables?.[index]?.kind === "asked" ? askedFactor : 1),
     says: level * says,
     before: level * before,
     after: level * after,
@@ -36,7 +38,7 @@ export function ownSales(
   return {
     comparables: moved.map(told),
     ownShare: ownShare(moved),
-    askedFactor: Math.exp(belief.coefficients[belief.layout.asked]!),
+    askedFactor,
     threeMore: { state, now: ends(now), after: ends(after) },
   };
 }
