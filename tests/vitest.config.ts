@@ -26,6 +26,8 @@ export default defineConfig({
         root,
         test: {
           name: "engine",
+          // Pure functions keep nothing between files, so that one start of a worker serves many.
+          isolate: false,
           include: ["tests/*.test.ts", "tests/{engine,outside,regression,data,bench,reporter}/**/*.test.ts"],
         },
       },
