@@ -3,10 +3,11 @@ import { type LeastSquaresFit, leastSquares } from "../../worker/engine/statisti
 import { inverseOfGram, type UpperTriangle } from "../../worker/engine/statistics/upperTriangle.ts";
 import { termHolds } from "../../worker/engine/valuation/bikeClass.ts";
 import { CIRCUMSTANCES, type DemoDriver } from "../../worker/engine/valuation/driver.ts";
+import type { ValueRow } from "../../worker/engine/valuation/rowEntries.ts";
 import type { ComparableSale } from "../../worker/engine/valuation/saleDescription.ts";
 import { denseRow, withinModels } from "../../worker/engine/valuation/valueBelief.ts";
 import { type ValueLayout, valueLayout } from "../../worker/engine/valuation/valueLayout.ts";
-import { type ValueRow, valueRow, withoutCircumstances } from "../../worker/engine/valuation/valueRow.ts";
+import { valueRow, withoutCircumstances } from "../../worker/engine/valuation/valueRow.ts";
 import type { FittedModel, ValueDesign, ValuePrior } from "../../worker/engine/valuation/valueTables.ts";
 
 /** From this round on sales only join those at a limit: one that sits on the edge would otherwise go to and fro for ever. */

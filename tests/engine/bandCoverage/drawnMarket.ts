@@ -1,7 +1,8 @@
 import type { RandomNumbers } from "../../../data/scripts/randomNumbers.ts";
+import { spreadMultiple } from "../../../worker/engine/valuation/bikeStart.ts";
 import type { Comparable, KnownAttributes } from "../../../worker/engine/valuation/comparable.ts";
 import type { Reading } from "../../../worker/engine/valuation/learnFromSales.ts";
-import { spreadMultiple, targetRow } from "../../../worker/engine/valuation/prediction.ts";
+import { targetRow } from "../../../worker/engine/valuation/prediction.ts";
 import type {
   PricedAttributes,
   SaleDescription,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { spreadMultiple } from "../../../worker/engine/valuation/bikeStart.ts";
 import { expectedRow } from "../../../worker/engine/valuation/expectedRow.ts";
-import { spreadMultiple } from "../../../worker/engine/valuation/prediction.ts";
 import type { SaleDescription } from "../../../worker/engine/valuation/saleDescription.ts";
 import type { KnownDescription } from "../../../worker/engine/valuation/unknowns.ts";
 import { denseRow } from "../../../worker/engine/valuation/valueBelief.ts";

@@ -3,7 +3,8 @@ import { trueLogMedian, VALUE_DRIVERS } from "../../../data/scripts/valueDrivers
 import { TIERS } from "../../../worker/engine/bicycle.ts";
 import { logNormalMean } from "../../../worker/engine/statistics/logNormal.ts";
 import { studentTDensity } from "../../../worker/engine/statistics/studentT.ts";
-import { explain, predict, readyBase, spreadMultiple } from "../../../worker/engine/valuation/prediction.ts";
+import { spreadMultiple } from "../../../worker/engine/valuation/bikeStart.ts";
+import { explain, predict, readyBase } from "../../../worker/engine/valuation/prediction.ts";
 import type { SaleDescription } from "../../../worker/engine/valuation/saleDescription.ts";
 import { valueBand } from "../../../worker/engine/valuation/valueBand.ts";
 import { MODEL } from "./demoModel.ts";

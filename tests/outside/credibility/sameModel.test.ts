@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { spreadMultiple } from "../../../worker/engine/valuation/bikeStart.ts";
 import type { Comparable } from "../../../worker/engine/valuation/comparable.ts";
 import { influences } from "../../../worker/engine/valuation/influence.ts";
 import { learnFromSales, readComparables } from "../../../worker/engine/valuation/learnFromSales.ts";
-import { predict, spreadMultiple } from "../../../worker/engine/valuation/prediction.ts";
+import { predict } from "../../../worker/engine/valuation/prediction.ts";
 import type { SaleDescription } from "../../../worker/engine/valuation/saleDescription.ts";
 import { compileModel, type ValueModel } from "../../../worker/engine/valuation/valueModel.ts";
 import { FITTED, PRIOR } from "../../engine/valuation/demoModel.ts";

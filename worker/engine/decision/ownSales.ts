@@ -1,13 +1,11 @@
 import type { Influence } from "../valuation/influence.ts";
 import { influences, ownShare, withMoreSales } from "../valuation/influence.ts";
 import type { SaleDescription } from "../valuation/saleDescription.ts";
+import { MORE_SALES } from "../valuation/valueBelief.ts";
 import type { Appraisal, ValuedState } from "./appraisal.ts";
 import type { SettledRequest } from "./settledRequest.ts";
 
 type Value = NonNullable<Appraisal["value"]>;
-
-/** More comparables that the user might look for: what they would do to the band. */
-const MORE = 3;
 
 /**
  * What the user's own prices do to the value of a find in one state, and what more of them would do.
@@ -22,7 +20,7 @@ export function ownSales(
   const { belief, sales, logPriceLevel } = market;
   const level = Math.exp(logPriceLevel);
   const moved = influences(belief, sales, bike);
-  const { now, after } = withMoreSales(belief, bike, MORE);
+  const { now, after } = withMoreSales(belief, bike, MORE_SALES);
   const ends = ({ p10, p90 }: typeof now) => ({ p10: level * p10, p90: level * p90 });
   const askedFactor = Math.exp(belief.coefficients[belief.layout.asked]!);
   const told = ({ before, after, weight, says, distance }: Influence, index: number) => ({

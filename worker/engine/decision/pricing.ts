@@ -1,5 +1,5 @@
 import type { Probability } from "../quantity.ts";
-import { restorationInterest } from "../valuation/bikeClass.ts";
+import { type BikeStart, bikeStart } from "../valuation/bikeStart.ts";
 import type { GoingRate } from "../valuation/goingRate.ts";
 import { partsGross } from "../valuation/partsGross.ts";
 import { predict, readyBase } from "../valuation/prediction.ts";
@@ -35,16 +35,25 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
   const { attributes } = settled;
   const { value: tables, defaults } = book.catalogue;
   const { design } = tables.model;
-  const interest = restorationInterest(design.interest, attributes);
-  const notPolished = tables.notPolishedPenalty * interest;
   const { belief, logPriceLevel } = settled.market;
 
+  const original = { attributes, originality: settled.originality, desirability: settled.desirability };
+  const painted = {
+    ...original,
+    originality: Math.min(settled.originality, defaults.repaintedOriginality),
+  };
+  const start = bikeStart(belief.layout, original);
+  let paintedStart: BikeStart | undefined;
+  const startOf = (repainted: boolean) => {
+    if (!repainted) return start;
+    paintedStart ??= bikeStart(belief.layout, painted);
+    return paintedStart;
+  };
+
+  const notPolished = tables.notPolishedPenalty * start.interest;
+
   const sale = (state: SaleState, { polished, repainted }: Finish): SaleDescription => ({
-    attributes,
-    originality: repainted
-      ? Math.min(settled.originality, defaults.repaintedOriginality)
-      : settled.originality,
-    desirability: settled.desirability,
+    ...(repainted ? painted : original),
     state,
     asFound: false,
     presentation: polished ? "full" : "plain",
@@ -54,13 +63,13 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
   const rideableSale = (condition: number, finish: Finish) =>
     sale({ kind: "rides", condition: clamp(condition) }, finish);
   const rideable = (condition: number, finish: Finish) =>
-    atLevel(predict(belief, rideableSale(condition, finish)), logPriceLevel);
+    atLevel(predict(belief, rideableSale(condition, finish), startOf(finish.repainted)), logPriceLevel);
   const asFoundSale = (rides: boolean): SaleDescription => ({
     ...sale(rides ? { kind: "rides", condition: 0 } : { kind: notRidingKind(settled) }, PLAIN),
     asFound: true,
   });
 
-  const asFoundNotRiding = atLevel(predict(belief, asFoundSale(false)), logPriceLevel);
+  const asFoundNotRiding = atLevel(predict(belief, asFoundSale(false), start), logPriceLevel);
   const parts = isWhole(attributes)
     ? atLevel(
         {
@@ -77,7 +86,7 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
   return {
     notPolished,
     rideable,
-    asFoundRiding: atLevel(predict(belief, asFoundSale(true)), logPriceLevel),
+    asFoundRiding: atLevel(predict(belief, asFoundSale(true), start), logPriceLevel),
     asFoundNotRiding,
     parts,
     curve,

@@ -4,24 +4,41 @@ import { logGamma, logGammaDrop } from "./logGamma.ts";
 import { mixtureQuantile } from "./mixtureQuantile.ts";
 import { normalQuantile } from "./standardNormal.ts";
 
-/** Density of Student's t at t with the given degrees of freedom (above 0, need not be whole). */
-export function studentTDensity(t: number, degreesOfFreedom: number): number {
-  const logFront = logGamma(0.5) + logGammaDrop(degreesOfFreedom / 2, 0.5) + 0.5 * Math.log(degreesOfFreedom);
+/** log B(v/2, 1/2), which density and chance of Student's t share: worked out once where many of them are asked for. */
+export function studentTLogBeta(degreesOfFreedom: number): number {
+  return logGamma(0.5) + logGammaDrop(degreesOfFreedom / 2, 0.5);
+}
+
+/**
+ * Density of Student's t at t with the given degrees of freedom (above 0, need not be whole).
+ * @param logBeta studentTLogBeta(degreesOfFreedom)
+ */
+export function studentTDensity(
+  t: number,
+  degreesOfFreedom: number,
+  logBeta = studentTLogBeta(degreesOfFreedom),
+): number {
+  const logFront = logBeta + 0.5 * Math.log(degreesOfFreedom);
   return Math.exp(-logFront - ((degreesOfFreedom + 1) / 2) * Math.log1p((t * t) / degreesOfFreedom));
 }
 
 /**
  * Chance that Student's t stays at or below t.
  * @param degreesOfFreedom above 0, need not be whole
+ * @param logBeta studentTLogBeta(degreesOfFreedom)
  * @throws DomainError for degrees of freedom not above 0
  * Formula: 1/2 I_{v/(v + t^2)}(v/2, 1/2) in the lower tail (Abramowitz & Stegun 26.7.1).
  */
-export function studentTCdf(t: number, degreesOfFreedom: number): number {
+export function studentTCdf(
+  t: number,
+  degreesOfFreedom: number,
+  logBeta = studentTLogBeta(degreesOfFreedom),
+): number {
   requireDegrees(degreesOfFreedom);
   if (t === 0) return 0.5;
   const sum = degreesOfFreedom + t * t;
   const tail = Number.isFinite(sum)
-    ? 0.5 * incompleteBeta(degreesOfFreedom / sum, degreesOfFreedom / 2, 0.5, (t * t) / sum)
+    ? 0.5 * incompleteBeta(degreesOfFreedom / sum, degreesOfFreedom / 2, 0.5, (t * t) / sum, logBeta)
     : 0;
   return t < 0 ? tail : 1 - tail;
 }
@@ -40,9 +57,11 @@ export function studentTQuantile(probability: number, degreesOfFreedom: number):
   if (probability > 0.5) return -studentTQuantile(1 - probability, degreesOfFreedom);
   // The tails of t are heavier than the normal's: the quantile lies at or beyond it.
   const normal = normalQuantile(probability);
-  const rough = mixtureQuantile((t) => studentTCdf(t, degreesOfFreedom), probability, 2 * normal, normal);
-  const miss = studentTCdf(rough, degreesOfFreedom) - probability;
-  return rough - miss / studentTDensity(rough, degreesOfFreedom);
+  const logBeta = studentTLogBeta(degreesOfFreedom);
+  const cdf = (t: number) => studentTCdf(t, degreesOfFreedom, logBeta);
+  const rough = mixtureQuantile(cdf, probability, 2 * normal, normal);
+  const miss = cdf(rough) - probability;
+  return rough - miss / studentTDensity(rough, degreesOfFreedom, logBeta);
 }
 
 function requireDegrees(degreesOfFreedom: number): void {

@@ -3,10 +3,11 @@ import { solveTransposed, solveUpper } from "../statistics/upperTriangle.ts";
 import { tailsOf } from "./goingRate.ts";
 import type { ReadComparable } from "./learnFromSales.ts";
 import { goingRate, targetRow } from "./prediction.ts";
+import type { ValueEntries } from "./rowEntries.ts";
 import type { SaleDescription } from "./saleDescription.ts";
 import { type ValueBand, valueBand } from "./valueBand.ts";
-import { denseRow, medianCovariance, medianVariance, type ValueBelief } from "./valueBelief.ts";
-import { type ValueEntries, withoutCircumstances } from "./valueRow.ts";
+import { denseRow, MORE_SALES, medianCovariance, medianVariance, type ValueBelief } from "./valueBelief.ts";
+import { withoutCircumstances } from "./valueRow.ts";
 
 /** What one comparable does to the estimate of a bike. */
 export interface Influence {
@@ -114,7 +115,7 @@ export function withMoreSales(
   bike: SaleDescription,
   count: number,
 ): { readonly now: ValueBand; readonly after: ValueBand } {
-  const { layout, coefficients, betweenModels, tails } = belief;
+  const { layout, coefficients, betweenModels, tails, tailsThen } = belief;
   const { row, limit, spread } = targetRow(belief, bike);
   const known = limit === 0 ? row : withoutCircumstances(row);
   const like = without(row, layout.sameModel);
@@ -123,10 +124,12 @@ export function withMoreSales(
   const shared = medianCovariance(belief, known, like);
   const settled = (weight * shared * shared) / (1 + weight * medianVariance(belief, like));
   const logMedian = limit + dotRow(row, coefficients);
-  const learned = { ...belief, tails: tailsOf(tails.degreesOfFreedom + count) };
+  const then = count === MORE_SALES ? tailsThen : tailsOf(tails.degreesOfFreedom + count);
   return {
     now: valueBand(goingRate(belief, logMedian, spread, before)),
-    after: valueBand(goingRate(learned, logMedian, spread, before - settled)),
+    after: valueBand(
+      goingRate({ variance: belief.variance, tails: then }, logMedian, spread, before - settled),
+    ),
   };
 }
 

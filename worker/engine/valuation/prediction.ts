@@ -1,18 +1,12 @@
 import type { Money } from "../quantity.ts";
-import { termHolds } from "./bikeClass.ts";
+import { type BikeStart, bikeRow, bikeStart } from "./bikeStart.ts";
 import { CIRCUMSTANCES, DRIVERS } from "./driver.ts";
 import { type GoingRate, spreadOfTails } from "./goingRate.ts";
+import type { ValueRow } from "./rowEntries.ts";
 import type { PricedAttributes, SaleDescription } from "./saleDescription.ts";
 import { medianVariance, type ValueBelief } from "./valueBelief.ts";
 import type { ValueLayout } from "./valueLayout.ts";
-import {
-  addMarket,
-  addSameModel,
-  bikeRow,
-  type ValueRow,
-  valueRow,
-  withoutCircumstances,
-} from "./valueRow.ts";
+import { addMarket, addSameModel, valueRow, withoutCircumstances } from "./valueRow.ts";
 
 /** One step from the plain reference bike to this one: the factor by which it moves the median price. */
 export interface ValueDriver {
@@ -37,17 +31,18 @@ export interface Explanation {
  * Location x'm; scale^2 = (b/a) (k^2 + x'Vx), k the multiple of the spread for this kind of bike, V the coefficients' covariance for unit
  * variance, x with the columns of one's own market and of this very model. The product of presentation, papers, season and place is held between the
  * design's limits; where a limit binds, those columns carry no uncertainty.
+ * @param start of the sale's own bike, where several of its sales are predicted
  * @throws DomainError for a description outside its domain
  */
-export function predict(belief: ValueBelief, sale: SaleDescription): GoingRate {
-  const { row, limit, spread } = targetRow(belief, sale);
+export function predict(belief: ValueBelief, sale: SaleDescription, start?: BikeStart): GoingRate {
+  const { row, limit, spread } = targetRow(belief, sale, start);
   const unknown = medianVariance(belief, limit === 0 ? row : withoutCircumstances(row));
   return goingRate(belief, location(belief, row) + limit, spread, unknown);
 }
 
 /** A going rate from its log median, the spread's multiple and the variance of the median in units of b/a. */
 export function goingRate(
-  { variance, tails }: ValueBelief,
+  { variance, tails }: Pick<ValueBelief, "variance" | "tails">,
   logMedian: number,
   spread: number,
   unknown: number,
@@ -80,20 +75,16 @@ export interface TargetRow {
 }
 
 /** The row of a bike to be priced, with the columns of one's own market and of this very model. */
-export function targetRow(belief: ValueBelief, sale: SaleDescription): TargetRow {
+export function targetRow(
+  belief: ValueBelief,
+  sale: SaleDescription,
+  start = bikeStart(belief.layout, sale),
+): TargetRow {
   const { layout } = belief;
-  const spread = spreadMultiple(layout, sale);
-  const row = addMarket(valueRow(layout, sale), layout, sale.attributes.category);
+  const { spread } = start;
+  const row = addMarket(valueRow(layout, sale, start), layout, sale.attributes.category);
   const limit = circumstanceLimit(belief, row);
   return { row: addSameModel(row, layout, spread), limit, spread };
-}
-
-/**
- * Multiple of the ordinary residual spread for a bike: above 1 for collectable kinds, whose prices scatter more.
- */
-export function spreadMultiple({ design }: ValueLayout, sale: SaleDescription): number {
-  const { any, spread } = design.collectable;
-  return any.some((term) => termHolds(term, sale.attributes, sale.originality)) ? spread : 1;
 }
 
 /** Median of the bike sold ready, from kind, era, material, size and market alone: what the worth of its parts is measured by. */

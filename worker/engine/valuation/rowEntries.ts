@@ -1,7 +1,39 @@
 import type { Tier } from "../bicycle.ts";
 import type { Probability } from "../quantity.ts";
+import type { Driver } from "./driver.ts";
 import type { SaleState } from "./saleDescription.ts";
-import type { ValueLayout } from "./valueLayout.ts";
+import { REFERENCE, type ValueLayout } from "./valueLayout.ts";
+
+/** A row of the regression without its noughts. */
+export interface ValueEntries {
+  readonly columns: readonly number[];
+  readonly values: readonly number[];
+}
+
+/** Such a row with the driver of each entry. */
+export interface ValueRow extends ValueEntries {
+  readonly columns: number[];
+  readonly values: number[];
+  readonly drivers: Driver[];
+}
+
+/** Adds an entry, unless it is nought or of the reference bike. */
+export function add(
+  { columns, values, drivers }: ValueRow,
+  driver: Driver,
+  column: number,
+  value: number,
+): void {
+  if (column === REFERENCE || value === 0) return;
+  columns.push(column);
+  values.push(value);
+  drivers.push(driver);
+}
+
+/** Adds column, value, column, value, ... */
+export function addEntries(row: ValueRow, driver: Driver, entries: readonly number[]): void {
+  for (let at = 0; at < entries.length; at += 2) add(row, driver, entries[at]!, entries[at + 1]!);
+}
 
 /**
  * What a state writes into the row: column, value, column, value, ... Below ready, log price falls in a straight line from knot to knot; above it,

@@ -5,9 +5,12 @@ import {
 } from "../statistics/conjugateRegression.ts";
 import { inverseOfGram, rowStart, solveTransposed } from "../statistics/upperTriangle.ts";
 import { type Tails, tailsOf } from "./goingRate.ts";
+import type { ValueEntries } from "./rowEntries.ts";
 import type { ValueLayout } from "./valueLayout.ts";
-import type { ValueEntries } from "./valueRow.ts";
 import type { FittedModel, ValuePrior } from "./valueTables.ts";
+
+/** Further sales that the user might look for: what they would do to a band is told with it. */
+export const MORE_SALES = 3;
 
 /** What is believed of prices after some sales: all that a prediction needs. */
 export interface ValueBelief {
@@ -18,6 +21,8 @@ export interface ValueBelief {
   readonly variance: number;
   readonly betweenModels: number;
   readonly tails: Tails;
+  /** The tails after MORE_SALES more sales. */
+  readonly tailsThen: Tails;
   /** Largest leverage of a demo sale. */
   readonly largestLeverage: number;
   /** Inverse of the information, full, row by row; null where it is cheaper to solve with R. */
@@ -57,6 +62,7 @@ export function beliefIn(
     coefficients: expectedCoefficients(regression),
     variance: regression.scale / regression.shape,
     tails: tailsOf(2 * regression.shape),
+    tailsThen: tailsOf(2 * regression.shape + MORE_SALES),
   };
 }
 

@@ -1,36 +1,22 @@
 import { DomainError } from "../domainError.ts";
-import { requirePriced, restorationInterest, termHolds } from "./bikeClass.ts";
-import { CIRCUMSTANCES, type Driver } from "./driver.ts";
-import { originalityEntries, stateEntries } from "./rowEntries.ts";
-import type { PricedAttributes, SaleDescription } from "./saleDescription.ts";
-import { PRICED_CATEGORIES, REFERENCE, type ValueLayout } from "./valueLayout.ts";
-
-/** A row of the regression without its noughts. */
-export interface ValueEntries {
-  readonly columns: readonly number[];
-  readonly values: readonly number[];
-}
-
-/** Such a row with the driver of each entry. */
-export interface ValueRow extends ValueEntries {
-  readonly columns: number[];
-  readonly values: number[];
-  readonly drivers: Driver[];
-}
+import { bikeStart, requireShare } from "./bikeStart.ts";
+import { CIRCUMSTANCES } from "./driver.ts";
+import { add, addEntries, originalityEntries, stateEntries, type ValueRow } from "./rowEntries.ts";
+import type { SaleDescription } from "./saleDescription.ts";
+import type { ValueLayout } from "./valueLayout.ts";
 
 /**
  * The regression's row for a sale.
+ * @param start of the sale's own bike
  * @throws DomainError for a category without a price, a share outside 0 to 1 or a month outside 1 to 12
  */
-export function valueRow(layout: ValueLayout, sale: SaleDescription): ValueRow {
+export function valueRow(
+  layout: ValueLayout,
+  sale: SaleDescription,
+  { row: { columns, values, drivers }, interest } = bikeStart(layout, sale),
+): ValueRow {
   requireDescription(sale);
-  const row = bikeRow(layout, sale.attributes);
-  const { design } = layout;
-  design.fashion.forEach((term, index) => {
-    if (termHolds(term, sale.attributes, sale.originality)) add(row, "fashion", layout.fashion[index]!, 1);
-  });
-  add(row, "desirability", layout.desirability, sale.desirability);
-  const interest = restorationInterest(design.interest, sale.attributes);
+  const row: ValueRow = { columns: columns.slice(), values: values.slice(), drivers: drivers.slice() };
   addEntries(row, "condition", stateEntries(layout, sale.attributes.componentTier, interest, sale.state));
   if (!sale.asFound) addPresented(row, layout, sale, interest);
   addSeason(row, layout, sale.month);
@@ -60,20 +46,6 @@ export function withoutCircumstances({ columns, values, drivers }: ValueRow): Va
   };
 }
 
-/** Level, kind, era, material and size alone: the bike sold ready to ride, with nothing said in its favour. */
-export function bikeRow(layout: ValueLayout, bike: PricedAttributes): ValueRow {
-  requirePriced(bike.category, PRICED_CATEGORIES);
-  const row: ValueRow = { columns: [], values: [], drivers: [] };
-  add(row, "level", layout.intercept, 1);
-  add(row, "kind", layout.kind[bike.category]![bike.componentTier], 1);
-  add(row, "era", layout.era[bike.category]![bike.era], 1);
-  layout.design.material.forEach((term, index) => {
-    if (termHolds(term, bike, 1)) add(row, "material", layout.material[index]!, 1);
-  });
-  add(row, "size", layout.size[bike.sizeClass]!, 1);
-  return row;
-}
-
 function addPresented(row: ValueRow, layout: ValueLayout, sale: SaleDescription, interest: number): void {
   const { originality, presentation, papers, attributes } = sale;
   addEntries(row, "originality", originalityEntries(layout, originality));
@@ -91,26 +63,8 @@ function addSeason(row: ValueRow, layout: ValueLayout, month: number | null): vo
   for (const column of layout.month) add(row, "season", column, 1 / layout.month.length);
 }
 
-function add({ columns, values, drivers }: ValueRow, driver: Driver, column: number, value: number): void {
-  if (column === REFERENCE || value === 0) return;
-  columns.push(column);
-  values.push(value);
-  drivers.push(driver);
-}
-
-function addEntries(row: ValueRow, driver: Driver, entries: readonly number[]): void {
-  for (let at = 0; at < entries.length; at += 2) add(row, driver, entries[at]!, entries[at + 1]!);
-}
-
-function requireDescription({ originality, desirability, state, month }: SaleDescription): void {
-  requireShare("originality", originality);
-  requireShare("desirability", desirability);
+function requireDescription({ state, month }: SaleDescription): void {
   if (state.kind === "rides") requireShare("condition", state.condition);
   if (month === null || (Number.isInteger(month) && month >= 1 && month <= 12)) return;
   throw new DomainError("out-of-domain", "month", month, "a whole number from 1 to 12");
-}
-
-function requireShare(argument: string, value: number): void {
-  if (value >= 0 && value <= 1) return;
-  throw new DomainError("out-of-domain", argument, value, "a number from 0 to 1");
 }
