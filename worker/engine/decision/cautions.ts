@@ -1,5 +1,6 @@
 import { holds } from "../bicycle.ts";
-import type { Inspection } from "../inspection/finding.ts";
+import type { Finding, FindingsByCheck, Inspection } from "../inspection/finding.ts";
+import { findingAt } from "../inspection/findingsByCheck.ts";
 import type { CourseId } from "../service/operation.ts";
 import type { RaisedCaution } from "./appraisal.ts";
 import type { Book } from "./book.ts";
@@ -11,8 +12,7 @@ import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
 interface Evidence {
   readonly settled: SettledRequest;
   readonly inspection: Inspection;
-  /** Levels found, by check: front and rear may differ. */
-  readonly found: ReadonlyMap<string, readonly string[]>;
+  readonly found: FindingsByCheck;
   readonly unseen: ReadonlySet<string>;
   readonly open: readonly OpenCourse[];
   readonly operations: ReadonlySet<string>;
@@ -45,7 +45,7 @@ function gather(
   return {
     settled,
     inspection,
-    found: levelsFound(inspection),
+    found: inspection.byCheck,
     unseen: new Set(inspection.unseen.map(({ check }) => check)),
     open,
     operations: new Set(tasks.map(({ operation }) => operation.id)),
@@ -59,23 +59,10 @@ function gather(
   };
 }
 
-function levelsFound({ findings }: Inspection): ReadonlyMap<string, readonly string[]> {
-  const found = new Map<string, string[]>();
-  for (const { check, level } of findings) {
-    const levels = found.get(check);
-    if (levels) levels.push(level);
-    else found.set(check, [level]);
-  }
-  return found;
-}
-
-function firstFound(
-  wanted: CautionClause["findings"],
-  found: Evidence["found"],
-): { check: string; level: string } | null {
-  for (const { check, levels } of wanted) {
-    const level = found.get(check)?.find((one) => levels.includes(one));
-    if (level !== undefined) return { check, level };
+function firstFound(wanted: CautionClause["findings"], found: FindingsByCheck): Finding | null {
+  for (const match of wanted) {
+    const finding = findingAt(found, match);
+    if (finding !== undefined) return finding;
   }
   return null;
 }

@@ -1,4 +1,5 @@
 import type { Finding, Inspection } from "../inspection/finding.ts";
+import { findingsByCheck } from "../inspection/findingsByCheck.ts";
 import type { Money } from "../quantity.ts";
 import type { DecidingTest, Operation, OperationId } from "../service/operation.ts";
 import type { Book } from "./book.ts";
@@ -67,5 +68,6 @@ function withLevel(inspection: Inspection, finding: Finding, level: string, book
   const rank = ranks.get(level)!;
   const { severity, safety } = check.levels[rank]!;
   const answered = { ...finding, level, rank, severity, safety };
-  return { ...inspection, findings: inspection.findings.map((one) => (one === finding ? answered : one)) };
+  const findings = inspection.findings.map((one) => (one === finding ? answered : one));
+  return { ...inspection, findings, byCheck: findingsByCheck(findings) };
 }

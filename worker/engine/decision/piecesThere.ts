@@ -1,5 +1,6 @@
 import type { CheckId } from "../inspection/check.ts";
-import type { Inspection, UnseenCheck } from "../inspection/finding.ts";
+import type { FindingsByCheck, Inspection, UnseenCheck } from "../inspection/finding.ts";
+import { findingAt } from "../inspection/findingsByCheck.ts";
 import type { Probability } from "../quantity.ts";
 import type { PartId } from "../service/part.ts";
 import { rangeMoments } from "../service/partPrice.ts";
@@ -54,13 +55,13 @@ export function piecesThere(
 
 /** What was found, and the chances of what was not looked at. */
 class Sight {
-  readonly #found: ReadonlySet<string>;
+  readonly #found: FindingsByCheck;
   readonly #unseen = new Map<CheckId, UnseenCheck[]>();
   readonly #book: Book;
 
-  constructor({ findings, unseen }: Inspection, book: Book) {
+  constructor({ byCheck, unseen }: Inspection, book: Book) {
     this.#book = book;
-    this.#found = new Set(findings.map(({ check, level }) => `${check}:${level}`));
+    this.#found = byCheck;
     for (const one of unseen) {
       const same = this.#unseen.get(one.check);
       if (same) same.push(one);
@@ -68,8 +69,8 @@ class Sight {
     }
   }
 
-  found({ check, levels }: PieceLevels): boolean {
-    return levels.some((level) => this.#found.has(`${check}:${level}`));
+  found(match: PieceLevels): boolean {
+    return findingAt(this.#found, match) !== undefined;
   }
 
   /** Chance that a check not made stands at one of the levels, on either wheel; 0 where one was found there already. */

@@ -52,7 +52,7 @@ export interface Situation {
 }
 
 export function situationOf(settled: SettledRequest, inspection: Inspection, book: Book): Situation {
-  const { faults, standing } = standingFaults(inspection, settled.rearSprockets, book);
+  const faults = standingFaults(inspection, settled.rearSprockets, book);
   const pricing = pricingOf(settled, book);
   const frameBlocked = inspection.findings.some(
     ({ check, safety }) => safety === "block" && concernsFrame(book.inspection.byId.get(check)!.check),
@@ -68,7 +68,7 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
     huntMinutesPerMissingPart: book.catalogue.defaults.huntMinutesPerMissingPart,
     partsSellingMinutes: parts.list.minutes,
     faults,
-    standing,
+    found: inspection.byCheck,
   };
   const blocked = inspection.findings.some(({ safety }) => safety === "block");
   const ledger = new Ledger(bench);

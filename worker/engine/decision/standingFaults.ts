@@ -6,22 +6,15 @@ import { isPaper } from "../service/allowance.ts";
 import { type Fault, needOf } from "../service/fault.ts";
 import type { Book } from "./book.ts";
 
-/** What a plan has to deal with: faults found, and unseen ones that are likelier than not. */
-export interface StandingFaults {
-  readonly faults: readonly Fault[];
-  /** "check:level" of everything found (faultless too) or assumed. */
-  readonly standing: ReadonlySet<string>;
-}
-
 /**
- * Faults of an inspection. A check that was not looked at stands at its worst level k with P(level >= k) above the table's share (its
+ * What a plan has to deal with: faults found, and unseen ones that are likelier than not. A check that was not looked at stands at its worst level k with P(level >= k) above the table's share (its
  * median level); unordered checks at a level that alone is likelier than that. Papers are owed, never assumed.
  */
 export function standingFaults(
   inspection: Inspection,
   rearSprockets: number | undefined,
   book: Book,
-): StandingFaults {
+): readonly Fault[] {
   const share = book.catalogue.defaults.assumedAbove;
   const found = inspection.findings
     .filter(({ rank }) => rank > 0)
@@ -29,14 +22,7 @@ export function standingFaults(
   const assumed = inspection.unseen.flatMap(
     (unseen) => assumedFault(unseen, share, rearSprockets, book) ?? [],
   );
-  const faults = [...found, ...assumed];
-  return {
-    faults,
-    standing: new Set([
-      ...inspection.findings.map(({ check, level }) => `${check}:${level}`),
-      ...assumed.map(({ check, level }) => `${check.id}:${level.id}`),
-    ]),
-  };
+  return [...found, ...assumed];
 }
 
 function foundFault(finding: Finding, rearSprockets: number | undefined, book: Book): Fault {

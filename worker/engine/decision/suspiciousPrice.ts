@@ -1,4 +1,8 @@
+import { stands } from "../service/bench.ts";
+import type { LevelMatch } from "../service/operation.ts";
 import type { Situation } from "./situation.ts";
+
+const DOCUMENT: LevelMatch = { check: "ownership", levels: ["document"] };
 
 /**
  * Whether a price is asked that lies far below the value as found, with no document of where the bike comes from. That raises the question of
@@ -6,7 +10,7 @@ import type { Situation } from "./situation.ts";
  */
 export function isSuspiciouslyCheap({ settled, pricing, book, bench, notRidingChance }: Situation): boolean {
   const { price, paid } = settled.purchase;
-  if (paid || price === 0 || bench.standing.has("ownership:document")) return false;
+  if (paid || price === 0 || stands(bench, DOCUMENT)) return false;
   const asFound =
     notRidingChance * Math.exp(pricing.asFoundNotRiding.logMedian) +
     (1 - notRidingChance) * Math.exp(pricing.asFoundRiding.logMedian);

@@ -31,11 +31,9 @@ export function settleAttributes(
   defaults: readonly AttributeDefault[],
 ): Attributes {
   refuseDeniedCarbon(described);
-  const settled: Partial<Record<AttributeName, string>> = {};
-  for (const name of NAMES) {
-    const value = described[name];
-    if (value !== undefined) settled[name] = value;
-  }
+  // Begun with every field: grown one by one it would be looked up slowly by all that ask for an attribute.
+  const settled = { ...ATTRIBUTE_VALUES } as unknown as Record<AttributeName, string | undefined>;
+  for (const name of NAMES) settled[name] = described[name];
   for (const row of defaults) {
     if (settled[row.attribute] === undefined && holds(row.when, settled as Attributes)) {
       settled[row.attribute] = row.value;

@@ -37,9 +37,13 @@ export interface Mismatch {
   readonly diameters: readonly [number, number];
 }
 
+/** The findings of each check that has any: one, or front and rear. */
+export type FindingsByCheck = ReadonlyMap<CheckId, readonly Finding[]>;
+
 /** The whole outcome of looking at one bike. */
 export interface Inspection {
   readonly findings: readonly Finding[];
+  readonly byCheck: FindingsByCheck;
   readonly unseen: readonly UnseenCheck[];
   /** Observations on checks that do not apply to this bike. */
   readonly ignored: readonly { readonly check: CheckId; readonly reason: string }[];

@@ -3,6 +3,7 @@ import { DomainError } from "../domainError.ts";
 import { whyNotApplicable } from "./applicability.ts";
 import type { Dimensions } from "./find.ts";
 import type { Finding, Inspection, Position } from "./finding.ts";
+import { findingsByCheck } from "./findingsByCheck.ts";
 import type { InspectionIndex, RankedCheck } from "./inspectionIndex.ts";
 import { escaped } from "./measuredInputs.ts";
 import { isPerWheel, type Observation, type Observations, type Reading } from "./observation.ts";
@@ -45,9 +46,11 @@ export function inspect(
     index,
   );
   if (size.finding !== null) insert(size.finding, findings, index);
+  const byCheck = findingsByCheck(findings);
   return {
     findings,
-    unseen: unseenChecks(attributes, findings, index),
+    byCheck,
+    unseen: unseenChecks(attributes, byCheck, index),
     ignored: [...ignored, ...size.ignored],
     mismatches: size.mismatches,
   };

@@ -2,7 +2,7 @@ import { type Attributes, holds } from "../bicycle.ts";
 import { DomainError } from "../domainError.ts";
 import { appliesTo } from "./applicability.ts";
 import type { Acquittal, CheckId } from "./check.ts";
-import type { Finding, UnseenCheck } from "./finding.ts";
+import type { Finding, FindingsByCheck, UnseenCheck } from "./finding.ts";
 import { type InspectionIndex, priorKey, type RankedCheck, type RankedModifier } from "./inspectionIndex.ts";
 
 /**
@@ -14,15 +14,14 @@ import { type InspectionIndex, priorKey, type RankedCheck, type RankedModifier }
  */
 export function unseenChecks(
   attributes: Attributes,
-  findings: readonly Finding[],
+  byCheck: FindingsByCheck,
   index: InspectionIndex,
 ): readonly UnseenCheck[] {
-  const byCheck = findingsByCheck(findings);
   const priors = index.priors.get(priorKey(attributes.era, attributes.kept));
   const unseen: UnseenCheck[] = [];
   for (const ranked of index.checks) {
     const { check } = ranked;
-    const seen = byCheck.get(check.id) ?? [];
+    const seen = byCheck.get(check.id) ?? NONE;
     if (coversBike(seen) || !appliesTo(check, attributes)) continue;
     const acquittal = acquittalOf(check.id, attributes, byCheck, index);
     unseen.push({
@@ -36,6 +35,8 @@ export function unseenChecks(
   return unseen;
 }
 
+const NONE: readonly Finding[] = [];
+
 /** Whether the findings of one check speak for the whole bike: it, both wheels at once, or each of them. */
 function coversBike(findings: readonly Finding[]): boolean {
   return (
@@ -48,26 +49,16 @@ function coversBike(findings: readonly Finding[]): boolean {
 function acquittalOf(
   check: CheckId,
   attributes: Attributes,
-  byCheck: ReadonlyMap<CheckId, readonly Finding[]>,
+  byCheck: FindingsByCheck,
   index: InspectionIndex,
 ): Acquittal | null {
   const row = (index.acquittals.get(check) ?? []).find(({ check: by, level, when }) => {
     if (!holds(when, attributes)) return false;
     if (by === null) return true;
-    const seen = byCheck.get(by) ?? [];
+    const seen = byCheck.get(by) ?? NONE;
     return coversBike(seen) && seen.every((one) => one.level === level);
   });
   return row ?? null;
-}
-
-function findingsByCheck(findings: readonly Finding[]): ReadonlyMap<CheckId, readonly Finding[]> {
-  const result = new Map<CheckId, Finding[]>();
-  for (const finding of findings) {
-    const sofar = result.get(finding.check);
-    if (sofar === undefined) result.set(finding.check, [finding]);
-    else sofar.push(finding);
-  }
-  return result;
 }
 
 function cleared(levels: number): number[] {

@@ -1,4 +1,6 @@
 import type { Attributes } from "../bicycle.ts";
+import type { FindingsByCheck } from "../inspection/finding.ts";
+import { findingAt } from "../inspection/findingsByCheck.ts";
 import type { Minutes } from "../quantity.ts";
 import type { Fault } from "./fault.ts";
 import type { LevelMatch } from "./operation.ts";
@@ -17,10 +19,10 @@ export interface Bench {
   readonly huntMinutesPerMissingPart: Minutes;
   /** To list, pack and post the pieces that are sold where it is broken for parts. */
   readonly partsSellingMinutes: Minutes;
-  /** Found and assumed faults; also faultless findings do not stand here. */
+  /** Found and assumed faults; faultless findings do not stand here. */
   readonly faults: readonly Fault[];
-  /** Level of each check that was found (also faultless) or assumed, "check:level". */
-  readonly standing: ReadonlySet<string>;
+  /** All that was found, faultless too. */
+  readonly found: FindingsByCheck;
 }
 
 /** Every fault at one of the levels: front and rear may both stand. */
@@ -37,5 +39,5 @@ export function faultAt(bench: Bench, match: LevelMatch): Fault | undefined {
 
 /** Whether a check stands at one of the levels, faultless ones included. */
 export function stands(bench: Bench, match: LevelMatch): boolean {
-  return match.levels.some((level) => bench.standing.has(`${match.check}:${level}`));
+  return findingAt(bench.found, match) !== undefined || faultAt(bench, match) !== undefined;
 }
