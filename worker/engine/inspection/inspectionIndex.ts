@@ -6,6 +6,8 @@ import type { TyreName } from "./tyreName.ts";
 export interface RankedCheck {
   readonly check: Check;
   readonly ranks: ReadonlyMap<LevelId, number>;
+  /** The levels' descriptions as sentences. */
+  readonly sentences: readonly string[];
 }
 
 /** A prior modifier with its level numbered. */

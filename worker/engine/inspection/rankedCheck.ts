@@ -16,8 +16,14 @@ export function rankedCheck(check: Check): RankedCheck {
   const { measurement } = check;
   return {
     ranks,
+    sentences: check.levels.map(({ description }) => sentence(description)),
     check: measurement === null ? check : { ...check, measurement: inOrder(check.id, measurement) },
   };
+}
+
+/** With its full stop. */
+export function sentence(text: string): string {
+  return text === "" || /[.?]$/.test(text) ? text : `${text}.`;
 }
 
 function levelsNamed(check: Check): LevelId[] {

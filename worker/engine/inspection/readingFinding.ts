@@ -1,8 +1,11 @@
 import { type Attributes, holds } from "../bicycle.ts";
+import type { LevelId } from "./check.ts";
 import type { Finding, Position } from "./finding.ts";
 import type { RankedCheck } from "./inspectionIndex.ts";
+import type { MeasuredLevel } from "./measurement.ts";
 import type { Reading } from "./observation.ts";
-import { type SettledReading, settledReading } from "./settledReading.ts";
+import { sentence } from "./rankedCheck.ts";
+import { settledReading } from "./settledReading.ts";
 
 /**
  * One reading as a finding, with the safety that its level has on this bike.
@@ -15,8 +18,7 @@ export function readingFinding(
   attributes: Attributes,
 ): Finding {
   const { check } = ranked;
-  const settled = settledReading(ranked, reading, attributes);
-  const { measured, byMeasurement, rank } = settled;
+  const { measured, byMeasurement, rank } = settledReading(ranked, reading, attributes);
   const level = check.levels[rank]!;
   const adjustment = check.adjustments.find((row) => row.level === level.id && holds(row.when, attributes));
   const between = byMeasurement ? (measured?.borderline ?? null) : null;
@@ -28,24 +30,30 @@ export function readingFinding(
     severity: level.severity,
     safety: adjustment?.safety ?? level.safety,
     source: byMeasurement ? "measured" : "observed",
-    ...(measured !== null && { derived: { value: measured.value, unit: measured.unit } }),
-    ...(between !== null && { borderline: between }),
-    note: noteOf(settled, level.description, between, adjustment?.note),
+    ...(measured && measuredFields(measured, between)),
+    note: noteOf(measured, ranked.sentences[rank]!, between, adjustment?.note),
   };
 }
 
+function measuredFields(
+  { value, unit }: MeasuredLevel,
+  between: readonly [LevelId, LevelId] | null,
+): Pick<Finding, "derived" | "borderline"> {
+  const derived = { value, unit };
+  return between === null ? { derived } : { derived, borderline: between };
+}
+
 function noteOf(
-  { measured }: SettledReading,
+  measured: MeasuredLevel | null,
   description: string,
-  between: readonly [string, string] | null,
+  between: readonly [LevelId, LevelId] | null,
   adjusted: string | undefined,
 ): string {
-  const sentences = [measured?.text, description, adjusted].filter(
-    (text) => text !== undefined && text !== "",
-  );
-  if (between !== null)
-    sentences.push(
-      `Within one reading error of the limit between ${between[0]} and ${between[1]}: measure again`,
-    );
-  return sentences.map((text) => (/[.?]$/.test(text!) ? text : `${text}.`)).join(" ");
+  if (measured === null && adjusted === undefined) return description;
+  const again =
+    between && `Within one reading error of the limit between ${between[0]} and ${between[1]}: measure again`;
+  return [measured?.text, description, adjusted, again]
+    .map((text) => sentence(text ?? ""))
+    .filter((text) => text !== "")
+    .join(" ");
 }

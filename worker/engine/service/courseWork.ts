@@ -26,7 +26,7 @@ export function courseWork(
   let amended = slots;
   for (const operation of operations) {
     const blocker = blockerOf(operation, bench);
-    const [work] = expand([operation.id], "bike", ledger, new Set(blocker && [blocker.check.id]));
+    const [work] = expand([operation.id], "bike", ledger, blocker ? [blocker.check.id] : []);
     if (!work) continue;
     if (blocker) {
       const freeing = curesOf(blocker, ledger);

@@ -22,7 +22,7 @@ export interface Cure {
  */
 export function curesOf(fault: Fault, ledger: Ledger): readonly Cure[] {
   return ledger.cures(fault, () =>
-    expandAll(optionsFor(fault, ledger.bench), fault.position, ledger, new Set([fault.check.id])),
+    expandAll(optionsFor(fault, ledger.bench), fault.position, ledger, [fault.check.id]),
   );
 }
 
@@ -66,7 +66,7 @@ function expandAll(
   options: readonly (readonly OperationId[])[],
   position: Position,
   ledger: Ledger,
-  curing: ReadonlySet<CheckId>,
+  curing: readonly CheckId[],
 ): readonly Cure[] {
   return options.flatMap((option) => expand(option, position, ledger, curing));
 }
@@ -79,7 +79,7 @@ export function expand(
   option: readonly OperationId[],
   position: Position,
   ledger: Ledger,
-  curing: ReadonlySet<CheckId>,
+  curing: readonly CheckId[],
 ): readonly Cure[] {
   const { bench } = ledger;
   // Short lists: looking through them beats sets, and this runs some hundred times in an appraisal.
@@ -102,7 +102,7 @@ export function expand(
       for (const step of work.steps) {
         for (const entailed of step.entails) addOnce(operations, entailed);
         const blocker = step.blockedBy ? faultAt(bench, step.blockedBy) : undefined;
-        if (!blocker || curing.has(blocker.check.id)) continue;
+        if (!blocker || curing.includes(blocker.check.id)) continue;
         blockers ??= new Map();
         blockers.set(blocker.check.id, blocker);
       }
@@ -113,12 +113,10 @@ export function expand(
     cures = cures.flatMap((cure) => [cure, ...instead.map((other) => withTask(cure, task, other))]);
   if (blockers === null) return cures;
   for (const blocker of blockers.values()) {
-    const freeing = expandAll(
-      optionsFor(blocker, bench),
-      blocker.position,
-      ledger,
-      new Set([...curing, ...blockers.keys()]),
-    );
+    const freeing = expandAll(optionsFor(blocker, bench), blocker.position, ledger, [
+      ...curing,
+      ...blockers.keys(),
+    ]);
     cures = cures.flatMap((cure) => freeing.map((free) => join(cure, free)));
   }
   return cures;

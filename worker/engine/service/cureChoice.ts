@@ -28,7 +28,8 @@ export interface ChoiceProblem {
  * allowed in turn, with and without paint, and for each the rest, which does add up, is solved by branch and bound (optimization/slotChoice).
  */
 export function chooseCures(problem: ChoiceProblem, ledger: Ledger, stakes: Stakes): readonly ChosenCure[] {
-  const worth = Float64Array.from(ledger.resources, (_, index) => costOf(index, ledger));
+  const worth = new Float64Array(ledger.resources.length);
+  for (let index = 0; index < worth.length; index++) worth[index] = costOf(index, ledger);
   const risky = problem.slots.map(({ cures }) => cures.map((cure) => risksOf(cure, problem.base, ledger)));
   const paints = problem.slots.some(({ cures }) => cures.some(({ repaints }) => repaints));
   const sets = riskSets(problem.slots, risky);

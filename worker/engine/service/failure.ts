@@ -28,7 +28,8 @@ export function failureChance(failure: Failure, bench: Bench): Probability {
  */
 export function failuresOf(task: Task, bench: Bench): readonly ExpectedFailure[] {
   const { failure } = task.operation;
-  if (!failure || failure.thenOneOf.length === 0) return [failureOf(task, bench, NO_FOLLOW_UP)];
+  if (!failure) return CANNOT_FAIL;
+  if (failure.thenOneOf.length === 0) return [failureOf(task, bench, NO_FOLLOW_UP)];
   const ways = failure.thenOneOf.flatMap((list) => followUp(task, list, bench) ?? []);
   return (ways.length === 0 ? [NO_FOLLOW_UP] : ways).map((way) => failureOf(task, bench, way));
 }
@@ -54,6 +55,8 @@ const NO_FAILURE: ExpectedFailure = {
   endsFrame: 0,
   endsTitle: 0,
 };
+const CANNOT_FAIL: readonly ExpectedFailure[] = [NO_FAILURE];
+
 /** Work that follows a failure, and its chance of ending the frame. */
 interface FollowUp {
   readonly money: Moments;

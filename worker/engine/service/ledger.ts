@@ -30,7 +30,12 @@ export class Ledger {
   readonly #steps = new Map<Step, number>();
   readonly #tools = new Map<Tool, number>();
   #faults: ReturnType<typeof separateSymptoms> | null = null;
-  readonly #cures = new Map<Level, Map<Position, readonly Cure[]>>();
+  readonly #cures: Readonly<Record<Position, Map<Level, readonly Cure[]>>> = {
+    bike: new Map(),
+    front: new Map(),
+    rear: new Map(),
+    both: new Map(),
+  };
   /** Deliveries are paid once a part is ordered; their count is the course's. */
   #orders: number;
   #ordersPlace: number | null = null;
@@ -68,15 +73,10 @@ export class Ledger {
 
   /** Cures kept by what they cure: the same fault is asked for by several courses. */
   cures({ level, position }: Fault, find: () => readonly Cure[]): readonly Cure[] {
-    let byPosition = this.#cures.get(level);
-    if (!byPosition) {
-      byPosition = new Map();
-      this.#cures.set(level, byPosition);
-    }
-    const known = byPosition.get(position);
+    const known = this.#cures[position].get(level);
     if (known) return known;
     const cures = find();
-    byPosition.set(position, cures);
+    this.#cures[position].set(level, cures);
     return cures;
   }
 
@@ -84,8 +84,9 @@ export class Ledger {
     const { bench } = this;
     const task = buildTask(operation, place, bench);
     const steps = stepsAt(task, bench);
-    const [first, ...taskInstead] = taskResources(task, bench).map((one) => this.#add(one));
-    const resources = [first!];
+    const [first, ...instead] = taskResources(task, bench);
+    const resources = [this.#add(first!)];
+    const taskInstead = instead.map((one) => this.#add(one));
     for (const step of steps) resources.push(this.#kept(this.#steps, step, stepResource));
     for (const id of operation.tools) {
       if (bench.workshop.tools === null || bench.workshop.tools.has(id)) continue;

@@ -16,6 +16,18 @@ export function sum(...terms: readonly Moments[]): Moments {
   return { mean, variance };
 }
 
+/** Sum of a quantity of each of some things. */
+export function sumOver<Item>(items: readonly Item[], of: (item: Item) => Moments): Moments {
+  let mean = 0;
+  let variance = 0;
+  for (const item of items) {
+    const term = of(item);
+    mean += term.mean;
+    variance += term.variance;
+  }
+  return { mean, variance };
+}
+
 export function times(moments: Moments, factor: number): Moments {
   return { mean: moments.mean * factor, variance: moments.variance * factor * factor };
 }

@@ -27,35 +27,47 @@ export interface Resource {
   readonly tool: Tool | null;
 }
 
-const NO_CONTINGENCY = { money: NOTHING, minutes: NOTHING };
-const PLAIN = { contingency: NO_CONTINGENCY, endsFrame: 0, endsTitle: 0, task: null, step: null, tool: null };
+const PLAIN: Resource = {
+  kind: "task",
+  money: NOTHING,
+  minutes: NOTHING,
+  contingency: { money: NOTHING, minutes: NOTHING },
+  endsFrame: 0,
+  endsTitle: 0,
+  task: null,
+  step: null,
+  tool: null,
+};
 
 /** A task, once for each way to go on where it fails: a plan holds one of them. */
 export function taskResources(task: Task, bench: Bench): readonly Resource[] {
   const { money, minutes } = task;
-  return failuresOf(task, bench).map((failure) => ({
-    ...PLAIN,
+  return failuresOf(task, bench).map(({ contingency, endsFrame, endsTitle }) => ({
     kind: "task",
     money,
     minutes,
+    contingency,
+    endsFrame,
+    endsTitle,
     task,
-    ...failure,
+    step: null,
+    tool: null,
   }));
 }
 
 export function stepResource(step: Step): Resource {
-  return { ...PLAIN, kind: "step", money: NOTHING, minutes: threePointMoments(step.minutes), step };
+  return { ...PLAIN, kind: "step", minutes: threePointMoments(step.minutes), step };
 }
 
 /** A tool that is not at hand is borrowed or bought, whichever is cheaper. */
 export function toolResource(tool: Tool): Resource {
   const money = { mean: Math.min(tool.borrow, tool.buy), variance: 0 };
-  return { ...PLAIN, kind: "tool", money, minutes: NOTHING, tool };
+  return { ...PLAIN, kind: "tool", money, tool };
 }
 
 /** Deliveries of a course, paid once a part is ordered. */
 export function ordersResource(orders: number, { workshop }: Bench): Resource {
   const one = rangeMoments(workshop.deliveryPerOrder);
   const money = { mean: one.mean * orders, variance: one.variance * orders };
-  return { ...PLAIN, kind: "orders", money, minutes: NOTHING };
+  return { ...PLAIN, kind: "orders", money };
 }

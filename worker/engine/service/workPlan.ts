@@ -1,7 +1,7 @@
 import type { Probability } from "../quantity.ts";
 import type { Fault } from "./fault.ts";
 import type { Ledger } from "./ledger.ts";
-import { type Moments, NOTHING, sum } from "./moments.ts";
+import { type Moments, sumOver } from "./moments.ts";
 import type { CourseId, Operation, Step } from "./operation.ts";
 import type { Resource } from "./resource.ts";
 import type { Purchase, Task } from "./task.ts";
@@ -68,10 +68,7 @@ export interface PlanParts {
 export function buildWorkPlan(ledger: Ledger, parts: PlanParts): WorkPlan {
   const used = [...parts.resources].sort((a, b) => a - b).map((index) => ledger.resources[index]!);
   const { place } = ledger.bench.index;
-  const merged = mergePlaces(
-    used.flatMap(({ task }) => (task ? [task] : [])),
-    parts.reasons,
-  );
+  const merged = mergePlaces(used, parts.reasons);
   const tasks = merged.sort((a, b) => place.get(a.operation.id)! - place.get(b.operation.id)!);
   return {
     course: parts.course,
@@ -84,11 +81,11 @@ export function buildWorkPlan(ledger: Ledger, parts: PlanParts): WorkPlan {
     gain: parts.gain,
     polishes: tasks.some(({ operation }) => operation.effect.polishes),
     repaints: parts.repaints,
-    money: sum(...used.map(({ money }) => money)),
-    minutes: sum(...used.map(({ minutes }) => minutes)),
+    money: sumOver(used, ({ money }) => money),
+    minutes: sumOver(used, ({ minutes }) => minutes),
     contingency: {
-      money: sum(...used.map(({ contingency }) => contingency.money)),
-      minutes: sum(...used.map(({ contingency }) => contingency.minutes)),
+      money: sumOver(used, ({ contingency }) => contingency.money),
+      minutes: sumOver(used, ({ contingency }) => contingency.minutes),
     },
     endsFrame: anyOf(used, ({ endsFrame }) => endsFrame),
     endsTitle: anyOf(used, ({ endsTitle }) => endsTitle),
@@ -108,28 +105,37 @@ function anyOf(resources: readonly Resource[], chance: (resource: Resource) => P
   return 1 - resources.reduce((none, resource) => none * (1 - chance(resource)), 1);
 }
 
-function mergePlaces(tasks: readonly Task[], reasons: Reasons): PlannedTask[] {
-  const byOperation = new Map<string, Task[]>();
-  for (const task of tasks) {
-    const same = byOperation.get(task.operation.id);
+function mergePlaces(used: readonly Resource[], reasons: Reasons): PlannedTask[] {
+  const byOperation = new Map<Operation, Task[]>();
+  for (const { task } of used) {
+    if (task === null) continue;
+    const same = byOperation.get(task.operation);
     if (same) same.push(task);
-    else byOperation.set(task.operation.id, [task]);
+    else byOperation.set(task.operation, [task]);
   }
-  return [...byOperation.values()].map((same) => {
-    const first = same[0]!;
-    return {
-      operation: first.operation,
-      name: first.name,
-      position: same.length > 1 ? "both" : first.place,
-      minutes: same.reduce((total, { minutes }) => sum(total, minutes), NOTHING),
-      purchases: mergePurchases(same.flatMap(({ purchases }) => purchases)),
-      because: reasons.get(first.operation.id) ?? [],
-    };
-  });
+  const merged: PlannedTask[] = [];
+  for (const [operation, same] of byOperation) merged.push(planned(operation, same, reasons));
+  return merged;
 }
 
+function planned(operation: Operation, same: readonly Task[], reasons: Reasons): PlannedTask {
+  const { name, place, minutes, purchases } = same[0]!;
+  const alone = same.length === 1;
+  return {
+    operation,
+    name,
+    position: alone ? place : "both",
+    minutes: alone ? minutes : sumOver(same, (task) => task.minutes),
+    purchases: mergePurchases(alone ? purchases : same.flatMap((task) => task.purchases)),
+    because: reasons.get(operation.id) ?? NO_FAULTS,
+  };
+}
+
+const NO_FAULTS: readonly Fault[] = [];
+
 /** The same part bought for several tasks, as one line. */
-export function mergePurchases(purchases: readonly Purchase[]): Purchase[] {
+export function mergePurchases(purchases: readonly Purchase[]): readonly Purchase[] {
+  if (purchases.length < 2) return purchases;
   const lines = new Map<string, Purchase>();
   for (const purchase of purchases) {
     const line = lines.get(purchase.part.id);
