@@ -1,11 +1,7 @@
 import type { Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
-import {
-  type LogNormal,
-  logNormalCdf,
-  logNormalDensity,
-  logNormalQuantile,
-} from "../statistics/logNormal.ts";
+import { type LogNormal, logNormalQuantile } from "../statistics/logNormal.ts";
 import { risingQuantiles } from "../statistics/risingQuantiles.ts";
+import { normalCdf, normalDensity } from "../statistics/standardNormal.ts";
 import type { Spread } from "./appraisal.ts";
 import type { Branch } from "./branch.ts";
 import { expectationOf } from "./expectation.ts";
@@ -41,16 +37,22 @@ export function outcomeOf(branches: readonly Branch[], pace: Pace): Outcome {
   const expected = expectationOf(ways, pace);
   const margin = marginMixture(ways);
   const times = ways.map((branch) => workTime(branch, pace));
-  const [p10, p50, p90, ...twentieths] = inOrder([0.1, 0.5, 0.9, ...TWENTIETHS], (p) =>
-    marginQuantiles(margin, p),
-  );
+  const rising = marginQuantiles(margin, RISING);
+  const at = (probability: Probability) => rising[RISING.indexOf(probability)]!;
+  const p10 = at(0.1);
   const worked = expected.hours > 0;
   const ratio = ratioOf(ways, times);
   return {
-    margin: { mean: expected.margin, p10: p10!, p50: p50!, p90: p90!, twentieths },
+    margin: {
+      mean: expected.margin,
+      p10,
+      p50: at(0.5),
+      p90: at(0.9),
+      twentieths: TWENTIETHS.map(at),
+    },
     hours: hoursSpread(ways, times, expected.hours),
     marginPerHour: worked
-      ? { rate: expected.margin / expected.hours, ...ratioBand(ratio, margin, p10! / expected.hours) }
+      ? { rate: expected.margin / expected.hours, ...ratioBand(ratio, margin, p10 / expected.hours) }
       : null,
     lossProbability: strictlyBelow(mixtureAt(margin, -JUST).below),
     belowGoalProbability: worked ? strictlyBelow(ratioAt(ratio, pace.hourlyGoal - JUST).below) : 0,
@@ -59,6 +61,7 @@ export function outcomeOf(branches: readonly Branch[], pace: Pace): Outcome {
 }
 
 const TWENTIETHS: readonly Probability[] = Array.from({ length: 20 }, (_, index) => (index + 0.5) / 20);
+const RISING: readonly Probability[] = [0.1, 0.5, 0.9, ...TWENTIETHS].sort((a, b) => a - b);
 /** P(X < x) is read this far below x: the two differ only at a certain outcome. */
 const JUST = 1e-9;
 
@@ -73,20 +76,6 @@ function marginQuantiles(mixture: SaleMixture, probabilities: readonly Probabili
   return quantilesBetween(certainAmounts(mixture), { at, low: low - TOLERANCE, high }, probabilities);
 }
 
-/** Runs something that wants rising arguments, in any order of arguments. */
-function inOrder(
-  arguments_: readonly number[],
-  run: (rising: readonly number[]) => readonly number[],
-): number[] {
-  const order = arguments_.map((_, index) => index).sort((a, b) => arguments_[a]! - arguments_[b]!);
-  const values = run(order.map((index) => arguments_[index]!));
-  const placed = new Array<number>(arguments_.length);
-  order.forEach((index, place) => {
-    placed[index] = values[place]!;
-  });
-  return placed;
-}
-
 function hoursSpread(ways: readonly Branch[], times: readonly (LogNormal | null)[], mean: number): Spread {
   const timed = times.filter((time) => time !== null);
   if (timed.length === 0) return { mean: 0, p10: 0, p50: 0, p90: 0 };
@@ -94,14 +83,19 @@ function hoursSpread(ways: readonly Branch[], times: readonly (LogNormal | null)
     let below = 0;
     let density = 0;
     let slope = 0;
-    ways.forEach(({ chance }, place) => {
-      const time = times[place];
-      below += chance * (time ? logNormalCdf(time, minutes) : 1);
-      if (!time || minutes <= 0) return;
-      const thick = chance * logNormalDensity(time, minutes);
+    const log = Math.log(Math.max(0, minutes));
+    for (let place = 0; place < ways.length; place++) {
+      const { chance } = ways[place]!;
+      const time = times[place]!;
+      if (time === null) below += chance;
+      if (time === null || minutes <= 0) continue;
+      const { logMedian, logSd } = time;
+      const z = (log - logMedian) / logSd;
+      below += chance * (logSd > 0 ? normalCdf(z) : Number(log >= logMedian));
+      const thick = chance * (normalDensity(z) / (logSd * minutes));
       density += thick;
-      slope -= (thick * ((Math.log(minutes) - time.logMedian) / time.logSd ** 2 + 1)) / minutes;
-    });
+      slope -= (thick * ((log - logMedian) / logSd ** 2 + 1)) / minutes;
+    }
     return { below, density, slope };
   };
   const high = Math.max(...timed.map((time) => logNormalQuantile(time, 1 - 1e-6)));

@@ -2,7 +2,13 @@ import type { Inspection } from "../inspection/finding.ts";
 import type { Probability } from "../quantity.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
 import type { GoingRate } from "../valuation/goingRate.ts";
-import { listParts, type PartsList, type PartsTerms, type PieceThere } from "../valuation/partsList.ts";
+import {
+  grossOfListed,
+  listParts,
+  type PartsList,
+  type PartsTerms,
+  type PieceThere,
+} from "../valuation/partsList.ts";
 import { FRAME, soundPieces } from "../valuation/soundPieces.ts";
 import type { Book } from "./book.ts";
 import { aroundMean } from "./partsSale.ts";
@@ -48,7 +54,7 @@ export function partsOutlook(
     goingRate: (frameSells) => {
       if (!whole) return pricing.parts;
       const usual = { ...terms, minuteWorth: 0, fixedCost: 0 };
-      const { gross } = listParts(withFrame(there, frameSells ? 0 : 1), usual);
+      const gross = grossOfListed(withFrame(there, frameSells ? 0 : 1), usual);
       return aroundMean(Math.max(table.leastShare * total, gross), pricing.parts);
     },
   };

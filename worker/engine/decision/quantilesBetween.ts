@@ -10,6 +10,7 @@ export function quantilesBetween(
   { at, low, high, guess = (low + high) / 2 }: Invertible,
   rising: readonly Probability[],
 ): number[] {
+  if (jumps.length === 0) return risingQuantiles({ at, low, high, guess }, rising, TOLERANCE);
   const found: number[] = [];
   const upTo = (chance: Probability) => rising.slice(found.length).filter((p) => p <= chance);
   let from = low;

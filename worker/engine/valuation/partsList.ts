@@ -61,47 +61,75 @@ export interface PartsTerms {
   readonly fixedCost: Money;
 }
 
+/** A piece weighed: what it brings, and whether that is worth its minutes. */
+interface WeighedPiece {
+  readonly piece: PieceThere;
+  readonly expected: Money;
+  readonly fee: Money;
+  readonly worth: Money;
+}
+
 /**
  * Which pieces to list: those whose expected takings pay their minutes at the goal, the best ones where there are more than may be listed, none where all
  * together do not pay what is due once. Worths of pieces add, so the best few of those above nought are the best of all choices. Common practice, no source.
  */
 export function listParts(pieces: readonly PieceThere[], terms: PartsTerms): PartsList {
-  const weighed = pieces.map((piece) => {
-    const { barred, price, chanceUsable, sells, minutes } = piece;
-    const sold = price * chanceUsable * sells;
-    const expected = sold * terms.netShare;
-    const worth = barred === null ? expected - minutes * terms.minuteWorth : -Infinity;
-    return { piece, expected, fee: sold - expected, worth };
-  });
-  const ranked = weighed.filter(({ worth }) => worth > 0).sort((a, b) => b.worth - a.worth);
-  const best = ranked.slice(0, terms.most);
-  const pays = best.reduce((sum, { worth }) => sum + worth, 0) > terms.fixedCost;
-  const listed = new Set(pays ? best : []);
-  const spared = new Set(pays ? ranked.slice(terms.most) : []);
-  const rows = weighed.map((one): ListedPiece => {
-    const { piece, expected, fee } = one;
-    const reason = piece.barred ?? (spared.has(one) ? "enough-listed" : "not-worth-its-minutes");
-    return {
-      piece: piece.id,
-      name: piece.name,
-      listed: listed.has(one),
-      reason: listed.has(one) ? null : reason,
-      chanceUsable: piece.chanceUsable,
-      chanceSold: piece.sells,
-      price: piece.price,
-      minutes: piece.minutes,
-      fee,
-      expected,
-      lookFirst: piece.lookFirst,
-    };
+  const weighed = pieces.map((piece) => weigh(piece, terms));
+  const { best, spared } = chosen(weighed, terms);
+  const rows = weighed.map((one) => {
+    const listed = best.includes(one);
+    const unlisted = spared.includes(one) ? "enough-listed" : "not-worth-its-minutes";
+    return rowOf(one, listed ? null : (one.piece.barred ?? unlisted));
   });
   rows.sort((a, b) => Number(b.listed) - Number(a.listed) || b.expected - a.expected);
-  const chosen = rows.filter((row) => row.listed);
-  const total = (of: (row: ListedPiece) => number) => chosen.reduce((sum, row) => sum + of(row), 0);
+  let [gross, takings, minutes] = [0, 0, 0];
+  for (const row of rows) {
+    if (!row.listed) continue;
+    gross += row.price * row.chanceUsable;
+    takings += row.expected;
+    minutes += row.minutes;
+  }
+  return { pieces: rows, gross, takings, minutes };
+}
+
+/** What the listed ones of a list would fetch together if each one fit to sell sells. */
+export function grossOfListed(pieces: readonly PieceThere[], terms: PartsTerms): Money {
+  const { best } = chosen(
+    pieces.map((piece) => weigh(piece, terms)),
+    terms,
+  );
+  best.sort((a, b) => b.expected - a.expected);
+  return best.reduce((sum, { piece }) => sum + piece.price * piece.chanceUsable, 0);
+}
+
+function weigh(piece: PieceThere, { netShare, minuteWorth }: PartsTerms): WeighedPiece {
+  const { barred, price, chanceUsable, sells, minutes } = piece;
+  const sold = price * chanceUsable * sells;
+  const expected = sold * netShare;
+  const worth = barred === null ? expected - minutes * minuteWorth : -Infinity;
+  return { piece, expected, fee: sold - expected, worth };
+}
+
+/** The pieces to list, and those that are left only because there are enough. */
+function chosen(weighed: readonly WeighedPiece[], { most, fixedCost }: PartsTerms) {
+  const ranked = weighed.filter(({ worth }) => worth > 0).sort((a, b) => b.worth - a.worth);
+  const best = ranked.slice(0, most);
+  const pays = best.reduce((sum, { worth }) => sum + worth, 0) > fixedCost;
+  return pays ? { best, spared: ranked.slice(most) } : { best: [], spared: [] };
+}
+
+function rowOf({ piece, expected, fee }: WeighedPiece, reason: NotListed | null): ListedPiece {
   return {
-    pieces: rows,
-    gross: total(({ price, chanceUsable }) => price * chanceUsable),
-    takings: total(({ expected }) => expected),
-    minutes: total(({ minutes }) => minutes),
+    piece: piece.id,
+    name: piece.name,
+    listed: reason === null,
+    reason,
+    chanceUsable: piece.chanceUsable,
+    chanceSold: piece.sells,
+    price: piece.price,
+    minutes: piece.minutes,
+    fee,
+    expected,
+    lookFirst: piece.lookFirst,
   };
 }
