@@ -1,34 +1,46 @@
-import type { MoneyPerHour, Probability } from "../quantity.ts";
+import type { Money, MoneyPerHour, Probability } from "../quantity.ts";
 import { gaussHermite } from "../statistics/gaussHermite.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
 import type { LocalDistribution } from "../statistics/risingQuantiles.ts";
 import type { Branch } from "./branch.ts";
 import { certainAmounts, marginMixture, marginRange } from "./marginMixture.ts";
 import { quantilesBetween, TOLERANCE } from "./quantilesBetween.ts";
-import { mixtureAt, type SaleMixture } from "./saleMixture.ts";
+import { addMixtureAt, type SaleMixture } from "./saleMixture.ts";
 
 /** Hours vary by a fifth or so: seven nodes hold every chance to three thousandths. */
 const TIMES = gaussHermite(7);
 
-/** The margin's mixture at each node of hours: margin / hours is below r where the margin is below r x hours. */
-export type HourlyRatio = readonly {
-  readonly hours: number;
-  readonly weight: Probability;
+/** One branch's margin at each node of its hours: margin / hours is below r where the margin is below r x hours. */
+interface WayRatio {
+  readonly hours: readonly number[];
+  readonly weights: readonly Probability[];
   readonly mixture: SaleMixture;
-}[];
+  /** The branch's components in the mixture. */
+  readonly from: number;
+  readonly to: number;
+}
 
-/** @param times minutes of each branch, null where there is nothing to do */
-export function ratioOf(ways: readonly Branch[], times: readonly (LogNormal | null)[]): HourlyRatio {
-  return ways.flatMap((way, place) => {
-    const mixture = marginMixture([way]);
+export type HourlyRatio = readonly WayRatio[];
+
+/**
+ * @param times minutes of each branch, null where there is nothing to do
+ * @param margin the mixture of the branches' margins
+ */
+export function ratioOf(
+  ways: readonly Branch[],
+  times: readonly (LogNormal | null)[],
+  margin: SaleMixture,
+): HourlyRatio {
+  return ways.map((way, place): WayRatio => {
     const time = times[place]!;
-    if (!time) return [{ hours: 0, weight: 1, mixture }];
-    if (!way.price) return [{ hours: 1, weight: 1, mixture: perHour(mixture, time) }];
-    return TIMES.nodes.map((node, index) => ({
-      hours: Math.exp(time.logMedian + time.logSd * node) / 60,
-      weight: TIMES.weights[index]!,
-      mixture,
-    }));
+    if (time && !way.price) {
+      const mixture = perHour(marginMixture([way]), time);
+      return { hours: [1], weights: [1], mixture, from: 0, to: mixture.size };
+    }
+    const [from, to] = [margin.starts[place]!, margin.starts[place + 1]!];
+    if (!time) return { hours: [0], weights: [1], mixture: margin, from, to };
+    const hours = TIMES.nodes.map((node) => Math.exp(time.logMedian + time.logSd * node) / 60);
+    return { hours, weights: TIMES.weights, mixture: margin, from, to };
   });
 }
 
@@ -44,16 +56,12 @@ function perHour(mixture: SaleMixture, { logMedian, logSd }: LogNormal): SaleMix
 
 /** Chance that a course brings at most this for each hour. */
 export function ratioAt(ratio: HourlyRatio, rate: MoneyPerHour): LocalDistribution {
-  let below = 0;
-  let density = 0;
-  let slope = 0;
-  for (const { hours, weight, mixture } of ratio) {
-    const one = mixtureAt(mixture, rate * hours);
-    below += weight * one.below;
-    density += weight * hours * one.density;
-    slope += weight * hours * hours * one.slope;
+  const sum = { below: 0, density: 0, slope: 0 };
+  for (const { hours, weights, mixture, from, to } of ratio) {
+    for (let node = 0; node < hours.length; node++)
+      addMixtureAt(sum, mixture, rate, from, to, weights[node]!, hours[node]!);
   }
-  return { below, density, slope };
+  return sum;
 }
 
 /**
@@ -67,14 +75,22 @@ export function ratioBand(
 ): { p10: MoneyPerHour; p90: MoneyPerHour } {
   const [low, high] = marginRange(margin);
   // Over long hours a loss or a gain for each hour dwindles to nothing, so 0 bounds whichever end has its sign.
-  const shortest = Math.max(1 / 60, Math.min(...ratio.map(({ hours }) => hours)));
+  const shortest = Math.max(1 / 60, Math.min(...ratio.flatMap(({ hours }) => hours)));
   const invertible = {
     at: (rate: number) => ratioAt(ratio, rate),
-    low: Math.min(0, low / shortest, ...ratio.map(({ mixture }) => marginRange(mixture)[0])) - TOLERANCE,
+    low: Math.min(0, low / shortest, ...ratio.map(lowest)) - TOLERANCE,
     high: Math.max(0, high / shortest) + TOLERANCE,
     guess,
   };
-  const nothing = ratio.flatMap(({ mixture }) => certainAmounts(mixture)).filter((amount) => amount === 0);
-  const [p10, p90] = quantilesBetween(nothing.slice(0, 1), invertible, [0.1, 0.9]);
+  const jumps = ratio.some(mayBeNothing) ? [0] : [];
+  const [p10, p90] = quantilesBetween(jumps, invertible, [0.1, 0.9]);
   return { p10: p10!, p90: p90! };
+}
+
+function lowest({ mixture, from, to }: WayRatio): Money {
+  return marginRange(mixture, from, to)[0];
+}
+
+function mayBeNothing({ mixture, from, to }: WayRatio): boolean {
+  return certainAmounts(mixture, from, to).includes(0);
 }

@@ -30,7 +30,7 @@ function nodesFor({ price, share, outlay }: Branch): Quadrature {
  */
 export function marginMixture(ways: readonly Branch[]): SaleMixture {
   const rules = ways.map(nodesFor);
-  const mixture = emptyMixture(rules.reduce((sum, { nodes }) => sum + nodes.length, 0));
+  const mixture = emptyMixture(rules.map(({ nodes }) => nodes.length));
   let i = 0;
   ways.forEach(({ chance, price, share, outlay }, way) => {
     const sd = Math.sqrt(Math.max(0, outlay.variance));
@@ -60,18 +60,15 @@ export function marginMixture(ways: readonly Branch[]): SaleMixture {
 /** Tail chance beyond the bracket in which quantiles are sought. */
 const FAR_Z = 5;
 
-/** An interval that holds all but a negligible share of the margin. */
-export function marginRange({
-  size,
-  outlay,
-  centre,
-  spread,
-  normalSpread,
-  outlaySpread,
-}: SaleMixture): readonly [Money, Money] {
+/**
+ * An interval that holds all but a negligible share of the margin.
+ * @param from, to the components counted; all where left out
+ */
+export function marginRange(mixture: SaleMixture, from = 0, to = mixture.size): readonly [Money, Money] {
+  const { outlay, centre, spread, normalSpread, outlaySpread } = mixture;
   let low = Infinity;
   let high = -Infinity;
-  for (let i = 0; i < size; i++) {
+  for (let i = from; i < to; i++) {
     const sold = spread[i]! > 0;
     const uncertain = outlaySpread[i]! > 0;
     const far = Math.exp(centre[i]! + FAR_Z * (sold ? spread[i]! : outlaySpread[i]!));
@@ -82,10 +79,16 @@ export function marginRange({
   return [low, high];
 }
 
-/** Amounts that come for certain in some branch: the distribution jumps there. */
-export function certainAmounts({ size, outlay, spread, normalSpread, outlaySpread }: SaleMixture): Money[] {
-  const amounts = new Set<Money>();
-  for (let i = 0; i < size; i++)
-    if (spread[i] === 0 && normalSpread[i] === 0 && outlaySpread[i] === 0) amounts.add(-outlay[i]!);
-  return [...amounts].sort((a, b) => a - b);
+/**
+ * Amounts that come for certain in some branch, rising: the distribution jumps there.
+ * @param from, to the components counted; all where left out
+ */
+export function certainAmounts(mixture: SaleMixture, from = 0, to = mixture.size): Money[] {
+  const { outlay, spread, normalSpread, outlaySpread } = mixture;
+  const amounts: Money[] = [];
+  for (let i = from; i < to; i++) {
+    const certain = spread[i] === 0 && normalSpread[i] === 0 && outlaySpread[i] === 0;
+    if (certain && !amounts.includes(-outlay[i]!)) amounts.push(-outlay[i]!);
+  }
+  return amounts.sort((a, b) => a - b);
 }

@@ -1,7 +1,11 @@
 import type { Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
-import { type LogNormal, logNormalQuantile } from "../statistics/logNormal.ts";
+import {
+  type LogNormal,
+  logNormalCdf,
+  logNormalDensity,
+  logNormalQuantile,
+} from "../statistics/logNormal.ts";
 import { risingQuantiles } from "../statistics/risingQuantiles.ts";
-import { normalCdf, normalDensity } from "../statistics/standardNormal.ts";
 import type { Spread } from "./appraisal.ts";
 import type { Branch } from "./branch.ts";
 import { expectationOf } from "./expectation.ts";
@@ -41,7 +45,7 @@ export function outcomeOf(branches: readonly Branch[], pace: Pace): Outcome {
   const at = (probability: Probability) => rising[RISING.indexOf(probability)]!;
   const p10 = at(0.1);
   const worked = expected.hours > 0;
-  const ratio = ratioOf(ways, times);
+  const ratio = ratioOf(ways, times, margin);
   return {
     margin: {
       mean: expected.margin,
@@ -87,14 +91,11 @@ function hoursSpread(ways: readonly Branch[], times: readonly (LogNormal | null)
     for (let place = 0; place < ways.length; place++) {
       const { chance } = ways[place]!;
       const time = times[place]!;
-      if (time === null) below += chance;
+      below += chance * (time ? logNormalCdf(time, minutes, log) : 1);
       if (time === null || minutes <= 0) continue;
-      const { logMedian, logSd } = time;
-      const z = (log - logMedian) / logSd;
-      below += chance * (logSd > 0 ? normalCdf(z) : Number(log >= logMedian));
-      const thick = chance * (normalDensity(z) / (logSd * minutes));
+      const thick = chance * logNormalDensity(time, minutes, log);
       density += thick;
-      slope -= (thick * ((log - logMedian) / logSd ** 2 + 1)) / minutes;
+      slope -= (thick * ((log - time.logMedian) / time.logSd ** 2 + 1)) / minutes;
     }
     return { below, density, slope };
   };

@@ -10,6 +10,8 @@ import { normalCdfGiven, normalDensity } from "../statistics/standardNormal.ts";
  */
 export interface SaleMixture {
   readonly size: number;
+  /** Where each branch's components begin, and after the last one the size. */
+  readonly starts: readonly number[];
   readonly weight: Float64Array;
   readonly outlay: Float64Array;
   /** Log of share x median price, or of the median outlay. */
@@ -19,9 +21,14 @@ export interface SaleMixture {
   readonly outlaySpread: Float64Array;
 }
 
-export function emptyMixture(size: number): SaleMixture {
+/** @param sizes count of components of each branch */
+export function emptyMixture(sizes: readonly number[]): SaleMixture {
+  const starts = [0];
+  for (const count of sizes) starts.push(starts.at(-1)! + count);
+  const size = starts.at(-1)!;
   return {
     size,
+    starts,
     weight: new Float64Array(size),
     outlay: new Float64Array(size),
     centre: new Float64Array(size),
@@ -32,14 +39,32 @@ export function emptyMixture(size: number): SaleMixture {
 }
 
 /** Chance of at most x, density there and the density's slope, in one pass. A certain amount has no density. */
-export function mixtureAt(
-  { size, weight, outlay, centre, spread, normalSpread, outlaySpread }: SaleMixture,
-  x: Money,
-): LocalDistribution {
+export function mixtureAt(mixture: SaleMixture, x: Money): LocalDistribution {
+  const sum = { below: 0, density: 0, slope: 0 };
+  addMixtureAt(sum, mixture, x, 0, mixture.size, 1, 1);
+  return sum;
+}
+
+/**
+ * Adds some components' chance of at most rate x scale, with density and slope over the rate, times a weight. Adds in place: it runs some hundred
+ * times in an appraisal.
+ * @param from, to the components counted, the last one not
+ */
+export function addMixtureAt(
+  sum: { -readonly [Key in keyof LocalDistribution]: number },
+  mixture: SaleMixture,
+  rate: number,
+  from: number,
+  to: number,
+  times: number,
+  scale: number,
+): void {
+  const x = rate * scale;
+  const { weight, outlay, centre, spread, normalSpread, outlaySpread } = mixture;
   let below = 0;
   let density = 0;
   let slope = 0;
-  for (let i = 0; i < size; i++) {
+  for (let i = from; i < to; i++) {
     const takings = x + outlay[i]!;
     const width = spread[i]!;
     if (width > 0) {
@@ -69,5 +94,7 @@ export function mixtureAt(
       }
     } else if (takings >= 0) below += weight[i]!;
   }
-  return { below, density, slope };
+  sum.below += times * below;
+  sum.density += times * scale * density;
+  sum.slope += times * scale * scale * slope;
 }

@@ -38,17 +38,23 @@ export function logNormalSd(distribution: LogNormal): number {
   return logNormalMean(distribution) * Math.sqrt(Math.expm1(distribution.logSd ** 2));
 }
 
-/** Chance that the quantity stays at or below x. */
-export function logNormalCdf({ logMedian, logSd }: LogNormal, x: number): number {
+/**
+ * Chance that the quantity stays at or below x.
+ * @param logX log of x, where it is at hand
+ */
+export function logNormalCdf({ logMedian, logSd }: LogNormal, x: number, logX = Math.log(x)): number {
   if (x <= 0) return 0;
-  const distance = Math.log(x) - logMedian;
+  const distance = logX - logMedian;
   if (logSd === 0) return distance < 0 ? 0 : 1;
   return normalCdf(distance / logSd);
 }
 
-/** Density at x; 0 for x <= 0. Needs logSd > 0. */
-export function logNormalDensity({ logMedian, logSd }: LogNormal, x: number): number {
-  return x <= 0 ? 0 : normalDensity((Math.log(x) - logMedian) / logSd) / (logSd * x);
+/**
+ * Density at x; 0 for x <= 0. Needs logSd > 0.
+ * @param logX log of x, where it is at hand
+ */
+export function logNormalDensity({ logMedian, logSd }: LogNormal, x: number, logX = Math.log(x)): number {
+  return x <= 0 ? 0 : normalDensity((logX - logMedian) / logSd) / (logSd * x);
 }
 
 /**
