@@ -8,6 +8,9 @@ import type { Operation, OperationId } from "./operation.ts";
 import { remediesAt } from "./serviceIndex.ts";
 import { isApplicable, placesFor } from "./task.ts";
 
+/** A list of operations that cures a fault, as a row of the remedies has it. */
+type Option = readonly OperationId[];
+
 /** One way to cure a fault: the resources it takes, with everything that its steps make necessary. */
 export interface Cure {
   readonly operations: readonly OperationId[];
@@ -21,35 +24,37 @@ export interface Cure {
  * @returns an empty list where nothing on this bike cures it
  */
 export function curesOf(fault: Fault, ledger: Ledger): readonly Cure[] {
-  return ledger.cures(fault, () =>
-    expandAll(optionsFor(fault, ledger.bench), fault.position, ledger, [fault.check.id]),
-  );
+  return ledger.cures(fault.level, fault.position, () => {
+    const curing = [fault.check.id];
+    // The options of a worse level are those of a milder one too: each is expanded once.
+    return optionsFor(fault, ledger.bench).flatMap((option) =>
+      ledger.cures(option, fault.position, () => expand(option, fault.position, ledger, curing)),
+    );
+  });
 }
 
 /** Lists of operations that cure the fault, those of worse levels included. */
-function optionsFor(fault: Fault, bench: Bench): readonly (readonly OperationId[])[] {
-  const own = ownOptions(fault.check.id, fault.level.id, bench);
-  return fault.check.ordered ? dropSupersets([...own, ...worseOptions(fault, bench)]) : own;
+function optionsFor({ check, level, rank }: Fault, bench: Bench): readonly Option[] {
+  let options = ownOptions(check.id, level.id, bench);
+  if (!check.ordered) return options;
+  for (let worse = rank + 1; worse < check.levels.length; worse++) {
+    const { id, terminal } = check.levels[worse]!;
+    if (terminal === null) options = options.concat(ownOptions(check.id, id, bench));
+  }
+  return dropSupersets(options);
 }
 
-function worseOptions(fault: Fault, bench: Bench): readonly (readonly OperationId[])[] {
-  return fault.check.levels
-    .slice(fault.rank + 1)
-    .filter(({ terminal }) => terminal === null)
-    .flatMap(({ id }) => ownOptions(fault.check.id, id, bench));
-}
-
-function ownOptions(check: CheckId, level: string, bench: Bench): readonly (readonly OperationId[])[] {
+function ownOptions(check: CheckId, level: string, bench: Bench): readonly Option[] {
   const rows = remediesAt(bench.index, check, level);
   // Mostly there is one row, for every bike.
   if (rows.length === 1) return holds(rows[0]!.when, bench.attributes) ? rows[0]!.options : NO_OPTIONS;
   return rows.filter(({ when }) => holds(when, bench.attributes)).flatMap(({ options }) => options);
 }
 
-const NO_OPTIONS: readonly (readonly OperationId[])[] = [];
+const NO_OPTIONS: readonly Option[] = [];
 
 /** A list that contains another cures no better and costs no less. */
-function dropSupersets(options: readonly (readonly OperationId[])[]): readonly (readonly OperationId[])[] {
+function dropSupersets(options: readonly Option[]): readonly Option[] {
   if (options.length < 2) return options;
   return options.filter(
     (option, place) =>
@@ -63,7 +68,7 @@ function dropSupersets(options: readonly (readonly OperationId[])[]): readonly (
 }
 
 function expandAll(
-  options: readonly (readonly OperationId[])[],
+  options: readonly Option[],
   position: Position,
   ledger: Ledger,
   curing: readonly CheckId[],
@@ -76,7 +81,7 @@ function expandAll(
  * free it and to go on where that fails; tape that comes off is replaced.
  */
 export function expand(
-  option: readonly OperationId[],
+  option: Option,
   position: Position,
   ledger: Ledger,
   curing: readonly CheckId[],

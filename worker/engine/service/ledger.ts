@@ -2,8 +2,7 @@ import type { Level } from "../inspection/check.ts";
 import type { Position } from "../inspection/finding.ts";
 import type { Bench } from "./bench.ts";
 import type { Cure } from "./cure.ts";
-import type { Fault } from "./fault.ts";
-import type { Operation, Step } from "./operation.ts";
+import type { Operation, OperationId, Step } from "./operation.ts";
 import type { Tool } from "./part.ts";
 import { ordersResource, type Resource, stepResource, taskResources, toolResource } from "./resource.ts";
 import { separateSymptoms } from "./symptom.ts";
@@ -30,7 +29,7 @@ export class Ledger {
   readonly #steps = new Map<Step, number>();
   readonly #tools = new Map<Tool, number>();
   #faults: ReturnType<typeof separateSymptoms> | null = null;
-  readonly #cures: Readonly<Record<Position, Map<Level, readonly Cure[]>>> = {
+  readonly #cures: Readonly<Record<Position, Map<object, readonly Cure[]>>> = {
     bike: new Map(),
     front: new Map(),
     rear: new Map(),
@@ -71,12 +70,19 @@ export class Ledger {
     return this.#faults;
   }
 
-  /** Cures kept by what they cure: the same fault is asked for by several courses. */
-  cures({ level, position }: Fault, find: () => readonly Cure[]): readonly Cure[] {
-    const known = this.#cures[position].get(level);
+  /**
+   * Cures kept by what they are of, the level of a check or one option of its remedy, and by place: the same is asked for by several courses and by
+   * several levels.
+   */
+  cures(
+    of: Level | readonly OperationId[],
+    position: Position,
+    find: () => readonly Cure[],
+  ): readonly Cure[] {
+    const known = this.#cures[position].get(of);
     if (known) return known;
     const cures = find();
-    this.#cures[position].set(level, cures);
+    this.#cures[position].set(of, cures);
     return cures;
   }
 
