@@ -37,47 +37,57 @@ export function allowanceFor(
   let sound = 1;
   let ends = 0;
   let changes = 0;
-  let money = { mean: 0, variance: 0 };
-  let minutes = { mean: 0, variance: 0 };
-  const add = (resource: Resource, chance: number) => {
-    const cost = resource.money.mean + resource.contingency.money.mean;
-    const time = resource.minutes.mean + resource.contingency.minutes.mean;
-    const spread = Math.abs(chance) * (1 - Math.abs(chance));
-    money = { mean: money.mean + chance * cost, variance: money.variance + spread * cost ** 2 };
-    minutes = { mean: minutes.mean + chance * time, variance: minutes.variance + spread * time ** 2 };
-  };
+  const total: Total = { money: { mean: 0, variance: 0 }, minutes: { mean: 0, variance: 0 } };
 
   for (const { check: id, probabilities, acquittedBy, position } of unseen) {
     const check = checks.get(id)!;
     if (acquittedBy !== null || isPaper(check)) continue;
     const assumed = ledger.bench.faults.find((fault) => fault.assumed && fault.check.id === id);
-    const asked = new Map<number, number>();
+    let asked: Map<number, number> | null = null;
     let lost = 0;
     let changed = 0;
-    probabilities.forEach((chance, rank) => {
+    for (let rank = 0; rank < probabilities.length; rank++) {
+      const chance = probabilities[rank]!;
       const level = consequence(check, rank, position, assumed, plan, ledger, stakes);
       if (level.kind === "condemned") lost += chance;
       if (level.kind === "changed") changed += chance;
-      if (level.kind === "told")
-        money = {
-          mean: money.mean + chance * level.loss,
-          variance: money.variance + chance * (1 - chance) * level.loss ** 2,
-        };
+      if (level.kind === "told") addTo(total.money, chance, level.loss);
       if (level.kind === "spared")
-        for (const index of level.resources) add(ledger.resources[index]!, -chance);
+        for (const index of level.resources) addWork(total, ledger.resources[index]!, -chance);
       if (level.kind === "work") {
         lost += chance * level.endsFrame;
+        asked ??= new Map();
         for (const index of level.resources) asked.set(index, (asked.get(index) ?? 0) + chance);
       }
-    });
-    for (const [index, chance] of asked) unused.set(index, (unused.get(index) ?? 1) * (1 - chance));
+    }
+    if (asked)
+      for (const [index, chance] of asked) unused.set(index, (unused.get(index) ?? 1) * (1 - chance));
     sound *= 1 - lost - changed;
     ends += lost;
     changes += changed;
   }
-  for (const [index, none] of unused) add(ledger.resources[index]!, 1 - none);
+  for (const [index, none] of unused) addWork(total, ledger.resources[index]!, 1 - none);
   const share = ends + changes > 0 ? (1 - sound) / (ends + changes) : 0;
-  return { money, minutes, condemned: ends * share, changed: changes * share };
+  return { ...total, condemned: ends * share, changed: changes * share };
+}
+
+/** Sums that grow in place: this runs some hundred times in an appraisal. */
+interface Total {
+  readonly money: Running;
+  readonly minutes: Running;
+}
+
+type Running = { -readonly [Key in keyof Moments]: number };
+
+/** Adds what a resource costs where it is used with a chance; a chance below 0 is what is spared. */
+function addWork({ money, minutes }: Total, resource: Resource, chance: number): void {
+  addTo(money, chance, resource.money.mean + resource.contingency.money.mean);
+  addTo(minutes, chance, resource.minutes.mean + resource.contingency.minutes.mean);
+}
+
+function addTo(sum: Running, chance: number, amount: number): void {
+  sum.mean += chance * amount;
+  sum.variance += Math.abs(chance) * (1 - Math.abs(chance)) * amount ** 2;
 }
 
 /** Papers are asked for, not repaired: they are owed. */

@@ -1,7 +1,7 @@
 import type { Check } from "../inspection/check.ts";
 import type { Money, Probability } from "../quantity.ts";
 import type { Bench } from "./bench.ts";
-import { curesOf } from "./cure.ts";
+import { type Cure, curesOf } from "./cure.ts";
 import { type Fault, needOf } from "./fault.ts";
 import type { Ledger } from "./ledger.ts";
 import { remediesAt } from "./serviceIndex.ts";
@@ -92,12 +92,14 @@ interface Work {
 /** The cure that costs least beyond the plan, the risk to the frame included. */
 function cheapestBeyond(fault: Fault, plan: WorkPlan, ledger: Ledger, frameLoss: Money): Work | null {
   const { hourlyGoal, speedFactor } = ledger.bench.workshop;
-  let best: Work | null = null;
+  let best: Cure | null = null;
+  let least = Infinity;
+  let endsFrame = 0;
   for (const cure of curesOf(fault, ledger)) {
-    const resources = cure.resources.filter((index) => !plan.resources.has(index));
     let worth = 0;
     let survives = 1;
-    for (const index of resources) {
+    for (const index of cure.resources) {
+      if (plan.resources.has(index)) continue;
       const resource = ledger.resources[index]!;
       const minutes = resource.minutes.mean + resource.contingency.minutes.mean;
       worth +=
@@ -105,9 +107,14 @@ function cheapestBeyond(fault: Fault, plan: WorkPlan, ledger: Ledger, frameLoss:
       survives *= 1 - resource.endsFrame;
     }
     worth += (1 - survives) * frameLoss;
-    if (!best || worth < best.worth) best = { resources, worth, endsFrame: 1 - survives };
+    if (best !== null && !(worth < least)) continue;
+    best = cure;
+    least = worth;
+    endsFrame = 1 - survives;
   }
-  return best;
+  if (best === null) return null;
+  const resources = best.resources.filter((index) => !plan.resources.has(index));
+  return { resources, worth: least, endsFrame };
 }
 
 /** What is not spent where the assumed fault turns out to be absent: the tasks that serve nothing else. */
