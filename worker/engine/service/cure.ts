@@ -145,11 +145,9 @@ function join(a: Cure, b: Cure): Cure {
 
 /** The fault that keeps an operation from being done, if one stands. */
 export function blockerOf(operation: Operation, bench: Bench): Fault | undefined {
-  for (const id of operation.steps) {
-    for (const step of bench.index.closure.get(id)!) {
-      const blocker = step.blockedBy ? faultAt(bench, step.blockedBy) : undefined;
-      if (blocker) return blocker;
-    }
+  for (const { blockedBy } of bench.index.closure.get(operation.steps)!) {
+    const blocker = blockedBy ? faultAt(bench, blockedBy) : undefined;
+    if (blocker) return blocker;
   }
   return undefined;
 }

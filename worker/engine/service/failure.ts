@@ -1,9 +1,9 @@
 import { holds } from "../bicycle.ts";
 import type { Probability } from "../quantity.ts";
 import { type Bench, stands } from "./bench.ts";
-import { type Moments, NOTHING, sum, withChance } from "./moments.ts";
+import { type Moments, NOTHING, sum, threePointMoments, withChance } from "./moments.ts";
 import type { Failure, Operation, OperationId } from "./operation.ts";
-import { buildTask, isApplicable, placesFor, stepsAt, type Task, threePointMoments } from "./task.ts";
+import { buildTask, isApplicable, placesFor, stepsAt, type Task } from "./task.ts";
 
 /** What a task that may fail is expected to bring beside itself. */
 export interface ExpectedFailure {

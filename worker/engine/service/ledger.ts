@@ -4,7 +4,7 @@ import type { Bench } from "./bench.ts";
 import type { Cure } from "./cure.ts";
 import type { Operation, OperationId, Step } from "./operation.ts";
 import type { Tool } from "./part.ts";
-import { ordersResource, type Resource, stepResource, taskResources, toolResource } from "./resource.ts";
+import { ordersResource, type Resource, taskResources, toolResource } from "./resource.ts";
 import { separateSymptoms } from "./symptom.ts";
 import { buildTask, type Place, stepsAt } from "./task.ts";
 
@@ -93,7 +93,8 @@ export class Ledger {
     const [first, ...instead] = taskResources(task, bench);
     const resources = [this.#add(first!)];
     const taskInstead = instead.map((one) => this.#add(one));
-    for (const step of steps) resources.push(this.#kept(this.#steps, step, stepResource));
+    for (const step of steps)
+      resources.push(this.#kept(this.#steps, step, (one) => bench.index.stepResources.get(one)!));
     for (const id of operation.tools) {
       if (bench.workshop.tools === null || bench.workshop.tools.has(id)) continue;
       resources.push(this.#kept(this.#tools, bench.index.tools.get(id)!, toolResource));

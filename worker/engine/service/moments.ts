@@ -1,3 +1,6 @@
+import type { ThreePoint } from "../quantity.ts";
+import { pertMean, pertSd } from "../statistics/pert.ts";
+
 /** Mean and variance of a quantity, in its unit and its unit squared. Independent quantities add in both. */
 export interface Moments {
   readonly mean: number;
@@ -41,4 +44,9 @@ export function withChance(moments: Moments, chance: number): Moments {
     mean: chance * moments.mean,
     variance: chance * moments.variance + chance * (1 - chance) * moments.mean ** 2,
   };
+}
+
+/** Moments of a three-point estimate by the PERT rule. */
+export function threePointMoments(estimate: ThreePoint): Moments {
+  return { mean: pertMean(estimate), variance: pertSd(estimate) ** 2 };
 }

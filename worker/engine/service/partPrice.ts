@@ -16,10 +16,24 @@ export function priceRange(part: Part, tier: Tier): PriceRange {
   return (state === "used" ? part.prices.used : null)?.[bought] ?? part.prices.new[bought];
 }
 
-/** Expected price of one piece and its variance; the user's own price is taken as certain. */
-export function expectedPrice(part: Part, tier: Tier, own: ReadonlyMap<PartId, Money>): Moments {
+/**
+ * Expected price of one piece and its variance; the user's own price is taken as certain.
+ * @param table the table's price at the tier, where it is at hand
+ */
+export function expectedPrice(
+  part: Part,
+  tier: Tier,
+  own: ReadonlyMap<PartId, Money>,
+  table: Moments = rangeMoments(priceRange(part, tier)),
+): Moments {
   const ownPrice = own.get(part.id);
-  return ownPrice === undefined ? rangeMoments(priceRange(part, tier)) : { mean: ownPrice, variance: 0 };
+  return ownPrice === undefined ? table : { mean: ownPrice, variance: 0 };
+}
+
+/** Expected prices at every tier. */
+export function pricesByTier(part: Part): Readonly<Record<Tier, Moments>> {
+  const prices = TIERS.map((tier) => [tier, rangeMoments(priceRange(part, tier))]);
+  return Object.fromEntries(prices) as Record<Tier, Moments>;
 }
 
 /** Moments of a three-point price by the PERT rule. */

@@ -1,11 +1,12 @@
 import type { Probability } from "../quantity.ts";
 import type { Bench } from "./bench.ts";
 import { failuresOf } from "./failure.ts";
-import { type Moments, NOTHING } from "./moments.ts";
+import type { Moments } from "./moments.ts";
 import type { Step } from "./operation.ts";
 import type { Tool } from "./part.ts";
 import { rangeMoments } from "./partPrice.ts";
-import { type Task, threePointMoments } from "./task.ts";
+import { PLAIN } from "./stepResource.ts";
+import type { Task } from "./task.ts";
 
 /**
  * Everything that a plan pays for at most once: a task at its place, a dismantling step, a tool to be had, the second pair of eyes,
@@ -27,18 +28,6 @@ export interface Resource {
   readonly tool: Tool | null;
 }
 
-const PLAIN: Resource = {
-  kind: "task",
-  money: NOTHING,
-  minutes: NOTHING,
-  contingency: { money: NOTHING, minutes: NOTHING },
-  endsFrame: 0,
-  endsTitle: 0,
-  task: null,
-  step: null,
-  tool: null,
-};
-
 /** A task, once for each way to go on where it fails: a plan holds one of them. */
 export function taskResources(task: Task, bench: Bench): readonly Resource[] {
   const { money, minutes } = task;
@@ -53,10 +42,6 @@ export function taskResources(task: Task, bench: Bench): readonly Resource[] {
     step: null,
     tool: null,
   }));
-}
-
-export function stepResource(step: Step): Resource {
-  return { ...PLAIN, kind: "step", minutes: threePointMoments(step.minutes), step };
 }
 
 /** A tool that is not at hand is borrowed or bought, whichever is cheaper. */

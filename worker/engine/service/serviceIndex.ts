@@ -1,8 +1,13 @@
+import type { Tier } from "../bicycle.ts";
 import type { CheckId, LevelId } from "../inspection/check.ts";
+import type { Moments } from "./moments.ts";
 import type { CourseId, Operation, OperationId, Remedy, Step, StepId } from "./operation.ts";
 import { COURSES } from "./operation.ts";
 import type { Part, PartId, Tool } from "./part.ts";
+import { pricesByTier } from "./partPrice.ts";
+import type { Resource } from "./resource.ts";
 import type { ServiceTables } from "./serviceTables.ts";
+import { stepResource } from "./stepResource.ts";
 import { workingOrder } from "./workingOrder.ts";
 
 /** The service tables with their look-ups, compiled once. */
@@ -11,12 +16,15 @@ export interface ServiceIndex {
   /** Place in the order of work. */
   readonly place: ReadonlyMap<OperationId, number>;
   readonly steps: ReadonlyMap<StepId, Step>;
-  /** Steps of an operation and all that they imply, each once. */
-  readonly closure: ReadonlyMap<StepId, readonly Step[]>;
+  /** The steps of an operation or variant, by its own list of them, and all that they imply, each once. */
+  readonly closure: ReadonlyMap<readonly StepId[], readonly Step[]>;
+  readonly stepResources: ReadonlyMap<Step, Resource>;
   readonly remedies: ReadonlyMap<CheckId, ReadonlyMap<LevelId, readonly Remedy[]>>;
   /** Checks that other faults can explain. */
   readonly symptomatic: ReadonlySet<CheckId>;
   readonly parts: ReadonlyMap<PartId, Part>;
+  /** Expected prices, each as it is bought for a resale bike of the tier. */
+  readonly prices: ReadonlyMap<Part, Readonly<Record<Tier, Moments>>>;
   readonly tools: ReadonlyMap<string, Tool>;
   readonly always: Readonly<Record<CourseId, readonly Operation[]>>;
   readonly polishing: readonly Operation[];
@@ -57,10 +65,12 @@ export function compileService(tables: ServiceTables): ServiceIndex {
     operations: new Map(tables.operations.map((operation) => [operation.id, operation])),
     place: workingOrder(tables.operations),
     steps,
-    closure: new Map(tables.steps.map((step) => [step.id, closureOf(step, steps)])),
+    closure: closures(tables.operations, steps),
+    stepResources: new Map(tables.steps.map((step) => [step, stepResource(step)])),
     remedies,
     symptomatic: new Set(tables.remedies.flatMap(({ check, causes }) => (causes.length > 0 ? [check] : []))),
     parts: new Map(tables.parts.map((part) => [part.id, part])),
+    prices: new Map(tables.parts.map((part) => [part, pricesByTier(part)])),
     tools: new Map(tables.tools.map((tool) => [tool.id, tool])),
     always,
     supervision: tables.operations.find(({ id }) => id === SUPERVISION)!,
@@ -68,6 +78,17 @@ export function compileService(tables: ServiceTables): ServiceIndex {
     testing: tables.operations.filter(({ tests }) => tests.length > 0),
     polishing: tables.operations.filter(({ effect }) => effect.polishes),
   };
+}
+
+function closures(operations: readonly Operation[], steps: ReadonlyMap<StepId, Step>) {
+  const lists = operations.flatMap((operation) => [operation, ...operation.variants].map((one) => one.steps));
+  return new Map(
+    lists.flatMap((list) =>
+      list === null
+        ? []
+        : [[list, [...new Set(list.flatMap((id) => closureOf(steps.get(id)!, steps)))]] as const],
+    ),
+  );
 }
 
 function closureOf(step: Step, steps: ReadonlyMap<StepId, Step>): readonly Step[] {

@@ -1,11 +1,9 @@
 import { holds } from "../bicycle.ts";
 import type { Position } from "../inspection/finding.ts";
-import type { ThreePoint } from "../quantity.ts";
-import { pertMean, pertSd } from "../statistics/pert.ts";
 import { type Bench, faultAt, stands } from "./bench.ts";
-import { type Moments, NOTHING, sum, times } from "./moments.ts";
+import { type Moments, NOTHING, sumOver, threePointMoments, times } from "./moments.ts";
 import type { Operation, PartUse, Step, Variant } from "./operation.ts";
-import type { Part } from "./part.ts";
+import type { Part, PartId } from "./part.ts";
 import { expectedPrice } from "./partPrice.ts";
 import { COMPLETION, remediesAt } from "./serviceIndex.ts";
 
@@ -71,17 +69,17 @@ export function variantFor(operation: Operation, bench: Bench): Variant | null {
   return all ? variant : null;
 }
 
-/** Moments of a three-point estimate by the PERT rule. */
-export function threePointMoments(estimate: ThreePoint): Moments {
-  return { mean: pertMean(estimate), variance: pertSd(estimate) ** 2 };
-}
-
 export function buildTask(operation: Operation, place: Place, bench: Bench): Task {
   const variant = variantFor(operation, bench);
   // An operation for the pair takes half its minutes and parts at one wheel.
   const share = operation.per === "pair" ? 0.5 : 1;
-  const purchases = (variant?.uses ?? operation.uses).flatMap((use) => purchaseOf(use, share, place, bench));
-  if (operation.id === COMPLETION) purchases.push(...bench.missingParts.map((id) => missingPart(id, bench)));
+  const purchases: Purchase[] = [];
+  for (const use of variant?.uses ?? operation.uses) {
+    const purchase = purchaseOf(use, share, place, bench);
+    if (purchase !== null) purchases.push(purchase);
+  }
+  if (operation.id === COMPLETION)
+    for (const id of bench.missingParts) purchases.push(purchaseFor(id, 1, bench));
   return {
     operation,
     place,
@@ -89,11 +87,14 @@ export function buildTask(operation: Operation, place: Place, bench: Bench): Tas
     name: variant?.name ?? operation.name,
     minutes: ownMinutes(operation, variant, share, bench),
     purchases,
-    money: purchases.reduce(
-      (total, { unitPrice, quantity }) => sum(total, times(unitPrice, quantity)),
-      NOTHING,
-    ),
+    money: spentOn(purchases),
   };
+}
+
+/** What purchases cost together. */
+export function spentOn(purchases: readonly Purchase[]): Moments {
+  if (purchases.length === 0) return NOTHING;
+  return sumOver(purchases, ({ unitPrice, quantity }) => times(unitPrice, quantity));
 }
 
 function ownMinutes(operation: Operation, variant: Variant | null, share: number, bench: Bench): Moments {
@@ -111,35 +112,31 @@ function ownMinutes(operation: Operation, variant: Variant | null, share: number
   return { mean: own.mean + posting + hunting, variance: own.variance };
 }
 
-function missingPart(id: string, bench: Bench): Purchase {
-  const part = bench.index.parts.get(id)!;
-  const unitPrice = expectedPrice(part, bench.attributes.componentTier, bench.workshop.partPrices);
-  return { part, quantity: 1, unitPrice };
+function purchaseFor(id: PartId, quantity: number, { index, attributes, workshop }: Bench): Purchase {
+  const part = index.parts.get(id)!;
+  const tier = attributes.componentTier;
+  const unitPrice = expectedPrice(part, tier, workshop.partPrices, index.prices.get(part)![tier]);
+  return { part, quantity, unitPrice };
 }
 
-function purchaseOf(use: PartUse, share: number, place: Place, bench: Bench): Purchase[] {
-  if (!holds(use.when, bench.attributes)) return [];
-  if (use.onlyAt.length > 0 && !use.onlyAt.some((match) => stands(bench, match))) return [];
+function purchaseOf(use: PartUse, share: number, place: Place, bench: Bench): Purchase | null {
+  if (!holds(use.when, bench.attributes)) return null;
+  if (use.onlyAt.length > 0 && !use.onlyAt.some((match) => stands(bench, match))) return null;
   const instead = use.instead.find(
     ({ when, at, position }) =>
       holds(when, bench.attributes) &&
       (at.length === 0 || at.some((match) => stands(bench, match))) &&
       (position === null || position === place),
   );
-  const part = bench.index.parts.get(instead?.part ?? use.part)!;
   const quantity = (instead?.quantity ?? use.quantity) * share;
-  const unitPrice = expectedPrice(part, bench.attributes.componentTier, bench.workshop.partPrices);
-  return quantity === 0 ? [] : [{ part, quantity, unitPrice }];
+  return quantity === 0 ? null : purchaseFor(instead?.part ?? use.part, quantity, bench);
 }
 
 /** Steps of a task with all that they imply, of its own wheel only, and only those this bike has. */
-export function stepsAt(task: Task, bench: Bench): readonly Step[] {
-  const steps = new Set<Step>();
-  for (const id of task.variant?.steps ?? task.operation.steps) {
-    for (const step of bench.index.closure.get(id)!) {
-      const here = task.place === "bike" || step.position === null || step.position === task.place;
-      if (here && holds(step.onlyIf, bench.attributes)) steps.add(step);
-    }
-  }
-  return [...steps];
+export function stepsAt({ operation, variant, place }: Task, bench: Bench): readonly Step[] {
+  const all = bench.index.closure.get(variant?.steps ?? operation.steps)!;
+  return all.filter((step) => {
+    const here = place === "bike" || step.position === null || step.position === place;
+    return here && holds(step.onlyIf, bench.attributes);
+  });
 }
