@@ -1,6 +1,6 @@
 import type { Attributes } from "../bicycle.ts";
-import type { Check } from "../inspection/check.ts";
-import type { Finding, Inspection, UnseenCheck } from "../inspection/finding.ts";
+import type { Check, Safety } from "../inspection/check.ts";
+import type { Finding, Inspection, Position, UnseenCheck } from "../inspection/finding.ts";
 import type { Probability } from "../quantity.ts";
 import { isPaper } from "../service/allowance.ts";
 import { type Fault, needOf } from "../service/fault.ts";
@@ -26,18 +26,10 @@ export function standingFaults(
 }
 
 function foundFault(finding: Finding, rearSprockets: number | undefined, book: Book): Fault {
+  const { position, rank, safety } = finding;
   const { check } = book.inspection.byId.get(finding.check)!;
-  const oneWheel = finding.position === "front" || finding.position === "rear";
-  return {
-    check,
-    position: finding.position,
-    level: check.levels[finding.rank]!,
-    rank: finding.rank,
-    safety: finding.safety,
-    ...needOf(check, finding.rank, finding.safety, rearSprockets),
-    penalty: check.levels[finding.rank]!.conditionPenalty * (oneWheel ? 0.5 : 1),
-    assumed: false,
-  };
+  const oneWheel = position === "front" || position === "rear";
+  return faultAt(check, rank, position, safety, oneWheel, false, rearSprockets);
 }
 
 function assumedFault(
@@ -52,17 +44,25 @@ function assumedFault(
     ? medianRank(unseen.probabilities, share)
     : unseen.probabilities.findIndex((chance) => chance > share);
   if (rank <= 0) return null;
+  const position = unseen.position ?? (check.perWheel ? "both" : "bike");
+  const { safety } = check.levels[rank]!;
+  return faultAt(check, rank, position, safety, unseen.position !== undefined, true, rearSprockets);
+}
+
+/** The fault of a level, with half its penalty where one wheel alone has it. */
+function faultAt(
+  check: Check,
+  rank: number,
+  position: Position,
+  safety: Safety,
+  oneWheel: boolean,
+  assumed: boolean,
+  rearSprockets: number | undefined,
+): Fault {
   const level = check.levels[rank]!;
-  return {
-    check,
-    position: unseen.position ?? (check.perWheel ? "both" : "bike"),
-    level,
-    rank,
-    safety: level.safety,
-    ...needOf(check, rank, level.safety, rearSprockets),
-    penalty: level.conditionPenalty * (unseen.position ? 0.5 : 1),
-    assumed: true,
-  };
+  const { need, mayDisclose } = needOf(check, rank, safety, rearSprockets);
+  const penalty = level.conditionPenalty * (oneWheel ? 0.5 : 1);
+  return { check, position, level, rank, safety, need, mayDisclose, penalty, assumed };
 }
 
 /** Worst rank k with P(level >= k) above the share. */

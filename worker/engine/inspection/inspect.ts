@@ -35,7 +35,7 @@ export function inspect(
     const observation = Object.hasOwn(observations, id) ? observations[id] : undefined;
     if (observation === undefined) continue;
     const reason = whyNotApplicable(ranked.check, attributes);
-    if (reason === null) findings.push(...findingsOf(ranked, observation, attributes));
+    if (reason === null) addFindings(findings, ranked, observation, attributes);
     else ignored.push({ check: id, reason });
   }
   const sizeCheck = index.beadSeatCheck?.check.id;
@@ -64,35 +64,29 @@ function requireKnownChecks(observations: Observations, index: InspectionIndex):
   }
 }
 
-function findingsOf(
+function addFindings(
+  findings: Finding[],
   ranked: RankedCheck,
   observation: Observation,
   attributes: Attributes,
-): readonly Finding[] {
+): void {
   const { id, perWheel } = ranked.check;
-  const pointer = `/observations/${escaped(id)}`;
   if (!isPerWheel(observation)) {
-    return [findingAt(ranked, observation as Reading, perWheel ? "both" : "bike", attributes, pointer)];
+    findings.push(findingAt(ranked, observation as Reading, perWheel ? "both" : "bike", attributes));
+    return;
   }
   const wheels = (["front", "rear"] as const).filter((wheel) => observation[wheel] !== undefined);
   if (!perWheel) {
     const requirement = "one reading for the whole bike: this check does not tell front and rear apart";
-    throw new DomainError(
-      "out-of-domain",
-      id,
-      wheels.join(" and "),
-      requirement,
-      `${pointer}/${wheels[0] ?? "front"}`,
-    );
+    const pointer = pointerTo(ranked, wheels[0] ?? "front");
+    throw new DomainError("out-of-domain", id, wheels.join(" and "), requirement, pointer);
   }
   const besides = Object.keys(observation).find((key) => key !== "front" && key !== "rear");
   if (wheels.length === 0 || besides !== undefined) {
     const requirement = "a reading for front, rear or each of them, and nothing beside these";
-    throw new DomainError("out-of-domain", id, besides ?? "nothing", requirement, pointer);
+    throw new DomainError("out-of-domain", id, besides ?? "nothing", requirement, pointerTo(ranked, "both"));
   }
-  return wheels.map((wheel) =>
-    findingAt(ranked, observation[wheel]!, wheel, attributes, `${pointer}/${wheel}`),
-  );
+  for (const wheel of wheels) findings.push(findingAt(ranked, observation[wheel]!, wheel, attributes));
 }
 
 /** The finding, with the errors' pointers made whole. */
@@ -101,16 +95,22 @@ function findingAt(
   reading: Reading,
   position: Position,
   attributes: Attributes,
-  pointer: string,
 ): Finding {
   try {
     return readingFinding(ranked, reading, position, attributes);
   } catch (error) {
     if (!(error instanceof DomainError) || error.pointer === undefined) throw error;
     const { code, argument, value, requirement } = error;
+    const pointer = pointerTo(ranked, position);
     const whole = error.pointer === "" ? pointer : `${pointer}/${error.pointer}`;
     throw new DomainError(code, argument, value, requirement, whole);
   }
+}
+
+/** Where an observation stands in the request. */
+function pointerTo({ check }: RankedCheck, position: Position): string {
+  const observation = `/observations/${escaped(check.id)}`;
+  return position === "front" || position === "rear" ? `${observation}/${position}` : observation;
 }
 
 /** Puts a finding where the table of checks has it. */

@@ -20,8 +20,11 @@ export function lookedAt(attributes: Attributes, inspection: Inspection, index: 
   const groups = new Map<string, { group: string; made: number; applicable: number }>();
   for (const { check } of index.checks) {
     if (!appliesTo(check, attributes)) continue;
-    const row = groups.get(check.group) ?? { group: check.group, made: 0, applicable: 0 };
-    groups.set(check.group, row);
+    let row = groups.get(check.group);
+    if (row === undefined) {
+      row = { group: check.group, made: 0, applicable: 0 };
+      groups.set(check.group, row);
+    }
     row.applicable += 1;
     if (!unseen.has(check.id)) row.made += 1;
   }

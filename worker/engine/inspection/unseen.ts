@@ -24,13 +24,11 @@ export function unseenChecks(
     const seen = byCheck.get(check.id) ?? NONE;
     if (coversBike(seen) || !appliesTo(check, attributes)) continue;
     const acquittal = acquittalOf(check.id, attributes, byCheck, index);
-    unseen.push({
-      check: check.id,
-      ...(seen[0] !== undefined && { position: seen[0].position === "front" ? "rear" : "front" }),
-      probabilities:
-        acquittal === null ? chances(ranked, priors, attributes, index) : cleared(check.levels.length),
-      acquittedBy: acquittal?.check ?? null,
-    });
+    const probabilities =
+      acquittal === null ? chances(ranked, priors, attributes, index) : cleared(check.levels.length);
+    const one: UnseenCheck = { check: check.id, probabilities, acquittedBy: acquittal?.check ?? null };
+    if (seen[0] === undefined) unseen.push(one);
+    else unseen.push({ ...one, position: seen[0].position === "front" ? "rear" : "front" });
   }
   return unseen;
 }
@@ -52,7 +50,7 @@ function acquittalOf(
   byCheck: FindingsByCheck,
   index: InspectionIndex,
 ): Acquittal | null {
-  const row = (index.acquittals.get(check) ?? []).find(({ check: by, level, when }) => {
+  const row = index.acquittals.get(check)?.find(({ check: by, level, when }) => {
     if (!holds(when, attributes)) return false;
     if (by === null) return true;
     const seen = byCheck.get(by) ?? NONE;
@@ -76,10 +74,13 @@ function chances(
     const cell = `${attributes.era}, ${attributes.kept}`;
     throw new DomainError("inconsistent-table", check.id, cell, "a prior for every era and keeping");
   }
-  return modified(
-    prior,
-    (index.modifiers.get(check.id) ?? []).filter((row) => holds(row.when, attributes)),
-  );
+  const modifiers = index.modifiers.get(check.id);
+  return modifiers
+    ? modified(
+        prior,
+        modifiers.filter((row) => holds(row.when, attributes)),
+      )
+    : prior;
 }
 
 /**

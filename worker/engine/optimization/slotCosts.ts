@@ -17,22 +17,27 @@ export function slotCosts({ slots, cost, base }: SlotProblem): SlotCosts {
   const owners = ownersOf(slots, cost.length);
   const paid = new Uint8Array(cost.length);
   for (const resource of base) paid[resource] = 1;
-  const sumOf = (resources: readonly number[], share: (resource: number) => number) => {
-    let sum = 0;
-    for (const resource of resources) if (paid[resource] === 0) sum += share(resource);
-    return sum;
-  };
-  const full = (resource: number) => cost[resource]!;
-  const alone = (resource: number) => (owners[resource] === 1 ? cost[resource]! : 0);
-  const split = (resource: number) => cost[resource]! / owners[resource]!;
   const exclusive = new Float64Array(slots.length);
   const share = new Float64Array(slots.length);
   const options: number[][] = [];
   const beaten: boolean[][] = [];
   slots.forEach((slot, place) => {
-    const own = slot.options.map((resources) => sumOf(resources, alone));
-    const shares = slot.options.map((resources) => sumOf(resources, split));
-    const cheapest = least(slot.options.map((resources) => sumOf(resources, full)));
+    const own: number[] = [];
+    const shares: number[] = [];
+    let cheapest = Infinity;
+    for (const resources of slot.options) {
+      let [alone, split, full] = [0, 0, 0];
+      for (const resource of resources) {
+        if (paid[resource] !== 0) continue;
+        const [price, users] = [cost[resource]!, owners[resource]!];
+        if (users === 1) alone += price;
+        split += price / users;
+        full += price;
+      }
+      own.push(alone);
+      shares.push(split);
+      if (full < cheapest) cheapest = full;
+    }
     exclusive[place] = least(own);
     share[place] = least(shares);
     options.push(shares);

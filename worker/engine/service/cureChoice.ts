@@ -40,13 +40,14 @@ export function chooseCures(problem: ChoiceProblem, ledger: Ledger, stakes: Stak
     for (const allowed of sets) {
       // The best under more risks that brings none but these is the best under these.
       if (solved.some((one) => within(allowed, one.allowed) && within(one.brought, allowed))) continue;
-      const slots = problem.slots.map((slot, place) => ({
-        ...slot,
-        cures: slot.cures.filter(
+      const slots = problem.slots.map((slot, place) => {
+        const risks = risky[place]!;
+        const cures = slot.cures.filter(
           ({ repaints }, option) =>
-            (repainted || !repaints) && risky[place]![option]!.every((risk) => allowed.has(risk)),
-        ),
-      }));
+            (repainted || !repaints) && risks[option]!.every((risk) => allowed.has(risk)),
+        );
+        return { fault: slot.fault, cures, mandatory: slot.mandatory };
+      });
       const chosen = choose(slots, problem, worth, repainted, stakes);
       if (!chosen) continue;
       solved.push({
@@ -90,6 +91,13 @@ function choose(
   });
 }
 
+/** Resources of a choice and of what is done in any case, each once. */
+export function usedBy(chosen: readonly ChosenCure[], base: readonly number[]): ReadonlySet<number> {
+  const used = new Set(base);
+  for (const { cure } of chosen) for (const index of cure.resources) used.add(index);
+  return used;
+}
+
 /** Expected takings less work of a choice, at the user's goal. */
 function leftBy(
   chosen: readonly ChosenCure[],
@@ -102,7 +110,7 @@ function leftBy(
   let left = sale(chosen.some(({ cure }) => cure.repaints)).takings(gain);
   let opening = 0;
   let survives = 1;
-  for (const index of new Set([...base, ...chosen.flatMap(({ cure }) => cure.resources)])) {
+  for (const index of usedBy(chosen, base)) {
     const { task, endsFrame, contingency } = ledger.resources[index]!;
     left -= cost[index]!;
     survives *= 1 - endsFrame;

@@ -43,23 +43,25 @@ const FINISHED = 4;
  * count of sprockets at the back. Anything else: optional.
  * @param rearSprockets count of sprockets at the back, undefined where unknown
  */
-export function needOf(
-  check: Check,
-  rank: number,
-  safety: Safety,
-  rearSprockets: number | undefined,
-): { need: Need; mayDisclose: boolean } {
+export function needOf(check: Check, rank: number, safety: Safety, rearSprockets: number | undefined): Call {
   const level = check.levels[rank]!;
-  if (safety === "block") return { need: "required", mayDisclose: false };
+  if (safety === "block") return REQUIRED;
   const neededFrom = levelNeeded(check, rearSprockets);
   if (neededFrom !== null) {
-    const needed = rank >= check.levels.findIndex(({ id }) => id === neededFrom);
-    return { need: needed ? "needed" : "optional", mayDisclose: false };
+    return rank >= check.levels.findIndex(({ id }) => id === neededFrom) ? NEEDED : OPTIONAL;
   }
-  if (check.functional && level.severity >= TOO_BAD_TO_USE) return { need: "needed", mayDisclose: false };
-  if (safety === "advisory") return { need: "needed", mayDisclose: level.severity < FINISHED };
-  return { need: "optional", mayDisclose: false };
+  if (check.functional && level.severity >= TOO_BAD_TO_USE) return NEEDED;
+  if (safety === "advisory") return level.severity < FINISHED ? DISCLOSABLE : NEEDED;
+  return OPTIONAL;
 }
+
+/** What a level calls for. */
+type Call = Pick<Fault, "need" | "mayDisclose">;
+
+const REQUIRED: Call = { need: "required", mayDisclose: false };
+const NEEDED: Call = { need: "needed", mayDisclose: false };
+const DISCLOSABLE: Call = { need: "needed", mayDisclose: true };
+const OPTIONAL: Call = { need: "optional", mayDisclose: false };
 
 /**
  * Whether a fault that may be left would be needed at a worse level of its check: worn tape that will be missing, a stiff post that will be stuck. Making

@@ -90,9 +90,9 @@ export class Ledger {
     const { bench } = this;
     const task = buildTask(operation, place, bench);
     const steps = stepsAt(task, bench);
-    const [first, ...instead] = taskResources(task, bench);
-    const resources = [this.#add(first!)];
-    const taskInstead = instead.map((one) => this.#add(one));
+    const ways = taskResources(task, bench).map((one) => this.#add(one));
+    const resources = [ways[0]!];
+    const taskInstead = ways.slice(1);
     for (const step of steps)
       resources.push(this.#kept(this.#steps, step, (one) => bench.index.stepResources.get(one)!));
     for (const id of operation.tools) {

@@ -1,6 +1,6 @@
 import { courseWork } from "./courseWork.ts";
 import { curesOf } from "./cure.ts";
-import { type ChosenCure, chooseCures } from "./cureChoice.ts";
+import { type ChosenCure, chooseCures, usedBy } from "./cureChoice.ts";
 import { cureSlots } from "./cureSlot.ts";
 import type { Fault } from "./fault.ts";
 import type { Ledger } from "./ledger.ts";
@@ -38,9 +38,13 @@ function assemble(
 ): WorkPlan {
   const reasons = new Map<string, Fault[]>();
   for (const { fault, cure } of chosen) {
-    for (const id of cure.operations) reasons.set(id, [...(reasons.get(id) ?? []), fault]);
+    for (const id of cure.operations) {
+      const served = reasons.get(id);
+      if (served) served.push(fault);
+      else reasons.set(id, [fault]);
+    }
   }
-  const resources = new Set([...base, ...chosen.flatMap(({ cure }) => cure.resources)]);
+  const resources = usedBy(chosen, base);
   const picked = new Set(chosen.map(({ fault }) => fault));
   // Work done for another reason may cure a fault that was not planned for: the post that comes out to be greased is freed.
   const besides = causes.filter(

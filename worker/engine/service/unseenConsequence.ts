@@ -49,7 +49,7 @@ export function consequence(
   if (assumed && rank < assumed.rank && check.ordered) return spared(assumed, plan, ledger);
   if (rank === 0) return NOTHING_MORE;
   const fault = hypothetical(check, rank, position, ledger.bench);
-  if (fault.need === "optional") return NOTHING_MORE;
+  if (fault === null) return NOTHING_MORE;
   const cheapest = cheapestBeyond(fault, plan, ledger, frameLoss);
   if (!cheapest) {
     if (fault.mayDisclose) return { kind: "told", loss: toldLoss(fault.penalty) };
@@ -67,20 +67,21 @@ function isSymptom(fault: Fault, ledger: Ledger): boolean {
   return rows.some(({ causes }) => causes.length > 0);
 }
 
-function hypothetical(check: Check, rank: number, wheel: "front" | "rear" | undefined, bench: Bench): Fault {
+/** The fault that an unseen level would be; null where nothing need be done about it. */
+function hypothetical(
+  check: Check,
+  rank: number,
+  wheel: "front" | "rear" | undefined,
+  { rearSprockets }: Bench,
+): Fault | null {
   const level = check.levels[rank]!;
+  const { safety } = level;
+  const { need, mayDisclose } = needOf(check, rank, safety, rearSprockets);
+  if (need === "optional") return null;
   // The chances are those of the worse wheel, so one wheel has it; the rear one, which is the dearer.
   const position = check.perWheel ? (wheel ?? "rear") : "bike";
-  return {
-    check,
-    position,
-    level,
-    rank,
-    safety: level.safety,
-    ...needOf(check, rank, level.safety, bench.rearSprockets),
-    penalty: level.conditionPenalty,
-    assumed: true,
-  };
+  const penalty = level.conditionPenalty;
+  return { check, position, level, rank, safety, need, mayDisclose, penalty, assumed: true };
 }
 
 interface Work {
