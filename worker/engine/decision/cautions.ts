@@ -2,6 +2,7 @@ import { holds } from "../bicycle.ts";
 import type { Finding, FindingsByCheck, Inspection } from "../inspection/finding.ts";
 import { findingAt } from "../inspection/findingsByCheck.ts";
 import type { CourseId } from "../service/operation.ts";
+import type { PlannedTask } from "../service/workPlan.ts";
 import type { RaisedCaution } from "./appraisal.ts";
 import type { Book } from "./book.ts";
 import type { Caution, CautionClause } from "./caution.ts";
@@ -49,7 +50,7 @@ function gather(
     unseen: new Set(inspection.unseen.map(({ check }) => check)),
     open,
     operations: new Set(tasks.map(({ operation }) => operation.id)),
-    uses: new Set(tasks.flatMap(({ purchases }) => purchases.map(({ part }) => part.id))),
+    uses: partsUsed(tasks),
     blocked: inspection.findings.some(({ safety }) => safety === "block"),
     beyondSkill: tasks.some(
       ({ operation }) =>
@@ -57,6 +58,12 @@ function gather(
     ),
     book,
   };
+}
+
+function partsUsed(tasks: readonly PlannedTask[]): ReadonlySet<string> {
+  const used = new Set<string>();
+  for (const { purchases } of tasks) for (const { part } of purchases) used.add(part.id);
+  return used;
 }
 
 function firstFound(wanted: CautionClause["findings"], found: FindingsByCheck): Finding | null {

@@ -28,7 +28,7 @@ export function failureChance(failure: Failure, bench: Bench): Probability {
  */
 export function failuresOf(task: Task, bench: Bench): readonly ExpectedFailure[] {
   const { failure } = task.operation;
-  if (!failure) return CANNOT_FAIL;
+  if (!failure || failureChance(failure, bench) === 0) return CANNOT_FAIL;
   if (failure.thenOneOf.length === 0) return [failureOf(task, bench, NO_FOLLOW_UP)];
   const ways = failure.thenOneOf.flatMap((list) => followUp(task, list, bench) ?? []);
   return (ways.length === 0 ? [NO_FOLLOW_UP] : ways).map((way) => failureOf(task, bench, way));
