@@ -1,5 +1,5 @@
 import { DomainError } from "../domainError.ts";
-import { polynomial } from "./polynomial.ts";
+import { rational } from "./rational.ts";
 
 const ONE_OVER_SQRT_TWO_PI = 0.3989422804014327;
 const SQRT_32 = Math.sqrt(32);
@@ -45,7 +45,7 @@ export function normalCdf(z: number): number {
   const size = Math.abs(z);
   if (size <= 0.67448975) {
     const square = z * z;
-    return 0.5 + (z * polynomial(CENTRE[0], square)) / polynomial(CENTRE[1], square);
+    return 0.5 + rational(CENTRE[0], CENTRE[1], square, z);
   }
   const tail = upperTail(size);
   return z < 0 ? tail : 1 - tail;
@@ -63,7 +63,7 @@ export function normalCdfGiven(z: number, density: number): number {
 }
 
 function shoulder(z: number): number {
-  return polynomial(SHOULDER[0], z) / polynomial(SHOULDER[1], z);
+  return rational(SHOULDER[0], SHOULDER[1], z, 1);
 }
 
 function upperTail(z: number): number {
@@ -74,7 +74,7 @@ function upperTail(z: number): number {
   const exponential = Math.exp(-0.5 * rounded * rounded) * Math.exp(-0.5 * rest);
   if (z <= SQRT_32) return exponential * shoulder(z);
   const inverseSquare = 1 / (z * z);
-  const ratio = (inverseSquare * polynomial(TAIL[0], inverseSquare)) / polynomial(TAIL[1], inverseSquare);
+  const ratio = rational(TAIL[0], TAIL[1], inverseSquare, inverseSquare);
   return (exponential * (ONE_OVER_SQRT_TWO_PI - ratio)) / z;
 }
 
@@ -123,12 +123,12 @@ export function normalQuantile(probability: number): number {
   const centred = probability - 0.5;
   if (Math.abs(centred) <= 0.425) {
     const square = 0.180625 - centred * centred;
-    return (centred * polynomial(MIDDLE[0], square)) / polynomial(MIDDLE[1], square);
+    return rational(MIDDLE[0], MIDDLE[1], square, centred);
   }
   const tail = centred < 0 ? probability : 1 - probability;
   if (tail === 0) return centred < 0 ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY;
   const depth = Math.sqrt(-Math.log(tail));
   const [coefficients, at] = depth <= 5 ? [NEAR, depth - 1.6] : [FAR, depth - 5];
-  const size = polynomial(coefficients[0], at) / polynomial(coefficients[1], at);
+  const size = rational(coefficients[0], coefficients[1], at, 1);
   return centred < 0 ? -size : size;
 }
