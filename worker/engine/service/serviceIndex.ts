@@ -80,6 +80,7 @@ export function compileService(tables: ServiceTables): ServiceIndex {
   };
 }
 
+/** Every list of steps with all that they imply, each step once. */
 function closures(operations: readonly Operation[], steps: ReadonlyMap<StepId, Step>) {
   const lists = operations.flatMap((operation) => [operation, ...operation.variants].map((one) => one.steps));
   return new Map(
