@@ -31,5 +31,12 @@ export interface ScoreBench {
   }[];
 }
 
+/** A bench of many cases that differ, with floors of its own. */
+export interface FloorBench {
+  title: string;
+  /** Prints as it goes, and tells whether every floor was kept. */
+  run: (print: (line: string) => void) => boolean;
+}
+
 /** The default export of every `*.bench.ts` here. */
-export type AnyBench = Bench | ScoreBench;
+export type AnyBench = Bench | ScoreBench | FloorBench;

@@ -7,8 +7,8 @@ import { measure, type Timing } from "./measure.ts";
 /**
  * Runs every `*.bench.ts` beside it (those whose name holds the first argument, where one is given) and prints this
  * machine's times, each with its ratio to the bench's first candidate, measured in the same rounds; of a bench of accuracy, the mean scores, each with
- * its ratio to the best rival of the first. Ends with 1 where a candidate takes more times as long as the first than its bench allows, or where a rival
- * foretells better.
+ * its ratio to the best rival of the first; of a bench with floors, its own lines. Ends with 1 where a candidate takes more times as long as the first than its
+ * bench allows, where a rival foretells better, or where a floor is not kept.
  */
 async function runBenches(wanted: string): Promise<void> {
   console.log(
@@ -21,6 +21,11 @@ async function runBenches(wanted: string): Promise<void> {
     const { default: bench }: { default: AnyBench } = await import(`./${name}`);
     if ("tables" in bench) {
       printScores(bench);
+      continue;
+    }
+    if ("run" in bench) {
+      console.log(`\n${bench.title}`);
+      if (!bench.run((line) => console.log(`  ${line}`))) process.exitCode = 1;
       continue;
     }
     print(bench, await measure(bench.candidates, bench.effort));

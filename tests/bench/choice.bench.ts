@@ -1,0 +1,102 @@
+import { chooseInGroups } from "../../worker/engine/optimization/chooseInGroups.ts";
+import type { MultipleChoiceProblem } from "../../worker/engine/optimization/multipleChoice.ts";
+import { asProgram, byHighs } from "../engine/optimization/mixedInteger.ts";
+import { type Likeness, seededChoice } from "../engine/optimization/seededChoice.ts";
+import type { FloorBench } from "./bench.ts";
+import { median } from "./measure.ts";
+
+type Print = (line: string) => void;
+
+/** Where a search is ended. */
+const NODE_LIMIT = 100_000;
+const LIKENESSES: readonly Likeness[] = ["loose", "close"];
+
+const RIVAL = { groups: 60, instances: 12, seconds: 15, floor: 20, goal: 100 };
+const LARGE = { groups: 200, instances: 40, floorSeconds: 0.5, goalSeconds: 0.1 };
+const GROWTH = { groups: [10, 20, 50, 100, 150, 200], instances: 15 };
+const CHART_WIDTH = 50;
+
+function drawn(groups: number, instances: number, likeness: Likeness): readonly MultipleChoiceProblem[] {
+  return Array.from({ length: instances }, (_, seed) => seededChoice(1001 + seed, groups, likeness));
+}
+
+function timed<Result>(work: () => Result): { readonly result: Result; readonly milliseconds: number } {
+  const start = performance.now();
+  const result = work();
+  return { result, milliseconds: performance.now() - start };
+}
+
+function solve(problem: MultipleChoiceProblem) {
+  return timed(() => chooseInGroups(problem, { nodeLimit: NODE_LIMIT })!);
+}
+
+/** The value below which a share of them lies. */
+function quantile(values: readonly number[], share: number): number {
+  return values.toSorted((a, b) => a - b)[Math.min(values.length - 1, Math.floor(share * values.length))]!;
+}
+
+/** Ours and HiGHS one after the other on each bench; a run of HiGHS that its time limit ended counts as that long. */
+function besideHighs(print: Print): boolean {
+  const { groups, instances, seconds, floor, goal } = RIVAL;
+  const ratios: number[] = [];
+  let [ended, apart] = [0, 0];
+  for (const problem of drawn(groups, instances, "loose")) {
+    const program = asProgram(problem);
+    const ours = solve(problem);
+    const theirs = timed(() => byHighs(program, seconds));
+    ratios.push(theirs.milliseconds / ours.milliseconds);
+    if (!theirs.result.proven) ended += 1;
+    else if (Math.abs(theirs.result.value - ours.result.value) > 1e-5) apart += 1;
+  }
+  const ratio = median(ratios);
+  print(
+    `${groups} finds, ${instances} benches: HiGHS takes ${ratio.toFixed(0)} times as long (median; ${Math.min(...ratios).toFixed(0)} to ${Math.max(...ratios).toFixed(0)}; floor ${floor}, goal ${goal})`,
+  );
+  print(`  ${ended} of its runs were ended after ${seconds} s and count as that; totals differ in ${apart}`);
+  return ratio >= floor && apart === 0;
+}
+
+function large(print: Print): boolean {
+  const { groups, instances, floorSeconds, goalSeconds } = LARGE;
+  let kept = true;
+  for (const likeness of LIKENESSES) {
+    const runs = drawn(groups, instances, likeness).map(solve);
+    const times = runs.map(({ milliseconds }) => milliseconds);
+    const proven = runs.filter(({ result }) => result.proven).length;
+    const slow = quantile(times, 0.9);
+    print(
+      `${groups} finds, ${likeness}, ${instances} benches: p50 ${median(times).toFixed(1)} ms, p90 ${slow.toFixed(1)} ms, worst ${Math.max(...times).toFixed(1)} ms; ${proven} proven best within ${NODE_LIMIT} nodes`,
+    );
+    if (likeness === "loose") {
+      kept = slow < 1000 * floorSeconds;
+      print(`  floor of its p90 ${1000 * floorSeconds} ms, goal ${1000 * goalSeconds} ms`);
+    }
+  }
+  return kept;
+}
+
+/** Median times by size, a bar each. */
+function growth(print: Print): void {
+  print(
+    `growth with the number of finds, median of ${GROWTH.instances}, bars on a scale of logarithms from 0.01 ms to 10 s`,
+  );
+  for (const likeness of LIKENESSES) {
+    for (const groups of GROWTH.groups) {
+      const times = drawn(groups, GROWTH.instances, likeness).map((problem) => solve(problem).milliseconds);
+      const middle = median(times);
+      const bar = Math.max(1, Math.round((CHART_WIDTH * (Math.log10(middle) + 2)) / 6));
+      print(`  ${likeness} ${String(groups).padStart(4)}  ${"#".repeat(bar)} ${middle.toPrecision(3)} ms`);
+    }
+  }
+}
+
+export default {
+  title: "which finds together: finds of four courses or none, under hours, cash and places on the floor",
+  run: (print) => {
+    for (const problem of drawn(RIVAL.groups, 5, "loose")) solve(problem);
+    const fast = besideHighs(print);
+    const bounded = large(print);
+    growth(print);
+    return fast && bounded;
+  },
+} satisfies FloorBench;
