@@ -47,7 +47,8 @@ export function drawOutcomes(branches: readonly Branch[], pace: Pace, count: num
   return drawn;
 }
 
-function pick(branches: readonly Branch[], u: number): Branch {
+/** The branch at a uniform number. */
+export function pick(branches: readonly Branch[], u: number): Branch {
   let left = u;
   for (const branch of branches) {
     left -= branch.chance;

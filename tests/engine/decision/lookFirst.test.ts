@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
 import { appraise } from "../../../worker/engine/decision/appraise.ts";
 import { bestCourse } from "../../../worker/engine/decision/choice.ts";
-import { inspectSettled } from "../../../worker/engine/decision/inspectFind.ts";
+import { inspectSettled } from "../../../worker/engine/decision/inspectSettled.ts";
 import { lookFirst } from "../../../worker/engine/decision/lookFirst.ts";
 import { settleRequest } from "../../../worker/engine/decision/settledRequest.ts";
 import { situationOf } from "../../../worker/engine/decision/situation.ts";

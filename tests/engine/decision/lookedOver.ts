@@ -1,5 +1,5 @@
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
-import { inspectSettled } from "../../../worker/engine/decision/inspectFind.ts";
+import { inspectSettled } from "../../../worker/engine/decision/inspectSettled.ts";
 import { settleRequest } from "../../../worker/engine/decision/settledRequest.ts";
 import { type Situation, situationOf } from "../../../worker/engine/decision/situation.ts";
 import { weighCourses } from "../../../worker/engine/decision/weigh.ts";

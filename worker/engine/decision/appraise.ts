@@ -1,18 +1,15 @@
-import type { Inspection } from "../inspection/finding.ts";
 import type { Appraisal } from "./appraisal.ts";
 import type { AppraisalRequest } from "./appraisalRequest.ts";
 import type { Book } from "./book.ts";
 import { cautionsFor } from "./cautions.ts";
 import { bestCourse, breakEvenSalePrice, walkAwayPrice } from "./choice.ts";
-import { inspectSettled, reportInspection } from "./inspectFind.ts";
+import { reportInspection } from "./inspectFind.ts";
 import { lookFirst } from "./lookFirst.ts";
 import { reasonsFor } from "./reasons.ts";
 import { reportCourses } from "./reportedCourse.ts";
-import { type SettledRequest, settleRequest } from "./settledRequest.ts";
-import { situationOf } from "./situation.ts";
+import type { SettledRequest } from "./settledRequest.ts";
 import { stateValues } from "./stateValues.ts";
-import { type Stop, stopOf } from "./stop.ts";
-import { weighCourses } from "./weigh.ts";
+import { type OpenFind, type StoppedFind, type WeighedFind, weighFind } from "./weighFind.ts";
 
 /**
  * The whole answer for one find: findings, value by state, the five courses with their outcome, the decision, readiness, cautions. First what stops the
@@ -21,15 +18,15 @@ import { weighCourses } from "./weigh.ts";
  * @throws DomainError with an RFC 6901 pointer into the request
  */
 export function appraise(request: AppraisalRequest, book: Book): Appraisal {
-  const settled = settleRequest(request, book);
-  const inspection = inspectSettled(settled, book);
-  const stop = stopOf(settled, inspection, book);
-  return stop ? stopped(stop, settled, inspection, book) : decided(settled, inspection, book);
+  return reportFind(weighFind(request, book), book);
 }
 
-function decided(settled: SettledRequest, inspection: Inspection, book: Book): Appraisal {
-  const situation = situationOf(settled, inspection, book);
-  const courses = weighCourses(situation);
+/** The answer for a find that was weighed. */
+export function reportFind(weighed: WeighedFind, book: Book): Appraisal {
+  return weighed.stop ? stopped(weighed, book) : decided(weighed, book);
+}
+
+function decided({ settled, inspection, situation, courses }: OpenFind, book: Book): Appraisal {
   const best = bestCourse(courses, situation);
   const look = lookFirst(settled, inspection, book, situation, best.expected.netBenefit);
   return {
@@ -51,12 +48,7 @@ function decided(settled: SettledRequest, inspection: Inspection, book: Book): A
 }
 
 /** No money figure is given: do not pay, do not bargain. */
-function stopped(
-  { caution, reason }: Stop,
-  settled: SettledRequest,
-  inspection: Inspection,
-  book: Book,
-): Appraisal {
+function stopped({ settled, inspection, stop: { caution, reason } }: StoppedFind, book: Book): Appraisal {
   return {
     ...head(settled),
     ...reportInspection(settled, inspection, book),

@@ -3,37 +3,53 @@ import { logNormalMean } from "../statistics/logNormal.ts";
 import type { Situation } from "./situation.ts";
 import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
 
+/** What a course is worth to whoever chooses: its net benefit, or its margin. */
+export type Worth = (course: OpenCourse) => Money;
+
+export const netBenefitOf: Worth = ({ expected }) => expected.netBenefit;
+
 /**
- * The course with the highest net benefit E[M] - w E[H], but restoring stands only where it beats making safe by more than noise: the larger of
- * one hour's goal and a share of the restored value. Noise decides between two ways to finish, never between a gain and walking away. Ties go to the
- * shorter course.
+ * The course with the highest net benefit E[M] - w E[H] of those that stand. Ties go to the shorter course.
  */
 export function bestCourse(courses: readonly WeighedCourse[], situation: Situation): OpenCourse {
-  const open = courses.filter((course): course is OpenCourse => course.open);
-  const best = highest(open);
-  if (best.course !== "restore" || clearlyBetter(best, open, situation)) return best;
-  const other = highest(open.filter((course) => course !== best));
-  return other.course === "leave" ? best : other;
+  return worthiest(standingCourses(courses, situation, netBenefitOf), netBenefitOf);
 }
 
-function highest(courses: readonly OpenCourse[]): OpenCourse {
-  return courses.reduce((best, course) => (betters(course, best) ? course : best));
+/**
+ * The open courses, but restoring only where it beats making safe by more than noise: the larger of one hour's goal and a share of the restored
+ * value. Noise decides between two ways to finish, never between a gain and walking away.
+ */
+export function standingCourses(
+  courses: readonly WeighedCourse[],
+  situation: Situation,
+  worth: Worth,
+): readonly OpenCourse[] {
+  const open = courses.filter((course): course is OpenCourse => course.open);
+  const restore = open.find(({ course }) => course === "restore");
+  if (!restore || clearlyBetter(restore, open, situation, worth)) return open;
+  const others = open.filter((course) => course !== restore);
+  return worthiest(others, worth).course === "leave" ? open : others;
+}
+
+/** The course of the highest worth; ties go to the shorter. */
+export function worthiest(courses: readonly OpenCourse[], worth: Worth): OpenCourse {
+  return courses.reduce((best, course) => {
+    const gain = worth(course) - worth(best);
+    const better = gain !== 0 ? gain > 0 : course.expected.hours < best.expected.hours;
+    return better ? course : best;
+  });
 }
 
 function clearlyBetter(
   restore: OpenCourse,
   open: readonly OpenCourse[],
   { settled, book }: Situation,
+  worth: Worth,
 ): boolean {
   const makeSafe = open.find(({ course }) => course === "make-safe");
   const share = book.catalogue.defaults.restoreNoise * saleValue(restore);
   const noise = Math.max(settled.workshop.hourlyGoal, share);
-  return !makeSafe || restore.expected.netBenefit > makeSafe.expected.netBenefit + noise;
-}
-
-function betters(a: OpenCourse, b: OpenCourse): boolean {
-  const gain = a.expected.netBenefit - b.expected.netBenefit;
-  return gain !== 0 ? gain > 0 : a.expected.hours < b.expected.hours;
+  return !makeSafe || worth(restore) > worth(makeSafe) + noise;
 }
 
 /** Expected going rate of the finished bike. */

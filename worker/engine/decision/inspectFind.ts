@@ -1,5 +1,4 @@
 import type { Inspection } from "../inspection/finding.ts";
-import { inspect } from "../inspection/inspect.ts";
 import { lookedAt } from "../inspection/looked.ts";
 import type { Appraisal } from "./appraisal.ts";
 import type { AppraisalRequest } from "./appraisalRequest.ts";
@@ -7,10 +6,8 @@ import type { Book } from "./book.ts";
 import { cautionsFor } from "./cautions.ts";
 import { hiddenFaults } from "./hiddenFaults.ts";
 import { readinessOf } from "./readiness.ts";
-import { type SettledRequest, settleRequest } from "./settledRequest.ts";
-import { situationOf } from "./situation.ts";
-import { stopOf } from "./stop.ts";
-import { weighCourses } from "./weigh.ts";
+import type { SettledRequest } from "./settledRequest.ts";
+import { weighFind } from "./weighFind.ts";
 
 /** What looking at a bike came to, before money. */
 export type FindingsAnswer = Pick<
@@ -23,19 +20,12 @@ export type FindingsAnswer = Pick<
  * @throws DomainError with a pointer into the request for an observation that cannot be
  */
 export function inspectFind(request: AppraisalRequest, book: Book): FindingsAnswer {
-  const settled = settleRequest(request, book);
-  const inspection = inspectSettled(settled, book);
-  const courses = stopOf(settled, inspection, book)
-    ? []
-    : weighCourses(situationOf(settled, inspection, book));
+  const weighed = weighFind(request, book);
+  const { settled, inspection } = weighed;
   return {
     ...reportInspection(settled, inspection, book),
-    cautions: cautionsFor(settled, inspection, courses, book),
+    cautions: cautionsFor(settled, inspection, weighed.stop ? [] : weighed.courses, book),
   };
-}
-
-export function inspectSettled({ attributes, request }: SettledRequest, book: Book): Inspection {
-  return inspect(attributes, request.find.dimensions, request.observations, book.inspection);
 }
 
 export function reportInspection(

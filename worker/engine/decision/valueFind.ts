@@ -1,12 +1,8 @@
 import type { Appraisal } from "./appraisal.ts";
 import type { AppraisalRequest } from "./appraisalRequest.ts";
 import type { Book } from "./book.ts";
-import { inspectSettled } from "./inspectFind.ts";
-import { settleRequest } from "./settledRequest.ts";
-import { situationOf } from "./situation.ts";
 import { stateValues } from "./stateValues.ts";
-import { stopOf } from "./stop.ts";
-import { weighCourses } from "./weigh.ts";
+import { weighFind } from "./weighFind.ts";
 
 export type ValuationAnswer = Pick<
   Appraisal,
@@ -20,16 +16,10 @@ export type ValuationAnswer = Pick<
  * @throws DomainError with a pointer into the request
  */
 export function valueFind(request: AppraisalRequest, book: Book): ValuationAnswer {
-  const settled = settleRequest(request, book);
-  const inspection = inspectSettled(settled, book);
-  const head = {
-    currency: settled.currency,
-    dataVersion: book.catalogue.version,
-    demoData: true,
-    unconverted: settled.unconverted,
-  } as const;
-  const stop = stopOf(settled, inspection, book);
-  if (stop) return { ...head, value: null, stop: stop.caution };
-  const situation = situationOf(settled, inspection, book);
-  return { ...head, value: stateValues(situation, weighCourses(situation)), stop: null };
+  const weighed = weighFind(request, book);
+  const { currency, unconverted } = weighed.settled;
+  const head = { currency, dataVersion: book.catalogue.version, demoData: true, unconverted } as const;
+  return weighed.stop
+    ? { ...head, value: null, stop: weighed.stop.caution }
+    : { ...head, value: stateValues(weighed.situation, weighed.courses), stop: null };
 }

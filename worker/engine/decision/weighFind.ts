@@ -1,0 +1,42 @@
+import type { Inspection } from "../inspection/finding.ts";
+import type { AppraisalRequest } from "./appraisalRequest.ts";
+import type { Book } from "./book.ts";
+import { inspectSettled } from "./inspectSettled.ts";
+import { type SettledRequest, settleRequest } from "./settledRequest.ts";
+import { type Situation, situationOf } from "./situation.ts";
+import { type Stop, stopOf } from "./stop.ts";
+import { weighCourses } from "./weigh.ts";
+import type { WeighedCourse } from "./weighedCourse.ts";
+
+interface LookedOver {
+  readonly settled: SettledRequest;
+  readonly inspection: Inspection;
+}
+
+/** Something ends the matter before money is compared. */
+export interface StoppedFind extends LookedOver {
+  readonly stop: Stop;
+}
+
+export interface OpenFind extends LookedOver {
+  readonly stop: null;
+  readonly situation: Situation;
+  /** The five, in their fixed order. */
+  readonly courses: readonly WeighedCourse[];
+}
+
+/** One find worked out, before anything is told of it. */
+export type WeighedFind = StoppedFind | OpenFind;
+
+/**
+ * Looks a find over, asks what stops it, and else weighs its courses.
+ * @throws DomainError with an RFC 6901 pointer into the request
+ */
+export function weighFind(request: AppraisalRequest, book: Book): WeighedFind {
+  const settled = settleRequest(request, book);
+  const inspection = inspectSettled(settled, book);
+  const stop = stopOf(settled, inspection, book);
+  if (stop) return { settled, inspection, stop };
+  const situation = situationOf(settled, inspection, book);
+  return { settled, inspection, stop, situation, courses: weighCourses(situation) };
+}

@@ -1,0 +1,42 @@
+import type { Candidate } from "./candidate.ts";
+import { BUDGETS, type BudgetName, type Budgets, type Overrun } from "./comparison.ts";
+
+/**
+ * Which budgets the courses taken in any case overrun, by how much, and which of them would have to be set free. Nothing else can make a set
+ * impossible: whatever is not locked may be left, and leaving uses nothing.
+ */
+export function overrunsOf(
+  candidates: readonly Candidate[],
+  budgets: Budgets,
+  currency: string,
+): readonly Overrun[] {
+  const locked = candidates.filter((candidate) => candidate.locked);
+  return BUDGETS.flatMap((budget, place): Overrun[] => {
+    const given = budgets[budget];
+    if (given === null) return [];
+    const uses = locked.map(({ options }) => options[0]!.use[place]!);
+    const needs = uses.reduce((sum, use) => sum + use, 0);
+    const short = needs - given;
+    if (short <= 0) return [];
+    const freeing = locked.filter((_, index) => uses[index]! >= short).map(({ id }) => id);
+    return [{ budget, given, needs, short, freeing, explanation: explain(budget, given, needs, currency) }];
+  });
+}
+
+function explain(budget: BudgetName, given: number, needs: number, currency: string): string {
+  const amount: Readonly<Record<BudgetName, (value: number) => string>> = {
+    hours: (value) => `${rounded(value)} hours`,
+    cash: (value) => `${currency} ${rounded(value)}`,
+    slots: (value) => `${value} ${value === 1 ? "place" : "places"}`,
+  };
+  const tell = amount[budget];
+  return (
+    `The courses taken in any case need ${tell(needs)}, and there are ${tell(given)}: ` +
+    `set one of them free or allow ${tell(needs - given)} more.`
+  );
+}
+
+/** To a tenth, upwards: what is allowed more must be enough. */
+function rounded(value: number): string {
+  return (Math.ceil(value * 10 - 1e-6) / 10).toFixed(1);
+}
