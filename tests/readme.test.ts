@@ -1,12 +1,14 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { exampleComparison } from "../worker/api/routes/exampleComparison.ts";
 import { appraisalRequest, vocabulary } from "../worker/api/schemas/appraisalRequest.ts";
 import { appraise } from "../worker/engine/decision/appraise.ts";
 import { compileBook } from "../worker/engine/decision/book.ts";
+import { compareFinds } from "../worker/engine/portfolio/compareFinds.ts";
 import { readCatalogue } from "../worker/tables.ts";
 
 const README = readFileSync(new URL("../README.md", import.meta.url), "utf8");
-const [request, answer] = [...README.matchAll(/```json\n([\s\S]*?)```/g)].map(([, text]) =>
+const [request, answer, set] = [...README.matchAll(/```json\n([\s\S]*?)```/g)].map(([, text]) =>
   JSON.parse(text!),
 );
 const catalogue = readCatalogue();
@@ -29,6 +31,25 @@ function expectPrinted(printed: unknown, real: unknown, path: string): void {
 
 test("the README's worked example answers what it prints", () => {
   expectPrinted(answer, appraise(parsed, compileBook(catalogue)), "");
+});
+
+test("the README's set of finds is what the example of the document answers", () => {
+  const { finds, budgets, workshop } = exampleComparison;
+  const find = appraisalRequest(vocabulary(catalogue));
+  const comparison = compareFinds(
+    {
+      currency: "EUR",
+      finds: finds.map((one) => ({
+        id: one.find.id,
+        course: null,
+        request: find.parse({ ...one, currency: "EUR", workshop }),
+      })),
+      budgets,
+      objective: "netBenefit",
+    },
+    compileBook(catalogue),
+  );
+  expectPrinted(set, comparison, "");
 });
 
 test("the README opens with the job in one paragraph", () => {

@@ -1,10 +1,17 @@
 import { describe, expectTypeOf, test } from "vitest";
 import type * as z from "zod";
 import type { appraisalAnswer } from "../../worker/api/answers/appraisal.ts";
+import type { comparisonAnswer } from "../../worker/api/answers/comparison.ts";
 import type { findingsAnswer } from "../../worker/api/answers/inspection.ts";
 import type { referenceAnswer } from "../../worker/api/answers/reference.ts";
 import type { valuationAnswer } from "../../worker/api/answers/value.ts";
-import type { Appraisal, FindingsAnswer, Reference, ValuationAnswer } from "../../worker/api/types.ts";
+import type {
+  Appraisal,
+  ComparisonAnswer,
+  FindingsAnswer,
+  Reference,
+  ValuationAnswer,
+} from "../../worker/api/types.ts";
 
 /** A type as JSON has it: nothing is read-only there. */
 type Plain<T> = T extends object ? { -readonly [Key in keyof T]: Plain<T[Key]> } : T;
@@ -18,6 +25,9 @@ describe("the schemas of the answers say exactly what the types say (checked by 
   });
   test("POST /v1/appraisals", () => {
     expectTypeOf<Plain<Appraisal>>().toExtend<z.output<typeof appraisalAnswer>>();
+  });
+  test("POST /v1/comparisons", () => {
+    expectTypeOf<Plain<ComparisonAnswer>>().toExtend<z.output<typeof comparisonAnswer>>();
   });
   test("GET /v1/reference", () => {
     expectTypeOf<Plain<Reference>>().toExtend<z.output<typeof referenceAnswer>>();

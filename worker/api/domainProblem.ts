@@ -1,21 +1,27 @@
 import type { DomainError, DomainErrorCode } from "../engine/domainError.ts";
-import { problem } from "./problem.ts";
+import { type FieldError, type Problem, problemDetails, problemResponse } from "./problem.ts";
 
-const UNPROCESSABLE = "Unprocessable Content";
+/** The engine's refusal of a request as an answer of its own. */
+export function domainProblem(error: DomainError): Response {
+  return problemResponse(domainProblemDetails(error));
+}
 
-/** The engine's refusal of a request as problem details: what is wrong, where it stands, what to change. */
-export function domainProblem({ code, message, pointer }: DomainError): Response {
-  const errors = [{ pointer: pointer ?? "", message }];
+/**
+ * The engine's refusal of a request as problem details: what is wrong, where it stands, what to change.
+ * @param below where in the body the part stands that the engine was given (RFC 6901)
+ */
+export function domainProblemDetails({ code, message, pointer }: DomainError, below = ""): Problem {
+  const errors = [{ pointer: below + (pointer ?? ""), message }];
   switch (code) {
     case "unknown-id":
-      return problem(422, UNPROCESSABLE, 'A name is not known here; see "errors".', errors);
+      return unprocessable('A name is not known here; see "errors".', errors);
     case "impossible-measurement":
-      return problem(422, UNPROCESSABLE, 'No bicycle measures like that; see "errors".', errors);
+      return unprocessable('No bicycle measures like that; see "errors".', errors);
     case "out-of-domain":
-      return problem(422, UNPROCESSABLE, 'Something does not go with the rest; see "errors".', errors);
+      return unprocessable('Something does not go with the rest; see "errors".', errors);
     case "inconsistent-table":
       console.error(`inconsistent table: ${message}`);
-      return problem(
+      return problemDetails(
         500,
         "Internal Server Error",
         "Our tables contradict each other; the request was not at fault.",
@@ -25,8 +31,12 @@ export function domainProblem({ code, message, pointer }: DomainError): Response
   }
 }
 
+function unprocessable(detail: string, errors: FieldError[]): Problem {
+  return problemDetails(422, "Unprocessable Content", detail, errors);
+}
+
 /** The types leave no other code; one that came all the same is the request's fault like most. */
-function unknownCode(code: never, errors: { pointer: string; message: string }[]): Response {
+function unknownCode(code: never, errors: FieldError[]): Problem {
   console.error(`no sentence for the error code ${code satisfies DomainErrorCode}`);
-  return problem(422, UNPROCESSABLE, 'The request cannot be worked out; see "errors".', errors);
+  return unprocessable('The request cannot be worked out; see "errors".', errors);
 }

@@ -1,9 +1,10 @@
 import type { MiddlewareHandler } from "hono";
 import type * as z from "zod";
+import { invalidFields } from "./invalidFields.ts";
 import { issueSentence } from "./issueSentence.ts";
-import { problem } from "./problem.ts";
+import { problem, problemResponse } from "./problem.ts";
 import { readText } from "./readText.ts";
-import { MOST_FAULTS, zodIssuesToErrors } from "./zodIssues.ts";
+import { zodIssuesToErrors } from "./zodIssues.ts";
 
 /** The largest body a route takes unless it says otherwise, 2 MiB: five thousand comparables with all that can be said of each. */
 export const BODY_LIMIT_BYTES = 2 * 1024 * 1024;
@@ -75,9 +76,5 @@ function parseJson(text: string): { value: unknown } | Response {
 
 /** 422 with every field at fault. */
 function invalidBody(error: z.ZodError, schema: z.ZodType): Response {
-  const errors = zodIssuesToErrors(error, schema);
-  const many =
-    errors.length === MOST_FAULTS ? `${MOST_FAULTS} fields or more are` : `${errors.length} fields are`;
-  const count = errors.length === 1 ? "One field is" : many;
-  return problem(422, "Unprocessable Content", `${count} not as this route asks; see "errors".`, errors);
+  return problemResponse(invalidFields(zodIssuesToErrors(error, schema)));
 }

@@ -47,8 +47,13 @@ export function problem(
   errors?: FieldError[],
   headers?: Record<string, string>,
 ): Response {
-  return new Response(JSON.stringify(problemDetails(status, title, detail, errors)), {
-    status,
+  return problemResponse(problemDetails(status, title, detail, errors), headers);
+}
+
+/** Problem details as an answer. */
+export function problemResponse(details: Problem, headers?: Record<string, string>): Response {
+  return new Response(JSON.stringify(details), {
+    status: details.status,
     headers: { ...headers, "Content-Type": PROBLEM_MEDIA_TYPE, "Cache-Control": "no-store" },
   });
 }

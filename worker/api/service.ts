@@ -2,6 +2,7 @@ import { type Book, compileBook } from "../engine/decision/book.ts";
 import type { Catalogue } from "../engine/decision/catalogue.ts";
 import { once } from "./once.ts";
 import { type AppraisalRequestSchema, appraisalRequest, vocabulary } from "./schemas/appraisalRequest.ts";
+import { type ComparisonSchemas, comparisonSchemas } from "./schemas/comparisonRequest.ts";
 
 /** What the app is built from; nothing in it comes from the platform. */
 export interface Dependencies {
@@ -17,6 +18,7 @@ export interface Service {
   readonly catalogue: () => Catalogue;
   readonly book: () => Book;
   readonly request: () => AppraisalRequestSchema;
+  readonly comparison: () => ComparisonSchemas;
 }
 
 /** The service of the dependencies. */
@@ -27,5 +29,6 @@ export function serviceOf({ version, readCatalogue }: Dependencies): Service {
     catalogue,
     book: once(() => compileBook(catalogue())),
     request: once(() => appraisalRequest(vocabulary(catalogue()))),
+    comparison: once(() => comparisonSchemas(vocabulary(catalogue()))),
   };
 }

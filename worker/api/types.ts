@@ -1,5 +1,6 @@
 import type * as z from "zod";
 import type { AppraisalRequestSchema } from "./schemas/appraisalRequest.ts";
+import type { ComparisonSchemas } from "./schemas/comparisonRequest.ts";
 
 /**
  * What the API takes and answers, as types alone: whoever talks to it imports this and compiles nothing of the engine.
@@ -7,6 +8,9 @@ import type { AppraisalRequestSchema } from "./schemas/appraisalRequest.ts";
 
 /** The body of POST /v1/findings, /v1/valuations and /v1/appraisals. */
 export type AppraisalBody = z.input<AppraisalRequestSchema>;
+
+/** The body of POST /v1/comparisons. */
+export type ComparisonBody = z.input<ComparisonSchemas["documented"]>;
 
 export type { AttributeDefault, AttributeName, Condition } from "../engine/bicycle.ts";
 export type {
@@ -26,6 +30,8 @@ export type { FindingsAnswer } from "../engine/decision/inspectFind.ts";
 export type { ValuationAnswer } from "../engine/decision/valueFind.ts";
 export type { Check, Level, MeasuredInput } from "../engine/inspection/check.ts";
 export type { Observation, Observations, Reading } from "../engine/inspection/observation.ts";
+export type { Budgets, ComparedFind, MeritEntry, Objective } from "../engine/portfolio/comparison.ts";
 export type { CourseId } from "../engine/service/operation.ts";
+export type { ComparisonAnswer, FindProblem } from "./comparisonAnswer.ts";
 export type { FieldError, Problem } from "./problem.ts";
 export type { Choice, Reference } from "./reference/reference.ts";

@@ -2,8 +2,8 @@ import * as z from "zod";
 import type { Appraisal } from "../../engine/decision/appraisal.ts";
 import { course } from "./course.ts";
 import { decision } from "./decision.ts";
-import { money } from "./figures.ts";
 import { inspection } from "./inspection.ts";
+import { soFar } from "./soFar.ts";
 import { source, value } from "./value.ts";
 
 /** The answer of POST /v1/appraisals: everything about one find. */
@@ -15,7 +15,5 @@ export const appraisalAnswer = z.strictObject({
     .array(course)
     .describe("In the order restore, make-safe, sell-as-found, break-for-parts, leave; empty when stopped"),
   decision,
-  soFar: z
-    .strictObject({ money, hours: z.number().min(0) })
-    .describe("Already spent: shown, never counted again"),
+  soFar,
 }) satisfies z.ZodType<Appraisal>;

@@ -1,6 +1,7 @@
 import type * as z from "zod";
 import { appraisalAnswer } from "../answers/appraisal.ts";
 import { check } from "../answers/check.ts";
+import { comparedFind, comparisonAnswer } from "../answers/comparison.ts";
 import { attributeDefault, condition } from "../answers/condition.ts";
 import { course } from "../answers/course.ts";
 import { decision } from "../answers/decision.ts";
@@ -20,6 +21,8 @@ const ANSWERS: Readonly<Record<string, z.ZodType>> = {
   AttributeDefault: attributeDefault,
   Caution: caution,
   Check: check,
+  ComparedFind: comparedFind,
+  Comparison: comparisonAnswer,
   Condition: condition,
   Course: course,
   Decision: decision,
@@ -38,10 +41,21 @@ const ANSWERS: Readonly<Record<string, z.ZodType>> = {
   ValueBand: valueBand,
 };
 
+/** The schemas of what comes in that are made from the tables. */
+export interface RequestSchemas {
+  readonly appraisal: z.ZodType;
+  readonly comparison: z.ZodType;
+  readonly comparisonEntry: z.ZodType;
+}
+
 /** The schemas that have a name in the document, by direction: what comes in, what goes out. */
-export function namedSchemas(request: z.ZodType): Record<"input" | "output", ReadonlyMap<z.ZodType, string>> {
+export function namedSchemas(
+  requests: RequestSchemas,
+): Record<"input" | "output", ReadonlyMap<z.ZodType, string>> {
   const input: [z.ZodType, string][] = [
-    [request, "AppraisalRequest"],
+    [requests.appraisal, "AppraisalRequest"],
+    [requests.comparison, "ComparisonRequest"],
+    [requests.comparisonEntry, "ComparisonEntry"],
     [observation, "Observation"],
     [reading, "Reading"],
   ];

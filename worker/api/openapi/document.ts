@@ -1,6 +1,5 @@
-import type * as z from "zod";
 import type { Route } from "../routes/route.ts";
-import { namedSchemas } from "./components.ts";
+import { namedSchemas, type RequestSchemas } from "./components.ts";
 import { type JsonSchema, jsonSchemas } from "./jsonSchemas.ts";
 import { operation } from "./operation.ts";
 
@@ -10,8 +9,12 @@ const DESCRIPTION =
   "does not certify.";
 
 /** The OpenAPI 3.1 document of the routes. */
-export function openApiDocument(routes: readonly Route[], request: z.ZodType, version: string): JsonSchema {
-  const names = namedSchemas(request);
+export function openApiDocument(
+  routes: readonly Route[],
+  requests: RequestSchemas,
+  version: string,
+): JsonSchema {
+  const names = namedSchemas(requests);
   const paths: Record<string, JsonSchema> = {};
   for (const route of routes) {
     paths[route.path] = { ...paths[route.path], [route.method]: operation(route, names) };

@@ -1,11 +1,13 @@
 import * as z from "zod";
 import { documentHandler } from "../documentHandler.ts";
+import type { RequestSchemas } from "../openapi/components.ts";
 import { openApiDocument } from "../openapi/document.ts";
 import type { Service } from "../service.ts";
 import type { Route } from "./route.ts";
 
 /** `GET /openapi.json`: the document of these routes, itself among them. */
-export function openapi(others: readonly Route[], { request, version }: Service): Route {
+export function openapi(others: readonly Route[], service: Service): Route {
+  const { version } = service;
   const route: Route = {
     method: "get",
     path: "/openapi.json",
@@ -19,9 +21,14 @@ export function openapi(others: readonly Route[], { request, version }: Service)
     mount: (app) => {
       app.get(
         "/openapi.json",
-        documentHandler(() => openApiDocument([...others, route], request(), version)),
+        documentHandler(() => openApiDocument([...others, route], requestSchemas(service), version)),
       );
     },
   };
   return route;
+}
+
+function requestSchemas({ request, comparison }: Service): RequestSchemas {
+  const { documented, entry } = comparison();
+  return { appraisal: request(), comparison: documented, comparisonEntry: entry };
 }

@@ -2,6 +2,7 @@ import * as z from "zod";
 import type { Catalogue } from "../../engine/decision/catalogue.ts";
 import { comparable, MOST_COMPARABLES } from "./comparables.ts";
 import { currency } from "./currency.ts";
+import { currencyFaults } from "./currencyFaults.ts";
 import { find } from "./find.ts";
 import { observations } from "./observations.ts";
 import { workshop } from "./workshop.ts";
@@ -47,31 +48,10 @@ export function appraisalRequest({ checks, parts, tools, currency: defaultCurren
         .describe("Prices you know of, paid or asked: the value learns from them"),
       workshop: workshop(parts, tools).optional(),
     })
-    .superRefine((request, context) => refuseOtherCurrency(request, defaultCurrency, context));
-}
-
-/** Prices of two currencies are never mixed: which rate and which day is the user's to say. */
-function refuseOtherCurrency(
-  { currency: own, comparables, workshop: shop }: Priced,
-  tables: string,
-  context: z.RefinementCtx,
-): void {
-  const counted = own ?? tables;
-  comparables?.forEach((one, index) => {
-    if (one.currency === undefined || one.currency === counted) return;
-    const message = `currency is ${one.currency}, and the request counts in ${counted}: convert the price at a rate of your choice and give it in ${counted}`;
-    context.addIssue({ code: "custom", path: ["comparables", index, "currency"], message });
-  });
-  if (counted === tables || (comparables ?? []).length === 0 || shop?.priceLevel !== undefined) return;
-  const message = `priceLevel is missing: comparables in ${counted} stand beside demo prices in ${tables}, so say how many ${counted} buy what 1 ${tables} buys`;
-  context.addIssue({ code: "custom", path: ["workshop", "priceLevel"], message });
-}
-
-/** What of a request bears on currency. */
-interface Priced {
-  readonly currency?: string | undefined;
-  readonly comparables?: readonly { readonly currency?: string | undefined }[] | undefined;
-  readonly workshop?: { readonly priceLevel?: number | undefined } | undefined;
+    .superRefine((request, context) => {
+      const pricing = { ...request, tables: defaultCurrency };
+      for (const fault of currencyFaults(pricing)) context.addIssue({ code: "custom", ...fault });
+    });
 }
 
 /** The schema itself. */
