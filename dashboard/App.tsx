@@ -38,6 +38,10 @@ function Page() {
       return <DescribePage id={here.id} />;
     case "prices":
       return <Later title="Your prices" load={pricesPage} />;
+    case "compare":
+      return <Later title="Side by side" load={comparePage} />;
+    case "together":
+      return <Later title="Which together" load={togetherPage} />;
     case "nowhere":
       return <Nowhere />;
   }
@@ -45,6 +49,8 @@ function Page() {
 
 const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
+const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
+const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);
 
 function Nowhere() {
   return (

@@ -1,23 +1,33 @@
 import { Word } from "../signs/Word.tsx";
-import { route } from "../state/route.ts";
+import { type Route, route } from "../state/route.ts";
 import { GoalPill } from "./GoalPill.tsx";
 
 const PLACES = [
   { page: "finds", href: "/", name: "Finds" },
   { page: "describe", href: "/describe", name: "Describe" },
+  { page: "compare", href: "/compare", name: "Side by side" },
 ] as const;
+
+/** Pages that lie under one of the places. */
+const UNDER: Readonly<Partial<Record<Route["page"], string>>> = {
+  find: "finds",
+  listing: "finds",
+  together: "compare",
+};
+const ICONS = { finds: FindsIcon, describe: DescribeIcon, compare: CompareIcon };
 
 function Places() {
   const { page } = route.value;
   return PLACES.map((place) => {
-    const here = page === place.page || ((page === "find" || page === "listing") && place.page === "finds");
+    const here = page === place.page || UNDER[page] === place.page;
+    const Icon = ICONS[place.page];
     return (
       <a
         key={place.page}
         href={place.href}
         {...(here ? { "aria-current": page === place.page ? "page" : "true" } : {})}
       >
-        {place.page === "finds" ? <FindsIcon /> : <DescribeIcon />}
+        <Icon />
         {place.name}
       </a>
     );
@@ -68,6 +78,15 @@ function DescribeIcon() {
     <svg viewBox="0 0 24 24" aria-hidden="true">
       <path d="M5 19l1-4L16.500 4.500l3 3L9 18z" />
       <path d="M14 7l3 3M13 20h7" />
+    </svg>
+  );
+}
+
+function CompareIcon() {
+  return (
+    <svg viewBox="0 0 24 24" aria-hidden="true">
+      <path d="M5 4v16M12 4v16M19 4v16" />
+      <path d="M3 14h4M10 8h4M17 11h4" stroke-width="3.200" />
     </svg>
   );
 }

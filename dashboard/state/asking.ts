@@ -1,34 +1,34 @@
 import { batch, type ReadonlySignal, signal } from "@preact/signals";
 import type { Outcome } from "../api/client.ts";
 import type { Fault } from "../api/fault.ts";
-import type { Appraisal, AppraisalBody } from "../api/types.ts";
 
 /** Wait after a keystroke, so that typing a number is one question. */
 const SETTLE_MS = 250;
 /** An answer that takes longer than this is announced as being worked out. */
 const SLOW_MS = 400;
 
-export type Appraise = (body: AppraisalBody, signal: AbortSignal) => Promise<Outcome<Appraisal>>;
+export type Put<Body, Answer> = (body: Body, signal: AbortSignal) => Promise<Outcome<Answer>>;
 
-/** The conversation with the API about one find. The last answer stays until a newer one comes. */
-export interface Asking {
-  readonly answer: ReadonlySignal<Appraisal | null>;
+/** A conversation with the API about one matter: a find, or a set of them. The last answer stays until a newer one comes. */
+export interface Asking<Body, Answer> {
+  readonly answer: ReadonlySignal<Answer | null>;
   /** The question that the answer answers. */
-  readonly answered: ReadonlySignal<AppraisalBody | null>;
+  readonly answered: ReadonlySignal<Body | null>;
   /** asking: a newer answer is under way; slow: and has been for a while. */
   readonly status: ReadonlySignal<"settled" | "asking" | "slow">;
   readonly fault: ReadonlySignal<Fault | null>;
   /** Asks unless the same question was asked last and did not fail. Of several questions only the newest is answered. */
-  ask(body: AppraisalBody, waitMs?: number): void;
+  ask(body: Body, waitMs?: number): void;
   /** Asks the last question again. */
   again(): void;
   /** Forgets the question under way. */
   stop(): void;
 }
 
-export function createAsking(appraise: Appraise): Asking {
-  const answer = signal<Appraisal | null>(null);
-  const answered = signal<AppraisalBody | null>(null);
+/** @param send puts the question to the API */
+export function createAsking<Body, Answer>(send: Put<Body, Answer>): Asking<Body, Answer> {
+  const answer = signal<Answer | null>(null);
+  const answered = signal<Body | null>(null);
   const status = signal<"settled" | "asking" | "slow">("settled");
   const fault = signal<Fault | null>(null);
   let asked = "";
@@ -45,7 +45,7 @@ export function createAsking(appraise: Appraise): Asking {
     status.value = "settled";
   }
 
-  function ask(body: AppraisalBody, waitMs = SETTLE_MS): void {
+  function ask(body: Body, waitMs = SETTLE_MS): void {
     const question = JSON.stringify(body);
     if (question === asked && fault.peek() === null) return;
     stop();
@@ -55,12 +55,12 @@ export function createAsking(appraise: Appraise): Asking {
     settling = setTimeout(() => put(body, mine), waitMs);
   }
 
-  async function put(body: AppraisalBody, mine: number): Promise<void> {
+  async function put(body: Body, mine: number): Promise<void> {
     slowness = setTimeout(() => {
       status.value = "slow";
     }, SLOW_MS);
     controller = new AbortController();
-    const outcome = await appraise(body, controller.signal);
+    const outcome = await send(body, controller.signal);
     // An answer to an older question, whenever it comes, is dropped.
     if (mine !== turn) return;
     clearTimeout(slowness);
@@ -76,7 +76,7 @@ export function createAsking(appraise: Appraise): Asking {
 
   function again(): void {
     if (asked === "") return;
-    const body = JSON.parse(asked) as AppraisalBody;
+    const body = JSON.parse(asked) as Body;
     asked = "";
     ask(body, 0);
   }

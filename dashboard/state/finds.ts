@@ -1,6 +1,7 @@
 import { computed, effect } from "@preact/signals";
 import { withOwnPrices } from "../answers/body.ts";
 import { appraise } from "../api/client.ts";
+import type { Appraisal, AppraisalBody } from "../api/types.ts";
 import { DEMO_FINDS } from "../finds/demo.ts";
 import { type Find, withGoal } from "../finds/find.ts";
 import { asFind, openOwnFinds } from "../finds/own.ts";
@@ -48,10 +49,13 @@ export const finds = computed<readonly Find[]>(() => {
   }));
 });
 
-const askings = new Map<string, Asking>();
+/** The conversation about one find. */
+export type FindAsking = Asking<AppraisalBody, Appraisal>;
+
+const askings = new Map<string, FindAsking>();
 
 /** The conversation about a find. */
-export function askingOf(id: string): Asking {
+export function askingOf(id: string): FindAsking {
   let asking = askings.get(id);
   if (asking === undefined) {
     asking = createAsking(appraise);

@@ -7,9 +7,11 @@ export type Route =
   | { readonly page: "listing"; readonly id: string }
   | { readonly page: "describe"; readonly id: string | null }
   | { readonly page: "prices" }
+  | { readonly page: "compare" }
+  | { readonly page: "together" }
   | { readonly page: "nowhere" };
 
-/** Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/describe", "/describe/<id>", "/prices". */
+/** Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/describe", "/describe/<id>", "/prices", "/compare", "/together". */
 export function routeOf(path: string): Route {
   const [first, second, ...more] = path.split("/").filter((part) => part !== "");
   if (first === undefined) return { page: "finds" };
@@ -18,7 +20,8 @@ export function routeOf(path: string): Route {
   if (more.length > 0) return { page: "nowhere" };
   if (first === "finds" && second === undefined) return { page: "finds" };
   if (first === "finds" && second !== undefined) return { page: "find", id: decoded(second) };
-  if (first === "prices" && second === undefined) return { page: "prices" };
+  if (second === undefined && (first === "prices" || first === "compare" || first === "together"))
+    return { page: first };
   if (first === "describe") return { page: "describe", id: second === undefined ? null : decoded(second) };
   return { page: "nowhere" };
 }

@@ -1,4 +1,4 @@
-import type { Asking } from "./asking.ts";
+import type { FindAsking } from "./finds.ts";
 
 /** What an answer is held against. */
 export interface Terms {
@@ -15,7 +15,7 @@ export interface Terms {
  * a rate for the old price never stands beside the new one.
  * @param goal where nothing was asked with a goal yet
  */
-export function termsOf({ answered }: Pick<Asking, "answered">, goal: number): Terms {
+export function termsOf({ answered }: Pick<FindAsking, "answered">, goal: number): Terms {
   const { find, workshop } = answered.value ?? {};
   return {
     goal: workshop?.hourlyGoal ?? goal,

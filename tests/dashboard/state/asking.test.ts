@@ -14,7 +14,7 @@ function slowApi() {
   const asked: AppraisalBody[] = [];
   const answers: ((outcome: Outcome<Appraisal>) => void)[] = [];
   const signals: AbortSignal[] = [];
-  const asking = createAsking((question, signal) => {
+  const asking = createAsking<AppraisalBody, Appraisal>((question, signal) => {
     asked.push(question);
     signals.push(signal);
     return new Promise((resolve) => answers.push(resolve));
