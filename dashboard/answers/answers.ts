@@ -10,6 +10,10 @@ export interface Answers {
   readonly originality?: number;
   readonly price?: number;
   readonly paid?: boolean;
+  /** Minutes to fetch it, there and back. */
+  readonly travelMinutes?: number;
+  /** Money to fetch it, in the currency of the price. */
+  readonly travelCost?: number;
   /** 1 to 12. */
   readonly month?: number;
   /** By check; a measurement may be half filled in. */

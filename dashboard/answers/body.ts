@@ -9,11 +9,11 @@ import { sendableObservation } from "./reading.ts";
  * @param hourlyGoal what one more hour must earn, in the currency of the answers
  */
 export function bodyOf(answers: Answers, checks: readonly Check[], hourlyGoal: number): AppraisalBody {
-  const { attributes, price, paid, month, observations, ...description } = answers;
-  const purchase =
-    price === undefined && paid === undefined ? {} : { purchase: { ...at({ price }), ...at({ paid }) } };
+  const { attributes, price, paid, travelMinutes, travelCost, month, observations, ...description } = answers;
+  const purchase = { ...at({ price }), ...at({ paid }), ...at({ travelMinutes }), ...at({ travelCost }) };
+  const bought = Object.keys(purchase).length === 0 ? {} : { purchase };
   const body = {
-    find: { ...attributes, ...description, ...purchase },
+    find: { ...attributes, ...description, ...bought },
     observations: observationsOf(observations, checks),
     workshop: { hourlyGoal, ...at({ month }) },
   };

@@ -13,6 +13,8 @@ export function parsedAnswers(kept: unknown): Answers {
     "desirability",
     "originality",
     "price",
+    "travelMinutes",
+    "travelCost",
     "month",
   ] as const;
   const answers: Record<string, unknown> = {

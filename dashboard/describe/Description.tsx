@@ -63,6 +63,21 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
           </label>
           <Wrong id="paid-wrong" messages={wrong} />
         </div>
+        <NumberField
+          label="Fetching it, there and back"
+          value={answers.travelMinutes}
+          onValue={(value) => onAnswers(withAnswer(answers, "travelMinutes", value))}
+          unit="min"
+          messages={messagesAt(fault, "/find/purchase/travelMinutes")}
+          hint="Counts as your time."
+        />
+        <NumberField
+          label="What fetching it costs"
+          value={answers.travelCost}
+          onValue={(value) => onAnswers(withAnswer(answers, "travelCost", value))}
+          before={currencySign(known.currency)}
+          messages={messagesAt(fault, "/find/purchase/travelCost")}
+        />
         <Choose
           label="Month of sale"
           choices={MONTHS.map((label, i) => ({ value: String(i + 1), label }))}

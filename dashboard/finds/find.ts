@@ -13,6 +13,8 @@ export interface Find {
   readonly line: string;
   /** From the invented demo, rather than the user's own. */
   readonly invented: boolean;
+  /** Id of the find it was copied from, to ask what if. */
+  readonly copyOf?: string;
   /** The question it puts to the API, without the goal. */
   readonly body: AppraisalBody;
 }

@@ -11,6 +11,8 @@ export interface OwnFind {
   readonly id: string;
   readonly name: string;
   readonly answers: Answers;
+  /** Id of the find it was copied from; of a copy of a copy, of the first of them. */
+  readonly copyOf?: string;
 }
 
 /** The user's own finds, kept on a shelf. */
@@ -54,7 +56,8 @@ function findsIn(value: unknown): OwnFind[] | null {
   return value.finds.flatMap((one: unknown) => {
     if (!isRecord(one) || typeof one.id !== "string" || one.id === "") return [];
     const name = typeof one.name === "string" ? one.name : "";
-    return [{ id: one.id, name, answers: parsedAnswers(one.answers) }];
+    const copied = typeof one.copyOf === "string" ? { copyOf: one.copyOf } : {};
+    return [{ id: one.id, name, answers: parsedAnswers(one.answers), ...copied }];
   });
 }
 
@@ -75,6 +78,7 @@ export function asFind(own: OwnFind, checks: readonly Check[], goal: number, unn
     where: "",
     line: "",
     invented: false,
+    ...(own.copyOf === undefined ? {} : { copyOf: own.copyOf }),
     body: bodyOf(own.answers, checks, goal),
   };
 }

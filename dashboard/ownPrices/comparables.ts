@@ -28,12 +28,13 @@ export interface Comparable extends Partial<Readonly<Record<ChoiceField, string>
 /**
  * The kept sales as comparables for one find, the newest 5,000 at most, newest first. Those in another currency are left
  * out, and so is a word that the catalogue no longer holds.
+ * @param finds ids of the find and of the one it was copied from: a sale of the same model as either counts so
  * @param today ISO 8601; how old each sale is follows from it
  * @param currency ISO 4217, of the request
  */
 export function comparablesFor(
   sales: readonly KeptSale[],
-  find: string,
+  finds: readonly string[],
   { choices }: Pick<Vocabulary, "choices">,
   today: string,
   currency: string,
@@ -48,7 +49,7 @@ export function comparablesFor(
       // A browser whose clock was put back would make a sale of today one of tomorrow.
       ageDays: Math.max(0, daysBetween(sale.date, today)),
       month: Number(sale.date.slice(5, 7)),
-      ...(sale.sameModelAs?.includes(find) ? { likeThis: true as const } : {}),
+      ...(sale.sameModelAs?.some((id) => finds.includes(id)) ? { likeThis: true as const } : {}),
       ...words(sale, choices),
       ...figures(sale),
     }));

@@ -1,17 +1,16 @@
-import { useMemo, useRef } from "preact/hooks";
+import { useMemo } from "preact/hooks";
 import type { Appraisal } from "../api/types.ts";
 import type { Answered } from "../finds/answered.ts";
 import { MarginChart } from "../finds/MarginChart.tsx";
 import { OwnTrouble, Unfinished } from "../finds/OwnNotes.tsx";
+import { Progress } from "../finds/Progress.tsx";
 import { byRate, type FindRow, rowOf } from "../finds/row.ts";
 import { Stopped, Unplaced } from "../finds/Unplaced.tsx";
+import { isAsking, useStanding } from "../finds/useStanding.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
-import { Trouble } from "../parts/Trouble.tsx";
-import { askingOf, finds } from "../state/finds.ts";
-import { goal } from "../state/goal.ts";
+import { finds } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
-import { termsOf } from "../state/terms.ts";
 import { headline } from "../words/headline.ts";
 
 /** Which of these earns my evenings? The chart is the list. */
@@ -79,53 +78,4 @@ function useRows(answers: readonly Answered[], hourlyGoal: number | null): reado
       })
       .sort(byRate);
   }, [hourlyGoal, finds.value, ...appraisals]);
-}
-
-interface Standing {
-  readonly answers: readonly Answered[];
-  readonly goal: number | null;
-}
-
-/**
- * The last time that every find was answered or refused, and all answers held for one goal. Until that is so again
- * it stays, so that the list does not jump and no answer for the old goal is held against the new one.
- */
-function useStanding(): Standing {
-  const stood = useRef<Standing>({ answers: [], goal: null });
-  const wished = goal.value;
-  const answers = finds.value.map((find) => ({ find, appraisal: askingOf(find.id).answer.value }));
-  if (wished === null || answers.length === 0) return stood.current;
-  const goals = new Set<number>();
-  let open = false;
-  for (const { find, appraisal } of answers) {
-    const asking = askingOf(find.id);
-    const refused = asking.fault.value?.kind === "refused";
-    if (appraisal === null) open ||= asking.fault.value === null;
-    else if (!refused) goals.add(termsOf(asking, wished).goal);
-  }
-  if (!open && goals.size <= 1) stood.current = { answers, goal: [...goals][0] ?? wished };
-  return stood.current;
-}
-
-function isAsking(): boolean {
-  return finds.value.some(({ id }) => askingOf(id).status.value !== "settled");
-}
-
-/** What is under way, and what went wrong, for all finds together. */
-function Progress() {
-  const all = finds.value.map(({ id }) => askingOf(id));
-  const slow = all.some(({ status }) => status.value === "slow");
-  const faults = all.flatMap(({ fault }) => (fault.value === null ? [] : [fault.value]));
-  const general = faults.find(({ kind }) => kind !== "refused");
-  const again = () => {
-    for (const asking of all) if (asking.fault.peek() !== null) asking.again();
-  };
-  return (
-    <>
-      <p class="working" role="status">
-        {slow ? "Working it out" : ""}
-      </p>
-      {general !== undefined && <Trouble fault={general} again={again} />}
-    </>
-  );
 }

@@ -23,10 +23,11 @@ const comparablesOf = computed(() => {
   const currency = reference.value?.currency;
   const today = localDay(new Date());
   const known = new Map<string, readonly Comparable[]>();
-  return (find: string): readonly Comparable[] => {
+  return ({ id, copyOf }: Pick<Find, "id" | "copyOf">): readonly Comparable[] => {
     if (words === null || currency === undefined) return [];
-    const found = known.get(find) ?? comparablesFor(sales, find, words, today, currency);
-    known.set(find, found);
+    const ids = copyOf === undefined ? [id] : [id, copyOf];
+    const found = known.get(id) ?? comparablesFor(sales, ids, words, today, currency);
+    known.set(id, found);
     return found;
   };
 });
@@ -45,7 +46,7 @@ export const finds = computed<readonly Find[]>(() => {
   const comparables = comparablesOf.value;
   return [...DEMO_FINDS, ...own].map((find) => ({
     ...find,
-    body: withOwnPrices(find.body, { partPrices, comparables: comparables(find.id) }),
+    body: withOwnPrices(find.body, { partPrices, comparables: comparables(find) }),
   }));
 });
 

@@ -148,7 +148,7 @@ describe("a question to the API", () => {
   };
 
   test("takes a sale as a comparable: its age and month from its day, the year before the era, the unknown left out", () => {
-    expect(comparablesFor([kept], "plum-hybrid", VOCABULARY, "2026-06-15", "EUR")).toEqual([
+    expect(comparablesFor([kept], ["plum-hybrid"], VOCABULARY, "2026-06-15", "EUR")).toEqual([
       {
         id: "sale-1",
         price: 120,
@@ -166,7 +166,7 @@ describe("a question to the API", () => {
     ]);
     const [plain] = comparablesFor(
       [{ ...kept, sameModelAs: ["x"] }],
-      "plum-hybrid",
+      ["plum-hybrid"],
       VOCABULARY,
       TODAY,
       "EUR",
@@ -179,7 +179,7 @@ describe("a question to the API", () => {
       { ...kept, currency: "GBP" },
       { ...kept, category: "unicycle", state: "flies", date: "2026-06-20" },
     ];
-    const [one, ...more] = comparablesFor(odd, "x", VOCABULARY, "2026-06-15", "EUR");
+    const [one, ...more] = comparablesFor(odd, ["x"], VOCABULARY, "2026-06-15", "EUR");
     expect(more).toEqual([]);
     expect(one).not.toHaveProperty("category");
     expect(one).not.toHaveProperty("state");
@@ -204,7 +204,7 @@ describe("a question to the API", () => {
       id: `sale-${i}`,
       date: i < 2 ? "2020-01-01" : "2026-05-01",
     }));
-    const sent = comparablesFor(many, "x", VOCABULARY, "2026-06-15", "EUR");
+    const sent = comparablesFor(many, ["x"], VOCABULARY, "2026-06-15", "EUR");
     expect(sent).toHaveLength(5000);
     expect(new Set(sent.map(({ id }) => id)).size).toBe(5000);
     expect(sent.some(({ id }) => id === "sale-0" || id === "sale-1")).toBe(false);
@@ -215,7 +215,7 @@ describe("a question to the API", () => {
   });
 
   test("gives no condition of a bicycle that does not ride, which the API refuses", () => {
-    const [broken] = comparablesFor([{ ...kept, state: "does-not-ride" }], "x", VOCABULARY, TODAY, "EUR");
+    const [broken] = comparablesFor([{ ...kept, state: "does-not-ride" }], ["x"], VOCABULARY, TODAY, "EUR");
     expect(broken).toMatchObject({ state: "does-not-ride" });
     expect(broken).not.toHaveProperty("condition");
   });

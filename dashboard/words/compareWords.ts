@@ -1,0 +1,78 @@
+import type { Appraisal, Reference } from "../api/types.ts";
+import { outOf } from "./chance.ts";
+import { counted, listed, uncapital } from "./count.ts";
+import { money } from "./money.ts";
+import { levelWords } from "./plain.ts";
+import { minutes } from "./time.ts";
+
+/** A figure in bold with what stands beside it. */
+export interface Said {
+  readonly strong: string;
+  readonly rest: string;
+}
+
+/** So many names before the rest is counted. */
+const NAMED = 3;
+
+/** What is asked, and the most to pay: "pay at most €105", "they ask €35". */
+export function priceSaid(
+  price: number | undefined,
+  paid: boolean,
+  most: number | null,
+  currency: string,
+): Said {
+  if (paid)
+    return { strong: "already paid", rest: price === undefined ? "" : bought("paid", price, currency) };
+  const rest = price === undefined ? "no price known" : bought("they ask", price, currency);
+  if (most === null) return { strong: rest, rest: "" };
+  return { strong: most > 0 ? `pay at most ${money(most, currency)}` : "not even for nothing", rest };
+}
+
+function bought(verb: string, price: number, currency: string): string {
+  if (price === 0) return verb === "paid" ? "was given" : "given away";
+  return `${verb} ${money(price, currency)}`;
+}
+
+/** The low end of the margin: "−€200 or worse in 1 of 10". */
+export function riskSaid(p10: number, currency: string): Said {
+  return { strong: money(p10, currency), rest: `or ${p10 < 0 ? "worse" : "less"} in 1 of 10` };
+}
+
+/** Faults to cure and looks owed before riding or selling, the first few by name. */
+export function owedSaid(
+  { blocking, owed }: Appraisal["readiness"],
+  nameOf: (check: string) => string,
+): Said {
+  const counts = [
+    blocking.length > 0 ? `${counted(blocking.length, "fault")} to cure` : "",
+    owed.length > 0 ? `${counted(owed.length, "look")} owed` : "",
+  ].filter((part) => part !== "");
+  const names = [...new Set([...blocking, ...owed])].map(nameOf);
+  const more = names.length - NAMED;
+  const told = more > 0 ? [...names.slice(0, NAMED), `${more} more`] : names;
+  return { strong: counts.join(", ") || "nothing blocks, no look owed", rest: listed(told) };
+}
+
+/** The biggest unknown and what to do about it: the test worth more than deciding now, else the likeliest fault nobody looked for. */
+export function unknownSaid(
+  { decision, hidden }: Pick<Appraisal, "decision" | "hidden">,
+  known: Pick<Reference, "checks">,
+  nameOf: (id: string) => string,
+): Said {
+  const check = (id: string) => known.checks.find((one) => one.id === id);
+  const takes = (id: string) => {
+    const found = check(id);
+    return found === undefined ? "" : `; ${minutes(found.minutes)} to check`;
+  };
+  const { lookFirst } = decision;
+  if (lookFirst !== null)
+    return { strong: nameOf(lookFirst), rest: `before anything else${takes(lookFirst)}` };
+  const [likeliest] = hidden;
+  if (likeliest === undefined) return { strong: "no likely fault left unseen", rest: "" };
+  const found = check(likeliest.check);
+  const level = uncapital(levelWords(found ?? { levels: [] }, likeliest.level));
+  return {
+    strong: nameOf(likeliest.check),
+    rest: `${level} ${outOf(likeliest.probability, 10)}${takes(likeliest.check)}`,
+  };
+}
