@@ -8,7 +8,7 @@ export interface DescribedRow {
   readonly values: readonly (string | null)[];
 }
 
-/** The description find by find: what differs, and what is the same for all. What nobody said of any find is left out. */
+/** The description find by find: what differs, where most is said apart first, and what is the same for all. What nobody said of any find is left out. */
 export interface DescribedRows {
   readonly apart: readonly DescribedRow[];
   readonly same: readonly DescribedRow[];
@@ -17,31 +17,35 @@ export interface DescribedRows {
 /** @param bodies the questions about the finds, in their order */
 export function describedRows(bodies: readonly AppraisalBody[], known: Reference): DescribedRows {
   const rows = describedFields(known)
-    .map(({ label, valueOf }) => ({ label, values: bodies.map(valueOf) }))
+    .map(({ label, wordOf }) => ({ label, values: bodies.map(wordOf) }))
     .filter(({ values }) => values.some((value) => value !== null));
   const same = rows.filter(({ values }) => new Set(values).size === 1);
-  return { apart: rows.filter((row) => !same.includes(row)), same };
+  const apart = rows.filter((row) => !same.includes(row));
+  return { apart: apart.sort((a, b) => variety(b) - variety(a)), same };
 }
+
+/** How many different things are said of the finds; what nobody said of one is no difference seen. */
+const variety = ({ values }: DescribedRow) => new Set(values.filter((value) => value !== null)).size;
 
 /** A part of the description in words. */
 export interface DescribedField {
   readonly label: string;
-  readonly valueOf: (body: AppraisalBody) => string | null;
+  readonly wordOf: (body: AppraisalBody) => string | null;
 }
 
 /** Every part of the description, in the form's order. */
 export function describedFields(known: Reference): readonly DescribedField[] {
   const words = (Object.keys(FIELD_NAMES) as AttributeName[]).map((name) => ({
     label: known.attributeLabels[name],
-    valueOf: ({ find }: AppraisalBody) => labelOf(known.attributes[name], find[name]),
+    wordOf: ({ find }: AppraisalBody) => labelOf(known.attributes[name], find[name]),
   }));
   return [
     ...words,
-    { label: "Originality", valueOf: ({ find }) => labelOf(ORIGINALITY, find.originality) },
-    { label: "Sought after", valueOf: ({ find }) => labelOf(DESIRABILITY, find.desirability) },
-    { label: "Tyre marking", valueOf: ({ find }) => find.tyreMarking ?? null },
-    { label: "Sprockets at the back", valueOf: ({ find }) => find.rearSprockets?.toString() ?? null },
-    { label: "Month of sale", valueOf: ({ workshop }) => MONTHS[(workshop?.month ?? 0) - 1] ?? null },
+    { label: "Originality", wordOf: ({ find }) => labelOf(ORIGINALITY, find.originality) },
+    { label: "Sought after", wordOf: ({ find }) => labelOf(DESIRABILITY, find.desirability) },
+    { label: "Tyre marking", wordOf: ({ find }) => find.tyreMarking ?? null },
+    { label: "Sprockets at the back", wordOf: ({ find }) => find.rearSprockets?.toString() ?? null },
+    { label: "Month of sale", wordOf: ({ workshop }) => MONTHS[(workshop?.month ?? 0) - 1] ?? null },
   ];
 }
 
@@ -51,5 +55,8 @@ function labelOf(
   value: string | number | undefined,
 ): string | null {
   if (value === undefined) return null;
-  return choices.find((choice) => choice.value === String(value))?.label ?? String(value);
+  return (
+    choices.find((choice) => choice.value === String(value))?.label ??
+    (typeof value === "number" ? `${value} of 1` : value)
+  );
 }

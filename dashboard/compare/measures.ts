@@ -25,9 +25,13 @@ export interface Measure {
   readonly sub: string;
   /** How it is drawn: boxes of ten, a range with its mark, a length from nought, or in words alone. */
   readonly drawn: "tenths" | "range" | "length" | "words";
+  /** What stands beside the figure gets a line of its own. */
+  readonly stacked?: true;
   /** Null where nothing can be said. */
   cell(compared: Compared, known: Reference, names: Names): Cell | null;
 }
+
+const DOT = " \u00b7 ";
 
 type Figure = (compared: Compared & { readonly row: NonNullable<Compared["row"]> }) => Cell | null;
 
@@ -66,7 +70,7 @@ export const MEASURES: readonly Measure[] = [
     cell: figure(({ row: { shown }, appraisal: { currency } }) => {
       if (shown.margin === null) return null;
       const { mean, p10, p90 } = shown.margin;
-      const rest = `${moneyRange(p10, p90, currency)}; ${lossWords(shown)}`;
+      const rest = `${DOT}${moneyRange(p10, p90, currency)}${DOT}${lossWords(shown)}`;
       return { strong: money(mean, currency), rest, value: mean, low: p10, high: p90 };
     }),
   },
@@ -78,7 +82,7 @@ export const MEASURES: readonly Measure[] = [
     cell: figure(({ row: { shown } }) => {
       if (shown.hours === null) return null;
       const { mean, p10, p90 } = shown.hours;
-      const rest = between(bareHours(p10), hours(p90));
+      const rest = `${DOT}${between(bareHours(p10), hours(p90))}`;
       return { strong: hours(mean), rest, value: mean, low: p10, high: p90 };
     }),
   },
@@ -89,7 +93,7 @@ export const MEASURES: readonly Measure[] = [
     drawn: "length",
     cell: figure(({ row: { shown }, appraisal: { currency } }) => {
       if (shown.cashNeeded === null) return null;
-      const rest = shown.elapsedDays === null ? "" : `${days(shown.elapsedDays)} until sold`;
+      const rest = shown.elapsedDays === null ? "" : `${DOT}${days(shown.elapsedDays)} until sold`;
       return exact(shown.cashNeeded, { strong: money(shown.cashNeeded, currency), rest });
     }),
   },
@@ -98,6 +102,7 @@ export const MEASURES: readonly Measure[] = [
     label: "Price",
     sub: "asked, and most to pay",
     drawn: "words",
+    stacked: true,
     cell: figure(({ price, paid, appraisal: { decision, currency } }) =>
       exact(decision.walkAwayPrice, priceSaid(price, paid, decision.walkAwayPrice, currency)),
     ),
@@ -116,6 +121,7 @@ export const MEASURES: readonly Measure[] = [
     label: "Before it is ridden or sold",
     sub: "faults to cure, looks owed",
     drawn: "words",
+    stacked: true,
     cell({ stopped, appraisal: { readiness } }, _, names) {
       if (stopped) return null;
       return exact(readiness.blocking.length + readiness.owed.length, owedSaid(readiness, names.check));
@@ -129,6 +135,7 @@ export const UNKNOWN: Measure = {
   label: "Biggest unknown",
   sub: "and what to do about it",
   drawn: "words",
+  stacked: true,
   cell: ({ stopped, appraisal }, known, names) =>
     stopped ? null : exact(null, unknownSaid(appraisal, known, names.any)),
 };

@@ -1,9 +1,12 @@
 import { useState } from "preact/hooks";
+import type { Find } from "../finds/find.ts";
 import { askingOf, ownFinds } from "../state/finds.ts";
 import { go } from "../state/route.ts";
+import { CopyButton } from "./CopyButton.tsx";
 
 /** What can be done with a find of one's own. */
-export function OwnActions({ id }: { id: string }) {
+export function OwnActions({ find }: { find: Find }) {
+  const { id } = find;
   const [sure, setSure] = useState(false);
   if (!sure) {
     return (
@@ -11,6 +14,7 @@ export function OwnActions({ id }: { id: string }) {
         <a class="btn" href={`/describe/${encodeURIComponent(id)}`}>
           Change or look further
         </a>
+        <CopyButton find={find} />
         <button type="button" class="btn quiet" onClick={() => setSure(true)}>
           Remove
         </button>

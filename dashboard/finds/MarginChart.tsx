@@ -6,15 +6,12 @@ import { createBarsChart } from "../charts/barsChart.ts";
 import { PlotLayer } from "../charts/PlotLayer.tsx";
 import type { Place } from "../charts/place.ts";
 import { percent, rateScale } from "../charts/scale.ts";
-import { TableDetails } from "../parts/TableDetails.tsx";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
 import { go } from "../state/route.ts";
-import { chance } from "../words/chance.ts";
-import { COURSE_WORDS } from "../words/course.ts";
 import { goalMoney, rate } from "../words/money.ts";
-import { rateRange } from "../words/range.ts";
 import { ChartKey } from "./ChartKey.tsx";
 import { MarginRow } from "./MarginRow.tsx";
+import { RateTable } from "./RateTable.tsx";
 import { chartSentence, type FindRow, rowLines } from "./row.ts";
 
 /** Margin per hour by find: one row each, on one axis with the goal. The chart is the list. */
@@ -86,25 +83,7 @@ export function MarginChart({
         <Axis scale={scale} say={(value) => rate(value, currency)} />
       </div>
       <ChartKey reference={reference} />
-      <TableDetails
-        caption="Margin per hour by find"
-        head={[
-          "Find",
-          "Course",
-          "An hour",
-          "8 in 10 between",
-          `Misses ${goalMoney(goal, currency)}`,
-          "Added hours",
-        ]}
-        rows={rows.map((row) => [
-          row.find.name,
-          courseWords(row),
-          rate(row.rate, currency),
-          rateRange(row.p10, row.p90, currency),
-          chance(row.misses, 10),
-          row.added ?? "no added hours",
-        ])}
-      />
+      <RateTable rows={rows} goal={goal} currency={currency} />
     </>
   );
 }
@@ -112,9 +91,4 @@ export function MarginChart({
 /** Whether "loses money" can stand over its ground without touching the flag, in per cent of the axis. */
 function roomForLoss(nought: number, goal: number): boolean {
   return nought > 9 && goal > (innerWidth < 600 ? 31 : 16);
-}
-
-function courseWords(row: FindRow): string {
-  const shown = COURSE_WORDS[row.shown.course].name;
-  return row.verdict === "leave" ? `Leave (best other: ${shown.toLowerCase()})` : shown;
 }

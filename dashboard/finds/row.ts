@@ -68,8 +68,9 @@ export function rowLines(row: FindRow, goal: number): readonly string[] {
 
 /** The chart in a sentence for whoever does not see it: best, worst, and what crosses the goal. */
 export function chartSentence(rows: readonly FindRow[], title: string, goal: number): string {
-  const [best] = rows;
-  const worst = rows.at(-1);
+  const ordered = [...rows].sort(byRate);
+  const [best] = ordered;
+  const worst = ordered.at(-1);
   if (best === undefined || worst === undefined) return title;
   const { currency } = best.appraisal;
   const crossing = rows.filter(({ p10, p90 }) => p10 < goal && p90 > goal).length;

@@ -1,9 +1,130 @@
+import { useMemo, useRef, useState } from "preact/hooks";
+import type { Reference } from "../api/types.ts";
+import { Chooser } from "../compare/Chooser.tsx";
+import { Comparison, HardlyLooked } from "../compare/Comparison.tsx";
+import { LEAST } from "../compare/chosen.ts";
+import { type Compared, calledIn, comparedOf } from "../compare/compared.ts";
+import { DescribedBlocks } from "../compare/DescribedBlocks.tsx";
+import { SaveCsv } from "../compare/SaveCsv.tsx";
+import { useWide } from "../compare/useWide.ts";
+import { Progress } from "../finds/Progress.tsx";
+import { Stopped, Unplaced } from "../finds/Unplaced.tsx";
+import { isAsking, type StandingAnswers, useStanding } from "../finds/useStanding.ts";
+import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
+import { compared, isChosen } from "../state/compared.ts";
+import { askingOf } from "../state/finds.ts";
+import { reference } from "../state/reference.ts";
+import { termsOf } from "../state/terms.ts";
+import { compareTitle } from "../words/compareTitle.ts";
+import "../compare/compare.css";
 
+/** Which of these few? Two to six finds beside each other, differences first. */
 export function ComparePage() {
+  const known = reference.value;
+  const { answers, goal } = useStanding();
+  if (known === null || goal === null || answers.length === 0) {
+    return (
+      <main class="page" id="main">
+        <DemoLine />
+        <Heading title="Side by side">Working it out</Heading>
+        <Progress />
+      </main>
+    );
+  }
+  return <Known answers={answers} goal={goal} known={known} />;
+}
+
+interface KnownProps extends StandingAnswers {
+  readonly goal: number;
+  readonly known: Reference;
+}
+
+function Known({ answers, goal, known }: KnownProps) {
+  const finds = useFinds(answers, goal);
+  const few = finds.length < LEAST;
+  const [choosing, setChoosing] = useState(few);
+  // Five and six columns need more room than four.
+  const wide = useWide(finds.length > 4 ? 72 : 60);
   return (
     <main class="page" id="main">
-      <Heading title="Side by side">Side by side</Heading>
+      <DemoLine />
+      <div class="head">
+        <Heading title="Side by side">{title(finds, goal, known.currency)}</Heading>
+        <div class="acts">
+          <a class="btn" href="/together">
+            Choose a set
+          </a>
+          <button
+            type="button"
+            class="btn quiet"
+            aria-expanded={choosing}
+            aria-controls="chooser"
+            onClick={() => setChoosing(!choosing)}
+          >
+            {choosing ? "Done choosing" : "Add or drop"}
+          </button>
+        </div>
+      </div>
+      {choosing && <Chooser answers={answers} goal={goal} known={known} />}
+      <Progress />
+      {!few && (
+        <div class={wide ? "compare wide" : "compare"} style={{ "--finds": finds.length }}>
+          <div class="warnings">
+            {finds.map(
+              ({ find, appraisal, stopped }) =>
+                stopped && <Stopped key={find.id} find={find} appraisal={appraisal} />,
+            )}
+          </div>
+          <section class="panel" aria-labelledby="figures-title">
+            <h2 class="sr" id="figures-title">
+              What they would earn, differences first
+            </h2>
+            <Comparison finds={finds} goal={goal} known={known} dimmed={isAsking()} wide={wide} />
+            <Unplaced answers={inSight(answers)} rows={finds.flatMap(({ row }) => row ?? [])} />
+            <SaveCsv finds={finds} goal={goal} known={known} />
+          </section>
+          <HardlyLooked finds={finds} />
+          <DescribedBlocks finds={finds} known={known} />
+        </div>
+      )}
     </main>
   );
+}
+
+/** The finds side by side that have an answer. Until the user has chosen, they stay while newer answers are under way. */
+function useFinds(answers: StandingAnswers["answers"], goal: number): readonly Compared[] {
+  const held = useRef<readonly string[]>([]);
+  const ids = compared.value;
+  if (isChosen.value || held.current.length === 0 || !isAsking()) held.current = ids;
+  const shown = held.current;
+  return useMemo(
+    () =>
+      shown.flatMap((id) => {
+        const one = answers.find(({ find }) => find.id === id);
+        if (one === undefined || one.appraisal === null) return [];
+        return [comparedOf(one.find, one.appraisal, termsOf(askingOf(id), goal))];
+      }),
+    [answers, shown, goal],
+  );
+}
+
+function inSight(answers: StandingAnswers["answers"]): StandingAnswers["answers"] {
+  return answers.filter(({ find }) => compared.value.includes(find.id));
+}
+
+function title(finds: readonly Compared[], goal: number, currency: string): string {
+  if (finds.length < LEAST) return "Choose two finds or more to set them side by side.";
+  const stopped = finds.filter((one) => one.stopped).map(({ find }) => calledIn(find));
+  const rows = finds.flatMap(({ row }) => (row === null ? [] : [row]));
+  const told = rows.map(({ find, verdict, misses, p10, p90, hardlyLooked, appraisal }) => ({
+    called: calledIn(find),
+    leave: verdict === "leave",
+    misses,
+    p10,
+    p90,
+    hardlyLooked,
+    lookFirst: appraisal.decision.lookFirst !== null,
+  }));
+  return compareTitle(told, stopped, goal, currency) || "No course but leaving is open for any of them.";
 }

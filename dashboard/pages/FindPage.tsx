@@ -1,5 +1,6 @@
 import type { Appraisal, Reference } from "../api/types.ts";
 import { Bicycle } from "../drawings/Bicycle.tsx";
+import { CopyButton } from "../find/CopyButton.tsx";
 import { FindPanels } from "../find/FindPanels.tsx";
 import { namesIn } from "../find/names.ts";
 import { OwnActions } from "../find/OwnActions.tsx";
@@ -64,7 +65,7 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
         </div>
         <div class="findside">
           <Bicycle find={find.body.find} />
-          {!find.invented && <OwnActions id={find.id} />}
+          {find.invented ? <CopyButton find={find} /> : <OwnActions find={find} />}
         </div>
       </div>
       <p class="working" role="status">

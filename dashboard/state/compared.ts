@@ -39,6 +39,9 @@ export const compared = computed(() =>
   ),
 );
 
+/** Whether the user has chosen them. */
+export const isChosen = computed(() => kept.value !== null);
+
 function choose(ids: readonly string[]): void {
   kept.value = ids;
   place.write(ids);

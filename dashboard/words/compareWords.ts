@@ -1,6 +1,6 @@
 import type { Appraisal, Reference } from "../api/types.ts";
 import { outOf } from "./chance.ts";
-import { counted, listed, uncapital } from "./count.ts";
+import { capital, counted, listed, uncapital } from "./count.ts";
 import { money } from "./money.ts";
 import { levelWords } from "./plain.ts";
 import { minutes } from "./time.ts";
@@ -14,7 +14,7 @@ export interface Said {
 /** So many names before the rest is counted. */
 const NAMED = 3;
 
-/** What is asked, and the most to pay: "pay at most €105", "they ask €35". */
+/** What is asked, and the most to pay: "Pay at most €105", "they ask €35". */
 export function priceSaid(
   price: number | undefined,
   paid: boolean,
@@ -22,10 +22,10 @@ export function priceSaid(
   currency: string,
 ): Said {
   if (paid)
-    return { strong: "already paid", rest: price === undefined ? "" : bought("paid", price, currency) };
+    return { strong: "Already paid", rest: price === undefined ? "" : bought("paid", price, currency) };
   const rest = price === undefined ? "no price known" : bought("they ask", price, currency);
-  if (most === null) return { strong: rest, rest: "" };
-  return { strong: most > 0 ? `pay at most ${money(most, currency)}` : "not even for nothing", rest };
+  if (most === null) return { strong: capital(rest), rest: "" };
+  return { strong: most > 0 ? `Pay at most ${money(most, currency)}` : "Not even for nothing", rest };
 }
 
 function bought(verb: string, price: number, currency: string): string {
@@ -47,10 +47,10 @@ export function owedSaid(
     blocking.length > 0 ? `${counted(blocking.length, "fault")} to cure` : "",
     owed.length > 0 ? `${counted(owed.length, "look")} owed` : "",
   ].filter((part) => part !== "");
-  const names = [...new Set([...blocking, ...owed])].map(nameOf);
+  const names = [...new Set([...blocking, ...owed])].map((id) => uncapital(nameOf(id)));
   const more = names.length - NAMED;
   const told = more > 0 ? [...names.slice(0, NAMED), `${more} more`] : names;
-  return { strong: counts.join(", ") || "nothing blocks, no look owed", rest: listed(told) };
+  return { strong: capital(counts.join(", ") || "nothing blocks, no look owed"), rest: listed(told) };
 }
 
 /** The biggest unknown and what to do about it: the test worth more than deciding now, else the likeliest fault nobody looked for. */
@@ -68,7 +68,7 @@ export function unknownSaid(
   if (lookFirst !== null)
     return { strong: nameOf(lookFirst), rest: `before anything else${takes(lookFirst)}` };
   const [likeliest] = hidden;
-  if (likeliest === undefined) return { strong: "no likely fault left unseen", rest: "" };
+  if (likeliest === undefined) return { strong: "No likely fault left unseen", rest: "" };
   const found = check(likeliest.check);
   const level = uncapital(levelWords(found ?? { levels: [] }, likeliest.level));
   return {

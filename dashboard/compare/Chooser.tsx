@@ -1,0 +1,60 @@
+import type { Reference } from "../api/types.ts";
+import type { Answered } from "../finds/answered.ts";
+import { FindWheel } from "../finds/FindWheel.tsx";
+import { rowOf } from "../finds/row.ts";
+import { compared, toggleCompared } from "../state/compared.ts";
+import { likelyRate } from "../words/range.ts";
+import { LEAST, MOST } from "./chosen.ts";
+import { ownership } from "./ownership.ts";
+
+interface ChooserProps {
+  readonly answers: readonly Answered[];
+  readonly goal: number;
+  readonly known: Reference;
+}
+
+/** Every find there is, to be added to those side by side or dropped. */
+export function Chooser({ answers, goal, known }: ChooserProps) {
+  const ids = compared.value;
+  const full = ids.length >= MOST;
+  return (
+    <section class="panel chooser" id="chooser" aria-labelledby="chooser-title">
+      <h2 id="chooser-title">Add or drop</h2>
+      <p class="small" role="status">
+        {full
+          ? "Six stand side by side, which is the most. Drop one to add another."
+          : "Two to six finds. A new one comes last."}
+      </p>
+      <ul>
+        {answers.map(({ find, appraisal }) => {
+          const ticked = ids.includes(find.id);
+          const row = appraisal === null ? null : rowOf(find, appraisal, goal);
+          return (
+            <li key={find.id}>
+              <label class="tick">
+                <input
+                  type="checkbox"
+                  checked={ticked}
+                  disabled={ticked ? ids.length <= LEAST : full}
+                  onChange={() => toggleCompared(find.id)}
+                />
+                <FindWheel find={find} reference={known} />
+                <span>
+                  <b>{find.name}</b> <span class="tag">{ownership(find)}</span>
+                  <span class="small">
+                    {row === null ? withoutRow(appraisal) : likelyRate(row, row.appraisal.currency)}
+                  </span>
+                </span>
+              </label>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+function withoutRow(appraisal: Answered["appraisal"]): string {
+  if (appraisal === null) return "not worked out";
+  return appraisal.decision.stop === null ? "no course but leaving is open" : "stopped: no figure";
+}

@@ -1,0 +1,63 @@
+import { useMemo } from "preact/hooks";
+import type { Reference } from "../api/types.ts";
+import type { Compared } from "./compared.ts";
+import { type DescribedRow, describedRows } from "./described.ts";
+import { Beside, Block } from "./MeasureSection.tsx";
+
+/** So many lines stand open. */
+const OPEN = 5;
+
+/** What the finds are: where they differ first, what is the same for all folded away. */
+export function DescribedBlocks({ finds, known }: { finds: readonly Compared[]; known: Reference }) {
+  const { apart, same } = useMemo(
+    () =>
+      describedRows(
+        finds.map(({ find }) => find.body),
+        known,
+      ),
+    [finds, known],
+  );
+  const block = ({ label, values }: DescribedRow) => (
+    <Block key={label} label={label} sub="">
+      {finds.map(({ find }, i) => (
+        <Beside key={find.id} name={find.name}>
+          <span>{values[i] ?? <i>not said</i>}</span>
+        </Beside>
+      ))}
+    </Block>
+  );
+  return (
+    <section class="panel described" aria-labelledby="described-title">
+      <h2 id="described-title">
+        {apart.length === 0 ? "All are described alike" : "What they are, differences first"}
+      </h2>
+      {apart.slice(0, OPEN).map(block)}
+      {apart.length > OPEN && (
+        <details>
+          <summary>More in which they differ ({apart.length - OPEN})</summary>
+          {apart.slice(OPEN).map(block)}
+        </details>
+      )}
+      {same.length > 0 && (
+        <details>
+          <summary>The same for all ({same.length})</summary>
+          <SameList rows={same.map(({ label, values }) => ({ label, text: values[0] ?? "" }))} />
+        </details>
+      )}
+    </section>
+  );
+}
+
+/** What is the same for all finds, once for each line. */
+export function SameList({ rows }: { rows: readonly { readonly label: string; readonly text: string }[] }) {
+  return (
+    <dl class="samelist">
+      {rows.map(({ label, text }) => (
+        <div key={label}>
+          <dt>{label}</dt>
+          <dd>{text}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

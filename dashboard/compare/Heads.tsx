@@ -1,0 +1,29 @@
+import type { Reference } from "../api/types.ts";
+import { FindWheel } from "../finds/FindWheel.tsx";
+import { CourseName } from "../signs/CourseSign.tsx";
+import { COURSE_WORDS } from "../words/course.ts";
+import type { Compared } from "./compared.ts";
+import { ownership } from "./ownership.ts";
+
+/** The heads of the columns: how far each find was looked at, its name, and what was decided. */
+export function Heads({ finds, known }: { finds: readonly Compared[]; known: Reference }) {
+  return (
+    <ul class="heads">
+      {finds.map(({ find, row, stopped, appraisal }) => (
+        <li key={find.id}>
+          <FindWheel find={find} reference={known} size={40} />
+          <div>
+            <a href={`/finds/${encodeURIComponent(find.id)}`}>{find.name}</a>
+            <div class="sub">
+              {stopped ? <b class="stopword">Stopped</b> : <CourseName course={appraisal.decision.course} />}
+              {row?.verdict === "leave" && (
+                <span>best other: {COURSE_WORDS[row.shown.course].name.toLowerCase()}</span>
+              )}
+              <span class="tag">{ownership(find)}</span>
+            </div>
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}

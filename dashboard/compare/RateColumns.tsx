@@ -1,0 +1,123 @@
+import { useMemo, useState } from "preact/hooks";
+import { target } from "../charts/place.ts";
+import { percent, rateScale } from "../charts/scale.ts";
+import { chartSentence, rowLines } from "../finds/row.ts";
+import { go } from "../state/route.ts";
+import { goalMoney, rate } from "../words/money.ts";
+import { rateRange } from "../words/range.ts";
+import type { Compared } from "./compared.ts";
+import { RateColumn } from "./RateColumn.tsx";
+
+/** Height of the drawing, in pixels. */
+const TALL = 270;
+
+interface RateColumnsProps {
+  readonly finds: readonly Compared[];
+  readonly goal: number;
+  readonly currency: string;
+  readonly dimmed: boolean;
+}
+
+/** Margin per hour, one upright bar a find on one axis with the goal. One tab stop: arrows move between the finds. */
+export function RateColumns({ finds, goal, currency, dimmed }: RateColumnsProps) {
+  const [active, setActive] = useState<number | null>(null);
+  const [spoken, setSpoken] = useState("");
+  const rows = useMemo(() => finds.flatMap(({ row }) => (row === null ? [] : [row])), [finds]);
+  const scale = useMemo(() => rateScale(rows, goal, 6), [rows, goal]);
+  const tellings = finds.map(({ find, row }) =>
+    row === null ? null : { title: find.name, lines: rowLines(row, goal), at: 0 },
+  );
+  const telling = active === null ? null : (tellings[active] ?? null);
+  const from = (value: number) => `${100 - percent(value, scale)}%`;
+  const near = (tick: number) => Math.abs(percent(tick, scale) - percent(goal, scale)) < 6;
+
+  function onKeyDown(event: KeyboardEvent): void {
+    const to = target(event.key, active, tellings);
+    if (to !== undefined) {
+      event.preventDefault();
+      setActive(to);
+      const told = to === null ? null : tellings[to];
+      setSpoken(told ? `${told.title}. ${told.lines.join(". ")}` : "");
+    } else if (event.key === "Enter" && active !== null) open(active);
+  }
+  const open = (i: number) => go(`/finds/${encodeURIComponent(finds[i]?.find.id ?? "")}`);
+
+  return (
+    <section class={dimmed ? "ratecols dim" : "ratecols"} aria-labelledby="rate-title">
+      <div class="lab">
+        <h3 id="rate-title">Margin per hour</h3>
+        <p class="small">The mark is the long-run rate. The bar holds 8 outcomes in 10.</p>
+      </div>
+      <div class="yaxis" aria-hidden="true" style={{ height: `${TALL}px` }}>
+        {scale.ticks.map((tick) => (
+          <span key={tick} class={near(tick) ? "near" : ""} style={{ top: from(tick) }}>
+            {rate(tick, currency)}
+          </span>
+        ))}
+      </div>
+      <div
+        class="ratearea"
+        role="application"
+        aria-roledescription="chart"
+        aria-label={`${chartSentence(rows, "Margin per hour by find.", goal)} Arrow keys move between the marks.`}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the one tab stop of the chart, moved in by arrow keys
+        tabIndex={0}
+        onKeyDown={onKeyDown}
+        onBlur={() => setActive(null)}
+        onPointerLeave={() => setActive(null)}
+      >
+        {finds.map(({ find, row }, i) => (
+          <RateColumn
+            key={find.id}
+            row={row}
+            scale={scale}
+            goal={goal}
+            height={TALL}
+            active={active === i}
+            onPoint={() => setActive(row === null ? null : i)}
+            onPick={() => row !== null && open(i)}
+          />
+        ))}
+        <span class="flag turned" aria-hidden="true" style={{ top: from(goal) }}>
+          goal {goalMoney(goal, currency)}
+        </span>
+        {telling !== null && active !== null && (
+          <div class="tip" aria-hidden="true" style={tipPlace(active, finds.length)}>
+            <b>{telling.title}</b>
+            {telling.lines.map((line) => (
+              <span key={line}>{line}</span>
+            ))}
+          </div>
+        )}
+        <p class="sr" aria-live="polite">
+          {spoken}
+        </p>
+      </div>
+      <ul class="rates">
+        {finds.map(({ find, row, stopped }) => (
+          <li key={find.id}>
+            <span class="sr">{find.name}</span>
+            {row === null ? (
+              <span class="small">{stopped ? "stopped: no figure" : "no course but leaving is open"}</span>
+            ) : (
+              <>
+                <span class="num">
+                  {rate(row.rate, currency)}
+                  <small>/h</small>
+                </span>
+                <span class="rng">{rateRange(row.p10, row.p90, currency)}</span>
+              </>
+            )}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Beside the bar, turned to the left from the middle on. */
+function tipPlace(column: number, of: number): { left: string } | { right: string } {
+  return column < of / 2
+    ? { left: `calc(${(column / of) * 100}% + 4.5rem)` }
+    : { right: `calc(${100 - (column / of) * 100}% - 1rem)` };
+}
