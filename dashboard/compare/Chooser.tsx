@@ -1,9 +1,10 @@
 import type { Reference } from "../api/types.ts";
 import type { Answered } from "../finds/answered.ts";
 import { FindWheel } from "../finds/FindWheel.tsx";
-import { rowOf } from "../finds/row.ts";
+import { type FindRow, rowOf } from "../finds/row.ts";
 import { compared, toggleCompared } from "../state/compared.ts";
-import { likelyRate } from "../words/range.ts";
+import { anHour } from "../words/money.ts";
+import { rateRange } from "../words/range.ts";
 import { LEAST, MOST } from "./chosen.ts";
 import { ownership } from "./ownership.ts";
 
@@ -41,9 +42,7 @@ export function Chooser({ answers, goal, known }: ChooserProps) {
                 <FindWheel find={find} reference={known} />
                 <span>
                   <b>{find.name}</b> <span class="tag">{ownership(find)}</span>
-                  <span class="small">
-                    {row === null ? withoutRow(appraisal) : likelyRate(row, row.appraisal.currency)}
-                  </span>
+                  <span class="small">{row === null ? withoutRow(appraisal) : <Rate row={row} />}</span>
                 </span>
               </label>
             </li>
@@ -51,6 +50,15 @@ export function Chooser({ answers, goal, known }: ChooserProps) {
         })}
       </ul>
     </section>
+  );
+}
+
+function Rate({ row: { rate, p10, p90, appraisal } }: { row: FindRow }) {
+  return (
+    <>
+      {anHour(rate, appraisal.currency)},{" "}
+      <span class="nowrap">{rateRange(p10, p90, appraisal.currency)}</span>
+    </>
   );
 }
 

@@ -49,10 +49,10 @@ export function Comparison({ finds, goal, known, dimmed, wide }: ComparisonProps
       {apart.map((row) => (
         <MeasureSection key={row.measure.id} row={row} finds={finds} />
       ))}
-      <Block label="What if" sub="a copy, with one answer changed">
+      <Block label="What if" sub="copy one, change an answer">
         {finds.map(({ find }) => (
           <Beside key={find.id} name={find.name}>
-            <CopyButton find={find} plain />
+            <CopyButton find={find} among />
           </Beside>
         ))}
       </Block>

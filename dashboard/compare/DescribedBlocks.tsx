@@ -4,9 +4,6 @@ import type { Compared } from "./compared.ts";
 import { type DescribedRow, describedRows } from "./described.ts";
 import { Beside, Block } from "./MeasureSection.tsx";
 
-/** So many lines stand open. */
-const OPEN = 5;
-
 /** What the finds are: where they differ first, what is the same for all folded away. */
 export function DescribedBlocks({ finds, known }: { finds: readonly Compared[]; known: Reference }) {
   const { apart, same } = useMemo(
@@ -17,6 +14,7 @@ export function DescribedBlocks({ finds, known }: { finds: readonly Compared[]; 
       ),
     [finds, known],
   );
+  const details = apart.filter(({ main }) => !main);
   const block = ({ label, values }: DescribedRow) => (
     <Block key={label} label={label} sub="">
       {finds.map(({ find }, i) => (
@@ -31,11 +29,11 @@ export function DescribedBlocks({ finds, known }: { finds: readonly Compared[]; 
       <h2 id="described-title">
         {apart.length === 0 ? "All are described alike" : "What they are, differences first"}
       </h2>
-      {apart.slice(0, OPEN).map(block)}
-      {apart.length > OPEN && (
+      {apart.filter(({ main }) => main).map(block)}
+      {details.length > 0 && (
         <details>
-          <summary>More in which they differ ({apart.length - OPEN})</summary>
-          {apart.slice(OPEN).map(block)}
+          <summary>Details in which they differ ({details.length})</summary>
+          {details.map(block)}
         </details>
       )}
       {same.length > 0 && (

@@ -17,7 +17,7 @@ export function MeasureSection({ row, finds }: { row: MeasureRow; finds: readonl
         return (
           <Beside key={compared.find.id} name={compared.find.name}>
             {cell === null ? (
-              <span>{noFigure(compared)}</span>
+              <span class="nofigure">no figure</span>
             ) : (
               <>
                 <CellBar
@@ -27,7 +27,7 @@ export function MeasureSection({ row, finds }: { row: MeasureRow; finds: readonl
                   open={hardlyLooked(compared.appraisal)}
                 />
                 <span class={measure.stacked ? "stacked" : ""}>
-                  <b>{cell.strong}</b> <span>{cell.rest}</span>
+                  <b>{unbroken(cell.strong)}</b> <span>{unbroken(cell.rest)}</span>
                 </span>
               </>
             )}
@@ -38,9 +38,8 @@ export function MeasureSection({ row, finds }: { row: MeasureRow; finds: readonl
   );
 }
 
-function noFigure({ stopped }: Compared): string {
-  return stopped ? "stopped: no figure" : "no course but leaving is open";
-}
+/** A minus sign stays with its amount. */
+const unbroken = (text: string) => text.replaceAll("\u2212", "\u2212\u2060");
 
 /** A block of the comparison: its name, then one cell for each find. */
 export function Block(props: { label: string; sub: string; children: ComponentChildren }) {

@@ -1,10 +1,11 @@
 import { useMemo, useState } from "preact/hooks";
 import { target } from "../charts/place.ts";
-import { percent, rateScale } from "../charts/scale.ts";
+import { percent } from "../charts/scale.ts";
 import { chartSentence, rowLines } from "../finds/row.ts";
 import { go } from "../state/route.ts";
 import { goalMoney, rate } from "../words/money.ts";
 import { rateRange } from "../words/range.ts";
+import { columnScale } from "./cellScale.ts";
 import type { Compared } from "./compared.ts";
 import { RateColumn } from "./RateColumn.tsx";
 
@@ -23,7 +24,7 @@ export function RateColumns({ finds, goal, currency, dimmed }: RateColumnsProps)
   const [active, setActive] = useState<number | null>(null);
   const [spoken, setSpoken] = useState("");
   const rows = useMemo(() => finds.flatMap(({ row }) => (row === null ? [] : [row])), [finds]);
-  const scale = useMemo(() => rateScale(rows, goal, 6), [rows, goal]);
+  const scale = useMemo(() => columnScale(rows, goal, 6), [rows, goal]);
   const tellings = finds.map(({ find, row }) =>
     row === null ? null : { title: find.name, lines: rowLines(row, goal), at: 0 },
   );

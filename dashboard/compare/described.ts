@@ -1,14 +1,27 @@
 import type { AppraisalBody, AttributeName, Reference } from "../api/types.ts";
 import { DESIRABILITY, FIELD_NAMES, MONTHS, ORIGINALITY } from "../words/fields.ts";
 
+const MAIN: ReadonlySet<AttributeName> = new Set([
+  "category",
+  "era",
+  "frameMaterial",
+  "componentTier",
+  "sizeClass",
+  "completeness",
+  "kept",
+  "place",
+]);
+
 /** One line of the description, find by find. */
 export interface DescribedRow {
   readonly label: string;
   /** In the order of the finds; null where nobody said. */
   readonly values: readonly (string | null)[];
+  /** What a bike is and how it was kept, not how it is built. */
+  readonly main: boolean;
 }
 
-/** The description find by find: what differs, where most is said apart first, and what is the same for all. What nobody said of any find is left out. */
+/** The description find by find: what differs, and what is the same for all. What nobody said of any find is left out. */
 export interface DescribedRows {
   readonly apart: readonly DescribedRow[];
   readonly same: readonly DescribedRow[];
@@ -17,26 +30,24 @@ export interface DescribedRows {
 /** @param bodies the questions about the finds, in their order */
 export function describedRows(bodies: readonly AppraisalBody[], known: Reference): DescribedRows {
   const rows = describedFields(known)
-    .map(({ label, wordOf }) => ({ label, values: bodies.map(wordOf) }))
+    .map(({ label, wordOf, main = false }) => ({ label, values: bodies.map(wordOf), main }))
     .filter(({ values }) => values.some((value) => value !== null));
   const same = rows.filter(({ values }) => new Set(values).size === 1);
-  const apart = rows.filter((row) => !same.includes(row));
-  return { apart: apart.sort((a, b) => variety(b) - variety(a)), same };
+  return { apart: rows.filter((row) => !same.includes(row)), same };
 }
-
-/** How many different things are said of the finds; what nobody said of one is no difference seen. */
-const variety = ({ values }: DescribedRow) => new Set(values.filter((value) => value !== null)).size;
 
 /** A part of the description in words. */
 export interface DescribedField {
   readonly label: string;
   readonly wordOf: (body: AppraisalBody) => string | null;
+  readonly main?: boolean;
 }
 
 /** Every part of the description, in the form's order. */
 export function describedFields(known: Reference): readonly DescribedField[] {
   const words = (Object.keys(FIELD_NAMES) as AttributeName[]).map((name) => ({
     label: known.attributeLabels[name],
+    main: MAIN.has(name),
     wordOf: ({ find }: AppraisalBody) => labelOf(known.attributes[name], find[name]),
   }));
   return [

@@ -67,10 +67,11 @@ export const MEASURES: readonly Measure[] = [
     label: "Margin",
     sub: "whole job",
     drawn: "range",
+    stacked: true,
     cell: figure(({ row: { shown }, appraisal: { currency } }) => {
       if (shown.margin === null) return null;
       const { mean, p10, p90 } = shown.margin;
-      const rest = `${DOT}${moneyRange(p10, p90, currency)}${DOT}${lossWords(shown)}`;
+      const rest = `${moneyRange(p10, p90, currency)}${DOT}${lossWords(shown)}`;
       return { strong: money(mean, currency), rest, value: mean, low: p10, high: p90 };
     }),
   },

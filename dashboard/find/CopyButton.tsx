@@ -1,11 +1,20 @@
 import type { Find } from "../finds/find.ts";
 import { copyToAsk } from "../state/compared.ts";
 
-/** Copies a find, to change one answer and see both side by side. */
-export function CopyButton({ find, plain = false }: { find: Find; plain?: boolean }) {
+/**
+ * Copies a find, to change one answer and see both side by side.
+ * @param among one of several such buttons: it names its find in place of what a copy is for
+ */
+export function CopyButton({ find, among = false }: { find: Find; among?: boolean }) {
   return (
-    <button type="button" class={plain ? "plainbtn" : "btn quiet"} onClick={() => copyToAsk(find)}>
-      Copy to ask what if{plain && <span class="sr">: {find.name}</span>}
+    <button type="button" class={among ? "plainbtn" : "btn quiet"} onClick={() => copyToAsk(find)}>
+      {among ? (
+        <>
+          Copy it<span class="sr">: {find.name}</span>
+        </>
+      ) : (
+        "Copy to ask what if"
+      )}
     </button>
   );
 }

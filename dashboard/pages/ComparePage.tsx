@@ -45,7 +45,8 @@ function Known({ answers, goal, known }: KnownProps) {
   const few = finds.length < LEAST;
   const [choosing, setChoosing] = useState(few);
   // Five and six columns need more room than four.
-  const wide = useWide(finds.length > 4 ? 72 : 60);
+  const many = finds.length > 4;
+  const wide = useWide(many ? 72 : 60);
   return (
     <main class="page" id="main">
       <DemoLine />
@@ -69,7 +70,10 @@ function Known({ answers, goal, known }: KnownProps) {
       {choosing && <Chooser answers={answers} goal={goal} known={known} />}
       <Progress />
       {!few && (
-        <div class={wide ? "compare wide" : "compare"} style={{ "--finds": finds.length }}>
+        <div
+          class={`compare${wide ? " wide" : ""}${many ? " many" : ""}`}
+          style={{ "--finds": finds.length }}
+        >
           <div class="warnings">
             {finds.map(
               ({ find, appraisal, stopped }) =>
