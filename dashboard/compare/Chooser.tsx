@@ -1,12 +1,12 @@
 import type { Reference } from "../api/types.ts";
 import type { Answered } from "../finds/answered.ts";
 import { FindWheel } from "../finds/FindWheel.tsx";
+import { ownership } from "../finds/ownership.ts";
 import { type FindRow, rowOf } from "../finds/row.ts";
 import { compared, toggleCompared } from "../state/compared.ts";
 import { anHour } from "../words/money.ts";
 import { rateRange } from "../words/range.ts";
 import { LEAST, MOST } from "./chosen.ts";
-import { ownership } from "./ownership.ts";
 
 interface ChooserProps {
   readonly answers: readonly Answered[];
@@ -39,11 +39,11 @@ export function Chooser({ answers, goal, known }: ChooserProps) {
                   disabled={ticked ? ids.length <= LEAST : full}
                   onChange={() => toggleCompared(find.id)}
                 />
-                <FindWheel find={find} reference={known} />
                 <span>
                   <b>{find.name}</b> <span class="tag">{ownership(find)}</span>
                   <span class="small">{row === null ? withoutRow(appraisal) : <Rate row={row} />}</span>
                 </span>
+                <FindWheel find={find} reference={known} />
               </label>
             </li>
           );

@@ -49,6 +49,18 @@ export function Comparison({ finds, goal, known, dimmed, wide }: ComparisonProps
       {apart.map((row) => (
         <MeasureSection key={row.measure.id} row={row} finds={finds} />
       ))}
+      {same.length > 0 && (
+        <section class="meas same" aria-labelledby="same-title">
+          <h3 id="same-title">The same for all</h3>
+          <SameList
+            rows={same.map(({ measure, cells }) => {
+              const { strong = "", rest = "" } = cells.find((one) => one !== null) ?? {};
+              const joint = measure.stacked && rest !== "" ? ": " : " ";
+              return { label: measure.label, text: `${strong}${joint}${rest}`.trim() };
+            })}
+          />
+        </section>
+      )}
       <Block label="What if" sub="copy one, change an answer">
         {finds.map(({ find }) => (
           <Beside key={find.id} name={find.name}>
@@ -56,17 +68,6 @@ export function Comparison({ finds, goal, known, dimmed, wide }: ComparisonProps
           </Beside>
         ))}
       </Block>
-      {same.length > 0 && (
-        <section class="meas same" aria-labelledby="same-title">
-          <h3 id="same-title">The same for all</h3>
-          <SameList
-            rows={same.map(({ measure, cells }) => {
-              const cell = cells.find((one) => one !== null);
-              return { label: measure.label, text: `${cell?.strong ?? ""} ${cell?.rest ?? ""}`.trim() };
-            })}
-          />
-        </section>
-      )}
     </>
   );
 }

@@ -1,9 +1,9 @@
 import type { Reference } from "../api/types.ts";
 import { FindWheel } from "../finds/FindWheel.tsx";
+import { ownership } from "../finds/ownership.ts";
 import { CourseName } from "../signs/CourseSign.tsx";
 import { COURSE_WORDS } from "../words/course.ts";
 import type { Compared } from "./compared.ts";
-import { ownership } from "./ownership.ts";
 
 /** The heads of the columns: how far each find was looked at, its name, and what was decided. */
 export function Heads({ finds, known }: { finds: readonly Compared[]; known: Reference }) {

@@ -1,11 +1,11 @@
 import type { Reference } from "../api/types.ts";
 import { namesIn } from "../find/names.ts";
+import { isInvented } from "../finds/ownership.ts";
 import { csvOf, guarded } from "../ownPrices/records.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { stopReason } from "../words/verdict.ts";
 import type { Compared } from "./compared.ts";
 import { describedFields } from "./described.ts";
-import { isInvented } from "./ownership.ts";
 
 /** What a cell holds: words, a number, or nothing. */
 type Value = string | number | null | undefined;

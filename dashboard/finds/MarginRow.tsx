@@ -5,6 +5,7 @@ import { COURSE_WORDS } from "../words/course.ts";
 import { rate } from "../words/money.ts";
 import { rateRange } from "../words/range.ts";
 import { FindWheel } from "./FindWheel.tsx";
+import { ownership } from "./ownership.ts";
 import type { FindRow } from "./row.ts";
 
 export function MarginRow({ row, reference }: { row: FindRow; reference: Reference }) {
@@ -17,7 +18,7 @@ export function MarginRow({ row, reference }: { row: FindRow; reference: Referen
         <div>
           <div class="title">
             <a href={`/finds/${encodeURIComponent(find.id)}`}>{find.name}</a>
-            <span class="tag">{find.invented ? "invented" : "yours"}</span>
+            <span class="tag">{ownership(find)}</span>
           </div>
           <div class="sub">
             <CourseName course={row.verdict} />

@@ -116,6 +116,11 @@ function Form({ own, isNew, known, goal: wished }: FormProps) {
                   <a class="btn quiet" href={`/finds/${encodeURIComponent(own.id)}`}>
                     See the whole answer
                   </a>
+                  {own.copyOf !== undefined && (
+                    <a class="btn quiet" href="/compare">
+                      See it beside its original
+                    </a>
+                  )}
                 </p>
               )}
             </section>

@@ -5,6 +5,7 @@ import { FindPanels } from "../find/FindPanels.tsx";
 import { namesIn } from "../find/names.ts";
 import { OwnActions } from "../find/OwnActions.tsx";
 import type { Find } from "../finds/find.ts";
+import { isInvented, ownership } from "../finds/ownership.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
@@ -46,7 +47,9 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
         <div>
           <p class="eyebrow">
             {find.name}
-            <span class="tag">{find.invented ? "invented find" : "your own"}</span>
+            <span class="tag">
+              {find.invented ? "invented find" : isInvented(find) ? ownership(find) : "your own"}
+            </span>
           </p>
           <Heading title={find.name}>
             {appraisal === null ? (

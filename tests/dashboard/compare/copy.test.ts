@@ -3,11 +3,11 @@ import { NO_ANSWERS } from "../../../dashboard/answers/answers.ts";
 import { answersOf } from "../../../dashboard/answers/answersOf.ts";
 import { bodyOf } from "../../../dashboard/answers/body.ts";
 import { parsedAnswers } from "../../../dashboard/answers/parsed.ts";
-import { isInvented, ownership } from "../../../dashboard/compare/ownership.ts";
 import { copyName, copyOf } from "../../../dashboard/finds/copy.ts";
 import { DEMO_FINDS } from "../../../dashboard/finds/demo.ts";
 import { withGoal } from "../../../dashboard/finds/find.ts";
 import { asFind, openOwnFinds } from "../../../dashboard/finds/own.ts";
+import { isInvented, ownership } from "../../../dashboard/finds/ownership.ts";
 import { shelf } from "../../../dashboard/state/shelf.ts";
 import { referenceOf } from "../fixtures/service.ts";
 

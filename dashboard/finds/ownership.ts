@@ -1,5 +1,5 @@
-import { DEMO_FINDS } from "../finds/demo.ts";
-import type { Find } from "../finds/find.ts";
+import { DEMO_FINDS } from "./demo.ts";
+import type { Find } from "./find.ts";
 
 /** Whether a find is invented, or a copy of an invented one. */
 export function isInvented({ invented, copyOf }: Pick<Find, "invented" | "copyOf">): boolean {
