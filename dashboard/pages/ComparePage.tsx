@@ -7,6 +7,7 @@ import { type Compared, calledIn, comparedOf } from "../compare/compared.ts";
 import { DescribedBlocks } from "../compare/DescribedBlocks.tsx";
 import { SaveCsv } from "../compare/SaveCsv.tsx";
 import { useWide } from "../compare/useWide.ts";
+import { isInvented } from "../finds/ownership.ts";
 import { Progress } from "../finds/Progress.tsx";
 import { Stopped, Unplaced } from "../finds/Unplaced.tsx";
 import { isAsking, type StandingAnswers, useStanding } from "../finds/useStanding.ts";
@@ -49,7 +50,7 @@ function Known({ answers, goal, known }: KnownProps) {
   const wide = useWide(many ? 72 : 60);
   return (
     <main class="page" id="main">
-      <DemoLine />
+      <DemoLine own={!few && !finds.some(({ find }) => isInvented(find))} />
       <div class="head">
         <Heading title="Side by side">{title(finds, goal, known.currency)}</Heading>
         <div class="acts">
@@ -71,7 +72,7 @@ function Known({ answers, goal, known }: KnownProps) {
       <Progress />
       {!few && (
         <div
-          class={`compare${wide ? " wide" : ""}${many ? " many" : ""}`}
+          class={classes({ compare: true, wide, many, dim: isAsking() })}
           style={{ "--finds": finds.length }}
         >
           <div class="warnings">
@@ -94,6 +95,13 @@ function Known({ answers, goal, known }: KnownProps) {
       )}
     </main>
   );
+}
+
+/** The names of what holds. */
+function classes(holds: Readonly<Record<string, boolean>>): string {
+  return Object.keys(holds)
+    .filter((name) => holds[name])
+    .join(" ");
 }
 
 /** The finds side by side that have an answer. Until the user has chosen, they stay while newer answers are under way. */

@@ -164,6 +164,14 @@ describe("a question to the API", () => {
         condition: 0.75,
       },
     ]);
+    const [ofCopy] = comparablesFor(
+      [{ ...kept, sameModelAs: ["x"] }],
+      ["own-copy", "x"],
+      VOCABULARY,
+      TODAY,
+      "EUR",
+    );
+    expect(ofCopy).toHaveProperty("likeThis", true);
     const [plain] = comparablesFor(
       [{ ...kept, sameModelAs: ["x"] }],
       ["plum-hybrid"],

@@ -116,6 +116,8 @@ describe("the address", () => {
     ["/describe/own-1", { page: "describe", id: "own-1" }],
     ["/prices", { page: "prices" }],
     ["/prices/x", { page: "nowhere" }],
+    ["/compare", { page: "compare" }],
+    ["/compare/x", { page: "nowhere" }],
     ["/nowhere", { page: "nowhere" }],
     ["/finds/plum-hybrid/listing", { page: "listing", id: "plum-hybrid" }],
     ["/finds/a%20b/listing/", { page: "listing", id: "a b" }],
