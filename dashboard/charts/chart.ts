@@ -16,10 +16,10 @@ export type Dataset = ChartConfiguration<"bar" | "scatter">["data"]["datasets"][
 export type SketchChart = Chart<"bar" | "scatter">;
 export type SketchPlugin = Plugin<"bar" | "scatter">;
 
-const SETTLE_MS = 240;
+export const SETTLE_MS = 240;
 
 /** Whether bars may glide to a new answer. */
-function mayMove(): boolean {
+export function mayMove(): boolean {
   return !matchMedia("(prefers-reduced-motion: reduce)").matches;
 }
 

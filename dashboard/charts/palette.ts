@@ -12,7 +12,7 @@ export interface Palette {
 }
 
 /** Reads the tokens where the canvas stands, so that light, dark and higher contrast are followed. */
-export function paletteOf(canvas: HTMLCanvasElement): Palette {
+export function paletteOf(canvas: Element): Palette {
   const style = getComputedStyle(canvas);
   const of = (token: string) => style.getPropertyValue(token).trim();
   return {

@@ -1,0 +1,179 @@
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
+import { measureIn } from "./measure.ts";
+import { onTheme, paletteOf } from "./palette.ts";
+import { type Measure, markAt, type PlaneText, type Scene, type Size } from "./plane.ts";
+import { createPlane, type PlaneChart } from "./planeChart.ts";
+import { type Telling, target } from "./place.ts";
+import { percent, type Scale } from "./scale.ts";
+
+/** A chart of two axes: its sentence, what the axes count, and how it is drawn at a size. */
+export interface PlaneSpec {
+  /** Title, best, worst: the chart in a sentence. */
+  readonly label: string;
+  readonly across: string;
+  readonly up: string;
+  readonly sayX: (value: number) => string;
+  readonly sayY: (value: number) => string;
+  /** Must change only with what it draws. */
+  readonly scene: (size: Size, measure: Measure) => Scene;
+}
+
+interface PlaneLayerProps {
+  readonly spec: PlaneSpec;
+  /** One for each mark. */
+  readonly tellings: readonly Omit<Telling, "at">[];
+  readonly dimmed: boolean;
+  readonly onPick: (mark: number) => void;
+}
+
+/** A canvas with two axes; figures and names are text over and beside it. One tab stop: arrows move between the marks. */
+export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) {
+  const plot = useRef<HTMLDivElement>(null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const chart = useRef<PlaneChart | null>(null);
+  const [size, setSize] = useState<Size | null>(null);
+  const [active, setActive] = useState<number | null>(null);
+  const [spoken, setSpoken] = useState("");
+  const [themed, setThemed] = useState(0);
+  useLayoutEffect(() => {
+    const box = plot.current;
+    const ground = canvas.current;
+    if (box === null || ground === null) return;
+    chart.current = createPlane(ground, () => paletteOf(ground));
+    const measure = () => {
+      const { clientWidth: width, clientHeight: height } = box;
+      setSize((before) => (before?.width === width && before.height === height ? before : { width, height }));
+    };
+    const observer = new ResizeObserver(measure);
+    observer.observe(box);
+    measure();
+    // Names are as wide as their letters, and those come late.
+    void document.fonts.ready.then(() => setThemed((n) => n + 1));
+    const stop = onTheme(() => setThemed((n) => n + 1));
+    return () => {
+      observer.disconnect();
+      stop();
+      chart.current?.destroy();
+      chart.current = null;
+    };
+  }, []);
+  const scene = useMemo(
+    () => (size === null || size.width <= 0 ? null : spec.scene(size, measureIn(plot.current))),
+    [spec.scene, size, themed],
+  );
+  useEffect(() => {
+    if (scene !== null) chart.current?.show(scene, active);
+  }, [scene, active]);
+
+  const telling = active === null ? undefined : tellings[active];
+  const mark = active === null ? undefined : scene?.marks[active];
+
+  function move(to: number | null): void {
+    setActive(to);
+    const told = to === null ? undefined : tellings[to];
+    setSpoken(told === undefined ? "" : `${told.title}. ${told.lines.join(". ")}`);
+  }
+
+  function onKeyDown(event: KeyboardEvent): void {
+    const to = target(event.key, active, tellings as readonly Telling[]);
+    if (to !== undefined) {
+      event.preventDefault();
+      move(to);
+    } else if (event.key === "Enter" && active !== null) onPick(active);
+  }
+
+  const at = (event: MouseEvent) =>
+    scene === null ? null : markAt(scene.marks, { x: event.offsetX, y: event.offsetY });
+
+  return (
+    <div class={dimmed ? "plane dim" : "plane"}>
+      <p class="planeup" aria-hidden="true">
+        {spec.up}
+      </p>
+      <div class="planey" aria-hidden="true">
+        {scene !== null && <Ticks scale={scene.plane.y} say={spec.sayY} side="bottom" />}
+      </div>
+      <div
+        ref={plot}
+        class="planeplot"
+        role="application"
+        aria-roledescription="chart"
+        aria-label={`${spec.label} Arrow keys move between the marks.`}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the one tab stop of the chart, moved in by arrow keys
+        tabIndex={0}
+        onKeyDown={onKeyDown}
+        onBlur={() => move(null)}
+        onPointerMove={(event) => setActive(at(event))}
+        onPointerLeave={() => setActive(null)}
+        onClick={(event) => {
+          const picked = at(event);
+          if (picked !== null) onPick(picked);
+        }}
+      >
+        <div aria-hidden="true" class="planeground">
+          <canvas ref={canvas} />
+          {scene?.texts.map((text) => (
+            <Text key={`${text.kind} ${text.text}`} text={text} />
+          ))}
+        </div>
+        {telling !== undefined && mark !== undefined && size !== null && (
+          <div
+            class="tip"
+            aria-hidden="true"
+            style={{
+              ...(mark.top > size.height * 0.55
+                ? { bottom: `${size.height - Math.max(mark.top, 8) + 4}px` }
+                : { top: `${Math.min(mark.bottom + 4, size.height * 0.6)}px` }),
+              ...((mark.left + mark.right) / 2 > size.width / 2
+                ? { right: `${Math.max(0, size.width - mark.right)}px` }
+                : { left: `${Math.max(0, mark.left)}px` }),
+            }}
+          >
+            <b>{telling.title}</b>
+            {telling.lines.map((line) => (
+              <span key={line}>{line}</span>
+            ))}
+          </div>
+        )}
+        <p class="sr" aria-live="polite">
+          {spoken}
+        </p>
+      </div>
+      <div class="planex" aria-hidden="true">
+        {scene !== null && <Ticks scale={scene.plane.x} say={spec.sayX} side="left" />}
+      </div>
+      <p class="planeacross" aria-hidden="true">
+        {spec.across}
+      </p>
+    </div>
+  );
+}
+
+function Ticks({
+  scale,
+  say,
+  side,
+}: {
+  scale: Scale;
+  say: (value: number) => string;
+  side: "left" | "bottom";
+}) {
+  return (
+    <>
+      {scale.ticks.map((tick) => (
+        <span key={tick} style={{ [side]: `${percent(tick, scale)}%` }}>
+          {say(tick)}
+        </span>
+      ))}
+    </>
+  );
+}
+
+function Text({ text: { text, x, y, align, kind } }: { text: PlaneText }) {
+  const kinds = { flag: align === "right" ? "flag turned" : "flag", strong: "strong", plain: "plain" };
+  return (
+    <span class={`planetext ${kinds[kind]} ${align}`} style={{ left: `${x}px`, top: `${y}px` }}>
+      {text}
+    </span>
+  );
+}
