@@ -1,9 +1,9 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import { measureIn } from "./measure.ts";
 import { onTheme, paletteOf } from "./palette.ts";
+import { type Telling, target } from "./place.ts";
 import { type Measure, markAt, type PlaneText, type Scene, type Size } from "./plane.ts";
 import { createPlane, type PlaneChart } from "./planeChart.ts";
-import { type Telling, target } from "./place.ts";
 import { percent, type Scale } from "./scale.ts";
 
 /** A chart of two axes: its sentence, what the axes count, and how it is drawn at a size. */

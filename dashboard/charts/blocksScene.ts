@@ -11,7 +11,16 @@ import {
 } from "./blocks.ts";
 import { paintSign, stroke, whisker } from "./marks.ts";
 import { hatch } from "./pen.ts";
-import { type Measure, type Pen, type Plane, type Point, pixelX, pixelY, type Scene, type Size } from "./plane.ts";
+import {
+  type Measure,
+  type Pen,
+  type Plane,
+  type Point,
+  pixelX,
+  pixelY,
+  type Scene,
+  type Size,
+} from "./plane.ts";
 
 /** The merit order: blocks side by side, nought, the goal, and the upright line of the hours there are. */
 export function blocksScene(told: BlocksTold, size: Size, measure: Measure): Scene {
@@ -57,7 +66,12 @@ function paintBlock(pen: Pen, plane: Plane, block: PlacedBlock, at: readonly Poi
   const colour = palette.of(block.token);
   const nought = pixelY(plane, 0);
   const top = Math.min(left.y, nought);
-  const box = { x: left.x + 1, y: top, width: Math.max(1, right.x - left.x - 2), height: Math.abs(left.y - nought) };
+  const box = {
+    x: left.x + 1,
+    y: top,
+    width: Math.max(1, right.x - left.x - 2),
+    height: Math.abs(left.y - nought),
+  };
   ink.save();
   ink.beginPath();
   ink.rect(box.x, box.y, box.width, box.height);

@@ -84,12 +84,7 @@ export function whisker(
   ink.restore();
 }
 
-function end(
-  ink: Ink,
-  at: Point,
-  out: Point,
-  arrow: boolean,
-): void {
+function end(ink: Ink, at: Point, out: Point, arrow: boolean): void {
   const back = arrow ? 5 : 0;
   const tip = { x: at.x - out.x * back, y: at.y - out.y * back };
   ink.moveTo(tip.x + out.y * 4, tip.y - out.x * 4);

@@ -1,9 +1,9 @@
 import { fontOf, measureIn, TEXT_PX } from "./measure.ts";
+import type { PlaneSpec } from "./PlaneLayer.tsx";
 import { paletteOf } from "./palette.ts";
 import { drawSign } from "./pen.ts";
 import { type Measure, type PlaneText, pixelX, pixelY, type Scene, type Size } from "./plane.ts";
 import { createPlane } from "./planeChart.ts";
-import type { PlaneSpec } from "./PlaneLayer.tsx";
 
 /** A find as the picture names it. */
 export interface PictureKey {
@@ -50,7 +50,8 @@ export function wrapped(text: string, width: number, measure: Measure): readonly
   const lines: string[] = [];
   for (const word of text.split(" ")) {
     const last = lines.at(-1);
-    if (last !== undefined && measure(`${last} ${word}`) <= width) lines[lines.length - 1] = `${last} ${word}`;
+    if (last !== undefined && measure(`${last} ${word}`) <= width)
+      lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
   }
   return lines;
@@ -142,12 +143,20 @@ export async function pictureOf(told: PictureTold, page: HTMLElement): Promise<B
     write(line, PAD, layout.noteAt + (i + 0.5) * LINE.text, "--ink-2");
   });
   return await new Promise((done, fail) => {
-    canvas.toBlob((blob) => (blob === null ? fail(new Error("No picture came of it.")) : done(blob)), "image/png");
+    canvas.toBlob(
+      (blob) => (blob === null ? fail(new Error("No picture came of it.")) : done(blob)),
+      "image/png",
+    );
   });
 }
 
 /** The chart is drawn anew at the picture's own size: what stands on the page may be a phone's. */
-function drawPlot(ink: CanvasRenderingContext2D, scene: Scene, plot: PictureLayout["plot"], page: HTMLElement) {
+function drawPlot(
+  ink: CanvasRenderingContext2D,
+  scene: Scene,
+  plot: PictureLayout["plot"],
+  page: HTMLElement,
+) {
   const drawn = document.createElement("canvas");
   const chart = createPlane(drawn, () => paletteOf(page), PICTURE_RATIO);
   chart.show(scene, null);

@@ -32,8 +32,7 @@ export function createPlane(canvas: HTMLCanvasElement, palette: () => Palette, s
       responsive: false,
       maintainAspectRatio: false,
       ...(still === undefined ? {} : { devicePixelRatio: still }),
-      animation:
-        still === undefined && mayMove() ? { duration: SETTLE_MS, easing: "easeOutCubic" } : false,
+      animation: still === undefined && mayMove() ? { duration: SETTLE_MS, easing: "easeOutCubic" } : false,
       events: [],
       layout: { padding: 0 },
       scales: {

@@ -1,4 +1,13 @@
-import { type Box, type Measure, type Plane, type PlaneText, type Point, pixelX, pixelY, type Size } from "./plane.ts";
+import {
+  type Box,
+  type Measure,
+  type Plane,
+  type PlaneText,
+  type Point,
+  pixelX,
+  pixelY,
+  type Size,
+} from "./plane.ts";
 import { reach, type Scale, scaleOver } from "./scale.ts";
 
 /** A figure with the ends of its range; low and high are null where it has none. */
@@ -46,7 +55,8 @@ export function spreadPlane({ points, belowNought }: SpreadTold, { width, height
     points.map((point) => point[axis][side] ?? point[axis].at);
   const others = (axis: "x" | "y") => points.flatMap((point) => point.others.map((one) => one[axis]));
   const at = (axis: "x" | "y") => [...points.map((point) => point[axis].at), ...others(axis)];
-  const high = (axis: "x" | "y") => Math.max(1, ...at(axis).map((one) => one * 1.06), reach(ends(axis, "high")));
+  const high = (axis: "x" | "y") =>
+    Math.max(1, ...at(axis).map((one) => one * 1.06), reach(ends(axis, "high")));
   const low = belowNought
     ? Math.min(0, ...at("y"), -reach(ends("y", "low").map((value) => -value)), -0.12 * high("y"))
     : 0;

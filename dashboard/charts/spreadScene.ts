@@ -1,6 +1,23 @@
 import { paintSign, ring, stroke, whisker } from "./marks.ts";
-import { type Measure, type Pen, type Plane, type Point, pixelX, pixelY, type Scene, type Size } from "./plane.ts";
-import { rayEnd, type SpreadPoint, type SpreadTold, spreadAnchors, spreadMarks, spreadPlane, spreadTexts } from "./spread.ts";
+import {
+  type Measure,
+  type Pen,
+  type Plane,
+  type Point,
+  pixelX,
+  pixelY,
+  type Scene,
+  type Size,
+} from "./plane.ts";
+import {
+  rayEnd,
+  type SpreadPoint,
+  type SpreadTold,
+  spreadAnchors,
+  spreadMarks,
+  spreadPlane,
+  spreadTexts,
+} from "./spread.ts";
 
 /** Points with their two ranges over rays of equal rate. */
 export function spreadScene(told: SpreadTold, size: Size, measure: Measure): Scene {
@@ -51,7 +68,13 @@ function paintGround({ ink, palette }: Pen, plane: Plane, told: SpreadTold): voi
   }
   for (const tick of plane.x.ticks) {
     const x = pixelX(plane, tick);
-    stroke(ink, { x, y: 0 }, { x, y: height }, tick === 0 ? palette.edge : palette.grid, tick === 0 ? 1.5 : 1);
+    stroke(
+      ink,
+      { x, y: 0 },
+      { x, y: height },
+      tick === 0 ? palette.edge : palette.grid,
+      tick === 0 ? 1.5 : 1,
+    );
   }
   for (const { slope, kind } of told.rays) {
     const tip = at(rayEnd(plane, slope));
@@ -65,7 +88,13 @@ function paintOthers({ ink, palette }: Pen, plane: Plane, { x, y, others }: Spre
   for (const other of others) {
     const at = { x: pixelX(plane, other.x), y: pixelY(plane, other.y) };
     stroke(ink, own, at, palette.grid, 1.5);
-    paintSign(ink, { path: other.sign, token: other.token, filled: false, hatched: false, pale: true }, at.x, at.y, palette);
+    paintSign(
+      ink,
+      { path: other.sign, token: other.token, filled: false, hatched: false, pale: true },
+      at.x,
+      at.y,
+      palette,
+    );
   }
 }
 

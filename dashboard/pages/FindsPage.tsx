@@ -33,9 +33,14 @@ export function FindsPage() {
       <DemoLine />
       <div class="head">
         <Heading title="Finds">{title}</Heading>
-        <a class="btn" href="/describe">
-          Describe a find
-        </a>
+        <div class="acts">
+          <a class="btn" href="/describe">
+            Describe a find
+          </a>
+          <a class="btn quiet" href="/together">
+            Which together
+          </a>
+        </div>
       </div>
       <section class="panel" aria-labelledby="chart-title">
         <h2 class="sr" id="chart-title">

@@ -1,9 +1,101 @@
+import { useEffect } from "preact/hooks";
+import { Unfinished } from "../finds/OwnNotes.tsx";
+import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
+import { Trouble } from "../parts/Trouble.tsx";
+import "../style/together.css";
+import { finds } from "../state/finds.ts";
+import { reference } from "../state/reference.ts";
+import { keepAskingForSet, setAsking, setQuestion } from "../state/set.ts";
+import { CostPanel } from "../together/CostPanel.tsx";
+import { calledAmong } from "../together/called.ts";
+import { HoursPanel } from "../together/HoursPanel.tsx";
+import { MeritPanel } from "../together/MeritPanel.tsx";
+import { SetPanel } from "../together/SetPanel.tsx";
+import { type Standing, standing } from "../together/standing.ts";
+import { TermsPanel } from "../together/TermsPanel.tsx";
+import { setHeadline } from "../words/together.ts";
 
+/** Which set of finds fits my hours, cash and floor? */
 export function TogetherPage() {
+  useEffect(keepAskingForSet, []);
+  const known = reference.value;
+  const stood = standing.value;
+  const fault = setAsking.fault.value;
+  const status = setAsking.status.value;
+  const currency = known?.currency ?? "EUR";
+  const dimmed = status !== "settled";
+  const charted = stood !== null && stood.rows.length > 0;
   return (
     <main class="page" id="main">
-      <Heading title="Which together">Which together</Heading>
+      <DemoLine />
+      <p class="crumb">
+        <a href="/">Finds</a> <a href="/compare">Side by side</a>
+      </p>
+      <div class="sethead">
+        <Heading title="Which together">
+          {stood === null ? "Which of your finds go together?" : headlineOf(stood)}
+        </Heading>
+        <p class="working" role="status">
+          {status === "slow" ? "Working it out" : ""}
+        </p>
+      </div>
+      {fault !== null && <Trouble fault={fault} again={() => setAsking.again()} />}
+      <div class="together">
+        <TermsPanel stood={stood} currency={currency} />
+        {stood !== null && <SetPanel stood={stood} dimmed={dimmed} />}
+      </div>
+      {charted && (
+        <>
+          <MeritPanel stood={stood} dimmed={dimmed} />
+          <div class="twocharts">
+            <HoursPanel stood={stood} dimmed={dimmed} />
+            <CostPanel stood={stood} dimmed={dimmed} />
+          </div>
+        </>
+      )}
+      <Provisos />
+      {known !== null && <Unfinished known={known} />}
     </main>
+  );
+}
+
+function headlineOf({ answer, rows, goal }: Standing): string {
+  const next = rows.find(({ find }) => find.id === answer.nextIn?.id);
+  return setHeadline(
+    {
+      ...answer,
+      chosen: rows.filter(({ chosen }) => chosen).map(({ find }) => calledAmong(find)),
+      candidates: rows.map(({ find }) => calledAmong(find)),
+      nextIn:
+        answer.nextIn === null || next === undefined
+          ? null
+          : { called: calledAmong(next.find), needs: answer.nextIn.needs },
+    },
+    goal,
+    answer.currency,
+  );
+}
+
+/** Where the figures here are not those of a find's own page, and why. */
+function Provisos() {
+  const question = setQuestion.value;
+  if (question === null) return null;
+  const { monthsDiffer, pricesLeft } = question;
+  const used = finds.value[0]?.body.comparables?.length ?? 0;
+  return (
+    <>
+      {monthsDiffer && (
+        <p class="note">
+          Your finds name different months of sale. Here the seasons are averaged, so figures may differ a
+          little from those on a find's own page.
+        </p>
+      )}
+      {pricesLeft > 0 && (
+        <p class="note">
+          With so many finds only the newest {used - pricesLeft} of your {used} prices are used here.
+        </p>
+      )}
+    </>
   );
 }

@@ -43,7 +43,9 @@ function fitSentence({ chosen, candidates, nextIn, objective }: SetTold, goal: n
   if (chosen.length === 0) {
     if (nextIn !== null) return "Nothing fits.";
     const all = `None of ${count(candidates.length)}`;
-    return objective === "margin" ? `${all} leaves money.` : `${all} pays your ${goalMoney(goal, currency)} an hour.`;
+    return objective === "margin"
+      ? `${all} leaves money.`
+      : `${all} pays your ${goalMoney(goal, currency)} an hour.`;
   }
   if (chosen.length === candidates.length) return `All ${count(chosen.length)} fit.`;
   const fit = chosen.length === 1 ? `One fits: ${chosen[0]}` : `${capital(count(chosen.length))} fit`;
@@ -56,7 +58,8 @@ function outlook(told: SetTold, currency: string): string[] {
   const { nextIn, chosen } = told;
   const bring = nextIn === null ? null : bringIn(nextIn, currency);
   // With nothing in the set, and with nothing else to come, that more is worth nothing goes without saying.
-  const said = worth !== null && (worth.positive || (bring !== null && chosen.length > 0)) ? worth.text : null;
+  const said =
+    worth !== null && (worth.positive || (bring !== null && chosen.length > 0)) ? worth.text : null;
   const parts = [said, bring].filter((part) => part !== null);
   return parts.length === 0 ? [] : [`${capital(parts.join("; "))}.`];
 }

@@ -44,7 +44,8 @@ export function costTitle(rows: readonly { readonly value: number; readonly cost
   if (rows.length === 1)
     return above === 1 ? "It sells for more than the cash in it" : "It sells for less than the cash in it";
   if (above === 0) return "None sells for more than the cash in it";
-  const who = above === rows.length ? `All ${count(above)}` : `${capital(count(above))} of ${count(rows.length)}`;
+  const who =
+    above === rows.length ? `All ${count(above)}` : `${capital(count(above))} of ${count(rows.length)}`;
   return above === 1
     ? `${who} sells for more than the cash in it`
     : `${who} sell for more than the cash in them`;

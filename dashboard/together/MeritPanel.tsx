@@ -1,0 +1,87 @@
+import { useMemo } from "preact/hooks";
+import { hasHoursLine } from "../charts/blocks.ts";
+import { blocksScene } from "../charts/blocksScene.ts";
+import { COURSE_WORDS } from "../words/course.ts";
+import { goalMoney, money, rate } from "../words/money.ts";
+import { likelyRate, rateRange } from "../words/range.ts";
+import { bareHours, hours } from "../words/time.ts";
+import { isWorth } from "../words/together.ts";
+import { meritTitle } from "../words/togetherTitles.ts";
+import { calledAmong } from "./called.ts";
+import { meritBlocks } from "./charts.ts";
+import { PlanePanel } from "./PlanePanel.tsx";
+import type { Standing } from "./standing.ts";
+
+/** The merit order: hours across, money for each of them up. */
+export function MeritPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean }) {
+  const { rows, answer, goal } = stood;
+  const { currency, budgets, nextIn } = answer;
+  const told = useMemo(() => meritBlocks(stood), [stood]);
+  const scene = useMemo(() => blocksScene.bind(null, told), [told]);
+  const next = rows.find(({ find }) => find.id === nextIn?.id);
+  const title = meritTitle(
+    rows.filter(({ chosen }) => chosen).length,
+    budgets.hours,
+    nextIn === null || next === undefined
+      ? null
+      : { called: calledAmong(next.find), needsHours: nextIn.needs.hours > 0 },
+  );
+  const lines = [
+    "As wide as its hours, as high as what each of them earns; what stands above your goal is left for you. Filled: chosen; these come first, then those left, each best rate first. Upright strokes: 8 outcomes in 10. Dashed: hardly looked at yet. Hatched: loses money.",
+    ...(budgets.hours !== null && !hasHoursLine(told)
+      ? [`Your ${hours(budgets.hours)} reach beyond all of them, so their line is not drawn.`]
+      : []),
+  ];
+  const best = rows[0];
+  return (
+    <PlanePanel
+      id="merit-order"
+      title={title}
+      lines={lines}
+      dimmed={dimmed}
+      rows={rows}
+      spec={{
+        label: `${title}. ${best === undefined ? "" : `First: ${best.find.name}, ${likelyRate(best.shown.marginPerHour, currency)}.`}`,
+        across: "hours, one find after the other",
+        up: "money left for each hour",
+        sayX: (value) => hours(value),
+        sayY: (value) => rate(value, currency),
+        scene,
+      }}
+      tellings={rows.map(({ shown, chosen }) => [
+        `${COURSE_WORDS[shown.course].name}, ${chosen ? "chosen" : "left"}`,
+        likelyRate(shown.marginPerHour, currency),
+        `${hours(shown.hours.mean)}, ${money(shown.cashNeeded, currency)} cash`,
+      ])}
+      table={{
+        head: [
+          "Find",
+          "Course",
+          "Chosen",
+          "An hour",
+          "8 in 10 between",
+          "Hours",
+          "Hours so far",
+          "Cash",
+          `Left after ${goalMoney(goal, currency)} an hour`,
+        ],
+        rows: [
+          ...rows.map(({ find, shown, chosen }, i) => [
+            find.name,
+            COURSE_WORDS[shown.course].name,
+            chosen ? "yes" : "no",
+            rate(shown.marginPerHour.rate, currency),
+            rateRange(shown.marginPerHour.p10, shown.marginPerHour.p90, currency),
+            hours(shown.hours.mean),
+            `${bareHours(rows.slice(0, i + 1).reduce((sum, row) => sum + row.shown.hours.mean, 0))} h`,
+            money(shown.cashNeeded, currency),
+            money(shown.netBenefit, currency),
+          ]),
+          ...(answer.shadowPrices === null || budgets.hours === null
+            ? []
+            : [["One more hour", isWorth(answer.shadowPrices.hour, currency), "", "", "", "", "", "", ""]]),
+        ],
+      }}
+    />
+  );
+}

@@ -1,0 +1,72 @@
+import type { CourseId } from "../api/types.ts";
+import { Warning } from "../signs/Warning.tsx";
+import { sentence } from "../words/plain.ts";
+import { stopReason } from "../words/verdict.ts";
+import { Hold } from "./Hold.tsx";
+import { isOpen, type OutsideRow } from "./setRows.ts";
+
+/** Finds that have no place in the choice: stopped, left by your word, with nothing open, or with something wrong. */
+export function Outside({ rows }: { rows: readonly OutsideRow[] }) {
+  const stopped = rows.filter(({ kind }) => kind === "stopped");
+  const others = rows.filter(({ kind }) => kind !== "stopped");
+  return (
+    <>
+      {others.length > 0 && (
+        <ul class="setlist">
+          {others.map((row) => (
+            <li key={row.find.id} class="setitem">
+              <div class="setname">
+                <span class="setnumber" aria-hidden="true" />
+                <div>
+                  <Name row={row} />
+                  <p class={row.kind === "problem" ? "wrong" : "small"}>{said(row)}</p>
+                  {row.kind === "problem" && (
+                    <p class="small">
+                      <a href={`/finds/${encodeURIComponent(row.find.id)}`}>
+                        To the find<span class="sr">: {row.find.name}</span>
+                      </a>
+                    </p>
+                  )}
+                </div>
+              </div>
+              {(row.kind !== "problem" || row.held !== null) && (
+                <Hold find={row.find} held={row.held} open={openOf(row)} />
+              )}
+            </li>
+          ))}
+        </ul>
+      )}
+      {stopped.length > 0 && (
+        <div class="warnings">
+          {stopped.map(({ find, compared }) => (
+            <Warning key={find.id} kind="stop">
+              <b>{find.name}: stopped.</b> {compared !== null && sentence(stopReason(compared))} No figure is
+              worked out. {find.invented && <span class="tag">invented</span>}{" "}
+              <a class="nowrap" href={`/finds/${encodeURIComponent(find.id)}`}>
+                What to do
+              </a>
+            </Warning>
+          ))}
+        </div>
+      )}
+    </>
+  );
+}
+
+function Name({ row: { find } }: { row: OutsideRow }) {
+  return (
+    <>
+      <a href={`/finds/${encodeURIComponent(find.id)}`}>{find.name}</a>{" "}
+      <span class="tag">{find.invented ? "invented" : "yours"}</span>
+    </>
+  );
+}
+
+function said({ kind, message }: OutsideRow): string {
+  if (kind === "problem") return `Not worked out: ${message}`;
+  return kind === "left" ? "You leave it in any case." : "No course but leaving is open.";
+}
+
+function openOf({ compared }: OutsideRow): readonly CourseId[] {
+  return compared === null ? [] : compared.courses.filter(isOpen).map(({ course }) => course);
+}

@@ -1,0 +1,47 @@
+import { download } from "../ownPrices/download.ts";
+import { setHeading } from "../words/togetherSet.ts";
+import { Outside } from "./Outside.tsx";
+import { Overruns } from "./Overruns.tsx";
+import { SetItem } from "./SetItem.tsx";
+import { setCsv } from "./setCsv.ts";
+import type { Standing } from "./standing.ts";
+import { Total } from "./Total.tsx";
+
+/** The chosen, what they come to, and those left. */
+export function SetPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean }) {
+  const { answer, rows, outside, goal } = stood;
+  const chosen = rows.filter((row) => row.chosen);
+  const left = rows.filter((row) => !row.chosen);
+  const { currency, objective } = answer;
+  const list = (some: typeof rows) => (
+    <ul class="setlist">
+      {some.map((row) => (
+        <SetItem key={row.find.id} row={row} goal={goal} objective={objective} currency={currency} />
+      ))}
+    </ul>
+  );
+  return (
+    <section class={dimmed ? "panel set dim" : "panel set"} aria-labelledby="set-title">
+      <h2 id="set-title">{setHeading(chosen.length, answer.overruns.length > 0)}</h2>
+      <Overruns stood={stood} />
+      {answer.total !== null && chosen.length > 0 && (
+        <Total total={answer.total} goal={goal} currency={currency} />
+      )}
+      {list(chosen)}
+      {(left.length > 0 || outside.length > 0) && <h3>Left</h3>}
+      {list(left)}
+      <Outside rows={outside} />
+      {rows.length > 0 && (
+        <div class="links">
+          <button
+            type="button"
+            class="plainbtn"
+            onClick={() => download("which-together.csv", setCsv(stood))}
+          >
+            Save the set as CSV
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}

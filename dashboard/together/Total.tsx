@@ -1,0 +1,46 @@
+import type { ComparisonAnswer } from "../api/types.ts";
+import { goalMoney, money } from "../words/money.ts";
+import { between, moneyRange } from "../words/range.ts";
+import { hours } from "../words/time.ts";
+
+interface TotalProps {
+  readonly total: NonNullable<ComparisonAnswer["total"]>;
+  readonly goal: number;
+  readonly currency: string;
+}
+
+/** What the whole set comes to. */
+export function Total({ total, goal, currency }: TotalProps) {
+  return (
+    <dl class="settotal">
+      <div>
+        <dt>Money left</dt>
+        <dd>
+          <b>{money(total.margin, currency)}</b>
+          <span>8 outcomes in 10: {moneyRange(total.marginP10, total.marginP90, currency)}</span>
+        </dd>
+      </div>
+      <div>
+        <dt>Left after {goalMoney(goal, currency)} an hour</dt>
+        <dd>
+          <b>{money(total.netBenefit, currency)}</b>
+          <span>what leaving the others costs is in it</span>
+        </dd>
+      </div>
+      <div>
+        <dt>Hours</dt>
+        <dd>
+          <b>{hours(total.hours)}</b>
+          <span>8 in 10: {between(hours(total.hoursP10), hours(total.hoursP90))}</span>
+        </dd>
+      </div>
+      <div>
+        <dt>Cash in use</dt>
+        <dd>
+          <b>{money(total.cash, currency)}</b>
+          <span>if all of it is out at once</span>
+        </dd>
+      </div>
+    </dl>
+  );
+}

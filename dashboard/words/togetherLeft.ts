@@ -1,0 +1,30 @@
+import type { CourseId, Objective } from "../api/types.ts";
+import { COURSE_WORDS } from "./course.ts";
+import { goalMoney } from "./money.ts";
+import { needsWords } from "./together.ts";
+
+type Needs = Parameters<typeof needsWords>[0];
+
+/** What decides why a find is left. */
+export interface LeftTold {
+  readonly shown: { readonly course: CourseId; readonly margin: { readonly mean: number } };
+  readonly pays: boolean;
+  readonly needs: Needs | null;
+  readonly held: CourseId | null;
+}
+
+/** Why a find is not in the set: "No room: it needs 7 h and €245 more." Null where no set fits. */
+export function whyLeft(told: LeftTold, objective: Objective, goal: number, currency: string): string | null {
+  const { shown, pays, needs, held } = told;
+  const doing = COURSE_WORDS[shown.course].doing;
+  if (held !== null) return null;
+  if (!pays) {
+    if (shown.margin.mean < 0) return `Does not pay: ${doing}, the best of its courses, loses money.`;
+    return objective === "margin"
+      ? "Leaving it costs no more than working on it."
+      : `Does not pay your ${goalMoney(goal, currency)} an hour.`;
+  }
+  if (needs === null) return null;
+  const lacking = needsWords(needs, currency);
+  return lacking === null ? "Would fit as well." : `Would pay, no room: needs ${lacking} more.`;
+}
