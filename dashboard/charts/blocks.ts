@@ -1,5 +1,5 @@
 import type { Box, Measure, Plane, PlaneText, Point, Size } from "./plane.ts";
-import { pixelX, pixelY } from "./plane.ts";
+import { NARROW, pixelX, pixelY } from "./plane.ts";
 import { rateScale, scaleOver } from "./scale.ts";
 
 /** What one find of the merit order brings: as wide as its hours, as high as what an hour earns. */
@@ -28,7 +28,8 @@ export interface PlacedBlock extends Block {
 export interface BlocksTold {
   readonly blocks: readonly Block[];
   readonly goal: number;
-  readonly goalWords: string;
+  /** On the flag; the shorter where there is little room. */
+  readonly goalWords: readonly [long: string, short: string];
   /** Hours there are; null: no limit. */
   readonly hours: number | null;
   readonly hoursWords: string;
@@ -60,7 +61,7 @@ export function blocksPlane(told: BlocksTold, { width, height }: Size): Plane {
   const { blocks, goal, hours } = told;
   const all = blocks.reduce((sum, block) => sum + block.hours, 0);
   const right = Math.max(all, hasHoursLine(told) ? (hours ?? 0) * 1.04 : 0, 1);
-  const x = scaleOver(0, right, width < 480 ? 5 : 9);
+  const x = scaleOver(0, right, width < NARROW ? 5 : 9);
   const y = rateScale(blocks, goal, 6);
   const unit = (y.max - y.min) / Math.max(1, height - LANE);
   return {
@@ -115,9 +116,10 @@ export function blockTexts(
     return [{ text, x: pixelX(plane, (from + to) / 2), y: lane, align: "center", kind: "strong" }];
   });
   const flag: PlaneText = {
-    text: told.goalWords,
+    text: told.goalWords[plane.width < NARROW ? 1 : 0],
     x: plane.width,
-    y: pixelY(plane, told.goal),
+    // Its foot on the line.
+    y: pixelY(plane, told.goal) - 11,
     align: "right",
     kind: "flag",
   };

@@ -1,6 +1,9 @@
 import type { Palette } from "./palette.ts";
 import type { Scale } from "./scale.ts";
 
+/** Plots narrower than this are a phone's, in pixels. */
+export const NARROW = 480;
+
 /** A place by its two values, or by its two pixels. */
 export interface Point {
   readonly x: number;

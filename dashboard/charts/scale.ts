@@ -51,8 +51,8 @@ export function rateScale(rows: readonly RatedRow[], goal: number, most: number)
   return scaleOver(Math.min(low, -0.12 * high), high, most);
 }
 
-/** The furthest of some ends, or a little beyond the second where the furthest runs on alone. */
-export function reach(ends: readonly number[]): number {
+/** The furthest of some ends, or the second where the furthest runs on alone. */
+function reach(ends: readonly number[]): number {
   const [first = 0, second] = [...ends].sort((a, b) => b - a);
   if (second === undefined || first <= Math.max(second, 0) * LONELY) return first;
   return Math.max(second, 0) * LONELY;

@@ -1,6 +1,7 @@
 import {
   type Box,
   type Measure,
+  NARROW,
   type Plane,
   type PlaneText,
   type Point,
@@ -8,7 +9,7 @@ import {
   pixelY,
   type Size,
 } from "./plane.ts";
-import { reach, type Scale, scaleOver } from "./scale.ts";
+import { type Scale, scaleOver } from "./scale.ts";
 
 /** A figure with the ends of its range; low and high are null where it has none. */
 export interface Ranged {
@@ -36,7 +37,8 @@ export interface SpreadPoint {
 export interface Ray {
   readonly slope: number;
   readonly kind: "goal" | "plain" | "edge";
-  readonly text: string;
+  /** What it means; the shorter where there is little room; empty: nothing is written. */
+  readonly text: readonly [long: string, short: string];
 }
 
 export interface SpreadTold {
@@ -48,24 +50,38 @@ export interface SpreadTold {
   readonly belowNought: boolean;
 }
 
-/** Axes on which every point stands; a single range that far outruns the others is cut. */
+/** Ranges up to this place in their order are on the axes whole; those that run on further are cut, for they would squeeze all else. */
+const WHOLE = 0.7;
+
+/** Axes on which every point stands, and most of the ranges. */
 export function spreadPlane({ points, belowNought }: SpreadTold, { width, height }: Size): Plane {
-  const narrow = width < 480;
+  const narrow = width < NARROW;
   const ends = (axis: "x" | "y", side: "low" | "high") =>
     points.map((point) => point[axis][side] ?? point[axis].at);
-  const others = (axis: "x" | "y") => points.flatMap((point) => point.others.map((one) => one[axis]));
-  const at = (axis: "x" | "y") => [...points.map((point) => point[axis].at), ...others(axis)];
-  const high = (axis: "x" | "y") =>
-    Math.max(1, ...at(axis).map((one) => one * 1.06), reach(ends(axis, "high")));
+  const most = (axis: "x" | "y") =>
+    Math.max(1, ...points.map((point) => point[axis].at * 1.12), quantile(ends(axis, "high"), WHOLE));
+  const high = { x: most("x"), y: most("y") };
   const low = belowNought
-    ? Math.min(0, ...at("y"), -reach(ends("y", "low").map((value) => -value)), -0.12 * high("y"))
+    ? Math.min(
+        -0.12 * high.y,
+        ...points.map((point) => point.y.at * 1.12),
+        -quantile(
+          ends("y", "low").map((value) => -value),
+          WHOLE,
+        ),
+      )
     : 0;
   return {
     width,
     height,
-    x: scaleOver(0, high("x"), narrow ? 5 : 7),
-    y: scaleOver(low, high("y"), narrow ? 6 : 7),
+    x: scaleOver(0, high.x, narrow ? 5 : 9),
+    y: scaleOver(low, high.y, narrow ? 6 : 7),
   };
+}
+
+/** The figure that a share of them does not surpass, by the nearest in their order. */
+function quantile(figures: readonly number[], share: number): number {
+  return [...figures].sort((a, b) => a - b)[Math.round(share * (figures.length - 1))] ?? 0;
 }
 
 /** Where a ray through the origin leaves the plot, in values. */
@@ -97,7 +113,7 @@ const LINE = 17;
 export function spreadTexts(told: SpreadTold, plane: Plane, measure: Measure): readonly PlaneText[] {
   const rays = told.rays.flatMap((ray) => rayText(ray, plane, measure));
   const taken = [
-    ...rays.map((text) => boxOf(text, measure(text.text) + (text.kind === "flag" ? 20 : 0))),
+    ...rays.map((text) => boxOf(text, measure(text.text) + (text.kind === "flag" ? FLAG : 0))),
     ...spreadMarks(told.points, plane),
   ];
   const names = told.points.flatMap(({ number, name, x, y }): PlaneText[] => {
@@ -132,16 +148,26 @@ function besides({ x, y }: Point, text: string): readonly PlaneText[] {
   ];
 }
 
-function rayText({ slope, kind, text }: Ray, plane: Plane, measure: Measure): PlaneText[] {
+/** At the end of its line: the goal's flag above it, what others mean below or left of it, clear of the line. */
+function rayText({ slope, kind, text: texts }: Ray, plane: Plane, measure: Measure): PlaneText[] {
+  const text = texts[plane.width < NARROW ? 1 : 0];
   if (text === "") return [];
   const end = rayEnd(plane, slope);
-  const across = end.x >= plane.x.max - 1e-9;
-  const half = measure(text) / 2 + (kind === "goal" ? 12 : 4);
-  const at = { text, kind: kind === "goal" ? ("flag" as const) : ("plain" as const) };
-  if (across) return [{ ...at, x: plane.width, y: Math.max(10, pixelY(plane, end.y) - 11), align: "right" }];
-  const x = Math.min(plane.width - half, Math.max(half, pixelX(plane, end.x)));
-  return [{ ...at, x, y: 10, align: "center" }];
+  const flag = kind === "goal";
+  const at = { text, kind: flag ? ("flag" as const) : ("plain" as const), align: "right" as const };
+  if (end.x >= plane.x.max - 1e-9) {
+    const line = pixelY(plane, end.y);
+    // Below a rising line a text clears it at its left end.
+    const clear = pixelY(plane, end.y * (1 - measure(text) / plane.width)) + 13;
+    const y = flag ? Math.max(11, line - 12) : Math.min(plane.height - 10, clear);
+    return [{ ...at, x: plane.width, y }];
+  }
+  const room = measure(text) + (flag ? FLAG : 0);
+  return [{ ...at, x: Math.max(room, pixelX(plane, end.x) - 10), y: 11 }];
 }
+
+/** What a flag is wider than its text. */
+const FLAG = 20;
 
 function boxOf({ x, y, align }: PlaneText, width: number): Box {
   const left = align === "left" ? x : align === "right" ? x - width : x - width / 2;

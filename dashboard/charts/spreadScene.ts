@@ -83,10 +83,15 @@ function paintGround({ ink, palette }: Pen, plane: Plane, told: SpreadTold): voi
   }
 }
 
+/** A small sign nearer to the edge than this would be cut, in pixels. */
+const EDGE = 6;
+
 function paintOthers({ ink, palette }: Pen, plane: Plane, { x, y, others }: SpreadPoint): void {
   const own = { x: pixelX(plane, x.at), y: pixelY(plane, y.at) };
   for (const other of others) {
     const at = { x: pixelX(plane, other.x), y: pixelY(plane, other.y) };
+    // The axes are those of the courses shown; what lies beyond them is told on the find's own page.
+    if (at.x > plane.width - EDGE || at.y < EDGE || at.y > plane.height - EDGE) continue;
     stroke(ink, own, at, palette.grid, 1.5);
     paintSign(
       ink,

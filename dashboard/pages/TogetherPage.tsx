@@ -48,10 +48,8 @@ export function TogetherPage() {
       {charted && (
         <>
           <MeritPanel stood={stood} dimmed={dimmed} />
-          <div class="twocharts">
-            <HoursPanel stood={stood} dimmed={dimmed} />
-            <CostPanel stood={stood} dimmed={dimmed} />
-          </div>
+          <HoursPanel stood={stood} dimmed={dimmed} />
+          <CostPanel stood={stood} dimmed={dimmed} />
         </>
       )}
       <Provisos />
@@ -62,7 +60,7 @@ export function TogetherPage() {
 
 function headlineOf({ answer, rows, goal }: Standing): string {
   const next = rows.find(({ find }) => find.id === answer.nextIn?.id);
-  return setHeadline(
+  const sentence = setHeadline(
     {
       ...answer,
       chosen: rows.filter(({ chosen }) => chosen).map(({ find }) => calledAmong(find)),
@@ -75,6 +73,8 @@ function headlineOf({ answer, rows, goal }: Standing): string {
     goal,
     answer.currency,
   );
+  // A figure stays with its unit.
+  return sentence.replace(/(\d) h\b/g, "$1\u00a0h");
 }
 
 /** Where the figures here are not those of a find's own page, and why. */

@@ -65,7 +65,6 @@ export function Budget({ budget, name, reach, before, unit, say, lines }: Budget
             label={`${name}, exact`}
             value={typed}
             onValue={type}
-            step={STEPS[budget]}
             messages={refused}
             {...(before === undefined ? {} : { before })}
             {...(unit === undefined ? {} : { unit })}

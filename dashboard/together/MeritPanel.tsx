@@ -6,7 +6,7 @@ import { goalMoney, money, rate } from "../words/money.ts";
 import { likelyRate, rateRange } from "../words/range.ts";
 import { bareHours, hours } from "../words/time.ts";
 import { isWorth } from "../words/together.ts";
-import { meritTitle } from "../words/togetherTitles.ts";
+import { meritSentence, meritTitle } from "../words/togetherTitles.ts";
 import { calledAmong } from "./called.ts";
 import { meritBlocks } from "./charts.ts";
 import { PlanePanel } from "./PlanePanel.tsx";
@@ -19,20 +19,23 @@ export function MeritPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
   const told = useMemo(() => meritBlocks(stood), [stood]);
   const scene = useMemo(() => blocksScene.bind(null, told), [told]);
   const next = rows.find(({ find }) => find.id === nextIn?.id);
-  const title = meritTitle(
-    rows.filter(({ chosen }) => chosen).length,
-    budgets.hours,
-    nextIn === null || next === undefined
-      ? null
-      : { called: calledAmong(next.find), needsHours: nextIn.needs.hours > 0 },
-  );
+  const title = meritTitle({
+    chosen: rows.filter(({ chosen }) => chosen).length,
+    of: rows.length,
+    hours: budgets.hours,
+    nextIn:
+      nextIn === null || next === undefined
+        ? null
+        : { called: calledAmong(next.find), needsHours: nextIn.needs.hours > 0 },
+    overrun: answer.overruns.length > 0,
+  });
   const lines = [
     "As wide as its hours, as high as what each of them earns; what stands above your goal is left for you. Filled: chosen; these come first, then those left, each best rate first. Upright strokes: 8 outcomes in 10. Dashed: hardly looked at yet. Hatched: loses money.",
     ...(budgets.hours !== null && !hasHoursLine(told)
       ? [`Your ${hours(budgets.hours)} reach beyond all of them, so their line is not drawn.`]
       : []),
   ];
-  const best = rows[0];
+  const named = rows.map(({ find, shown }) => ({ name: find.name, perHour: shown.marginPerHour }));
   return (
     <PlanePanel
       id="merit-order"
@@ -41,7 +44,7 @@ export function MeritPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
       dimmed={dimmed}
       rows={rows}
       spec={{
-        label: `${title}. ${best === undefined ? "" : `First: ${best.find.name}, ${likelyRate(best.shown.marginPerHour, currency)}.`}`,
+        label: meritSentence(title, named, goal, currency),
         across: "hours, one find after the other",
         up: "money left for each hour",
         sayX: (value) => hours(value),

@@ -13,6 +13,8 @@ export function SetPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean }
   const chosen = rows.filter((row) => row.chosen);
   const left = rows.filter((row) => !row.chosen);
   const { currency, objective } = answer;
+  const worked = chosen.reduce((sum, { shown }) => sum + shown.netBenefit, 0);
+  const leaving = worked - (answer.total?.netBenefit ?? worked);
   const list = (some: typeof rows) => (
     <ul class="setlist">
       {some.map((row) => (
@@ -25,7 +27,7 @@ export function SetPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean }
       <h2 id="set-title">{setHeading(chosen.length, answer.overruns.length > 0)}</h2>
       <Overruns stood={stood} />
       {answer.total !== null && chosen.length > 0 && (
-        <Total total={answer.total} goal={goal} currency={currency} />
+        <Total total={answer.total} leaving={leaving} goal={goal} currency={currency} />
       )}
       {list(chosen)}
       {(left.length > 0 || outside.length > 0) && <h3>Left</h3>}

@@ -5,12 +5,14 @@ import { hours } from "../words/time.ts";
 
 interface TotalProps {
   readonly total: NonNullable<ComparisonAnswer["total"]>;
+  /** What leaving the others costs, in money and at the goal. */
+  readonly leaving: number;
   readonly goal: number;
   readonly currency: string;
 }
 
 /** What the whole set comes to. */
-export function Total({ total, goal, currency }: TotalProps) {
+export function Total({ total, leaving, goal, currency }: TotalProps) {
   return (
     <dl class="settotal">
       <div>
@@ -24,7 +26,11 @@ export function Total({ total, goal, currency }: TotalProps) {
         <dt>Left after {goalMoney(goal, currency)} an hour</dt>
         <dd>
           <b>{money(total.netBenefit, currency)}</b>
-          <span>what leaving the others costs is in it</span>
+          <span>
+            {leaving > 0.5
+              ? `and after the ${money(leaving, currency)} that leaving the others costs`
+              : "your own hours paid"}
+          </span>
         </dd>
       </div>
       <div>

@@ -38,7 +38,7 @@ export function meritBlocks({ rows, answer, goal }: Standing): BlocksTold {
       }),
     ),
     goal,
-    goalWords: `your goal ${goalMoney(goal, answer.currency)}/h`,
+    goalWords: flagWords(goal, answer.currency),
     hours: given,
     hoursWords: given === null ? "" : `your ${hours(given)}`,
   };
@@ -46,13 +46,13 @@ export function meritBlocks({ rows, answer, goal }: Standing): BlocksTold {
 
 /** Money left against hours, over rays of equal rate: nought, the goal, twice the goal. */
 export function hoursSpread({ rows, answer, goal }: Standing): SpreadTold {
-  const perHour = (slope: number) => `${rate(slope, answer.currency)}/h`;
   const goalRay: Ray = {
     slope: goal,
     kind: "goal",
-    text: `your goal ${goalMoney(goal, answer.currency)}/h`,
+    text: flagWords(goal, answer.currency),
   };
-  const twice: Ray[] = goal > 0 ? [{ slope: 2 * goal, kind: "plain", text: perHour(2 * goal) }] : [];
+  const double = `${rate(2 * goal, answer.currency)}/h`;
+  const twice: Ray[] = goal > 0 ? [{ slope: 2 * goal, kind: "plain", text: [double, double] }] : [];
   return {
     points: rows.map((row) => {
       const { margin, hours: taken } = row.shown;
@@ -67,7 +67,7 @@ export function hoursSpread({ rows, answer, goal }: Standing): SpreadTold {
         })),
       };
     }),
-    rays: [...(goal > 0 ? [{ slope: 0, kind: "edge", text: "" } as const] : []), goalRay, ...twice],
+    rays: [...(goal > 0 ? [{ slope: 0, kind: "edge", text: ["", ""] } as const] : []), goalRay, ...twice],
     ground: 0,
     belowNought: true,
   };
@@ -97,10 +97,15 @@ export function costSpread(priced: readonly PricedRow[]): SpreadTold {
       y: { at: value.p50, low: value.p10, high: value.p90 },
       others: [],
     })),
-    rays: [{ slope: 1, kind: "edge", text: "sells for the cash in it" }],
+    rays: [{ slope: 1, kind: "edge", text: ["sells for the cash in it", "price = cash"] }],
     ground: 1,
     belowNought: false,
   };
+}
+
+function flagWords(goal: number, currency: string): readonly [string, string] {
+  const figure = `${goalMoney(goal, currency)}/h`;
+  return [`your goal ${figure}`, figure];
 }
 
 function pointOf(

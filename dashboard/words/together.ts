@@ -56,6 +56,9 @@ function fitSentence({ chosen, candidates, nextIn, objective }: SetTold, goal: n
 function outlook(told: SetTold, currency: string): string[] {
   const worth = worthOfMore(told, currency);
   const { nextIn, chosen } = told;
+  // One place is one place: what it is worth and whom it brings in is one matter.
+  if (worth?.budget === "slots" && worth.positive && nextIn !== null && needsOnlyAPlace(nextIn.needs))
+    return [`${capital(worth.text)}: room for ${nextIn.called}.`];
   const bring = nextIn === null ? null : bringIn(nextIn, currency);
   // With nothing in the set, and with nothing else to come, that more is worth nothing goes without saying.
   const said =
@@ -64,17 +67,28 @@ function outlook(told: SetTold, currency: string): string[] {
   return parts.length === 0 ? [] : [`${capital(parts.join("; "))}.`];
 }
 
+function needsOnlyAPlace({ hours: more, cash, slots }: Needs): boolean {
+  return slots === 1 && more <= NOTHING && cash <= NOTHING;
+}
+
+/** Below this an amount is the rounding of a sum. */
+const NOTHING = 1e-9;
+
 /** The worth of the first budget that has one, else of the first that has a limit. */
 function worthOfMore({ budgets, shadowPrices }: Selection, currency: string) {
   if (shadowPrices === null) return null;
   const all = [
-    { given: budgets.hours, worth: shadowPrices.hour, one: "one more hour" },
-    { given: budgets.slots, worth: shadowPrices.slot, one: "one more place" },
-    { given: budgets.cash, worth: shadowPrices.cash, one: `${money(1, currency)} more` },
+    { budget: "hours", given: budgets.hours, worth: shadowPrices.hour, one: "one more hour" },
+    { budget: "slots", given: budgets.slots, worth: shadowPrices.slot, one: "one more place" },
+    { budget: "cash", given: budgets.cash, worth: shadowPrices.cash, one: `${money(1, currency)} more` },
   ].filter(({ given }) => given !== null);
   const told = all.find(({ worth }) => worthwhile(worth)) ?? all[0];
   if (told === undefined) return null;
-  return { positive: worthwhile(told.worth), text: `${told.one} ${isWorth(told.worth, currency)}` };
+  return {
+    budget: told.budget,
+    positive: worthwhile(told.worth),
+    text: `${told.one} ${isWorth(told.worth, currency)}`,
+  };
 }
 
 /** "would be worth €5", "is worth nothing yet". */
@@ -100,7 +114,7 @@ function bringIn({ called, needs }: NonNullable<SetTold["nextIn"]>, currency: st
 /** What a find needs beyond what there is: "7 h, €245 and one place"; null where nothing is lacking. */
 export function needsWords(needs: Needs, currency: string): string | null {
   const parts = (["hours", "cash", "slots"] as const).flatMap((budget) =>
-    needs[budget] > 1e-9 ? [amount(budget, needs[budget], currency)] : [],
+    needs[budget] > NOTHING ? [amount(budget, needs[budget], currency)] : [],
   );
   return parts.length === 0 ? null : listed(parts);
 }

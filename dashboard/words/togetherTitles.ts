@@ -1,4 +1,6 @@
 import { capital, count } from "./count.ts";
+import { goalMoney } from "./money.ts";
+import { likelyRate } from "./range.ts";
 import { bareHours } from "./time.ts";
 
 /** A find with figures, as a title counts it. */
@@ -10,18 +12,51 @@ export interface TitledRow {
   readonly margin: number;
 }
 
+/** What the title of the merit order counts. */
+export interface MeritTold {
+  readonly chosen: number;
+  readonly of: number;
+  /** Hours there are; null: no limit. */
+  readonly hours: number | null;
+  readonly nextIn: { readonly called: string; readonly needsHours: boolean } | null;
+  /** What is held to does not fit. */
+  readonly overrun: boolean;
+}
+
 /** "8 hours hold two; the copper track bike comes next". */
-export function meritTitle(
-  chosen: number,
-  hours: number | null,
-  nextIn: { readonly called: string; readonly needsHours: boolean } | null,
-): string {
-  const rest = nextIn === null ? "" : `; ${nextIn.called} comes next`;
+export function meritTitle({ chosen, of, hours, nextIn, overrun }: MeritTold): string {
+  if (overrun) return "What you hold to does not fit";
+  const all = chosen === of && of > 1;
+  const rest =
+    nextIn !== null ? `; ${nextIn.called} comes next` : chosen === of ? "" : "; nothing else would pay";
+  const many = all ? `all ${count(of)}` : count(chosen);
   // Where something else than hours is lacking, hours are not what holds.
   if (hours === null || (nextIn !== null && !nextIn.needsHours))
-    return `${chosen === 1 ? "One is in" : `${capital(count(chosen))} are in`}${rest}`;
-  const hold = hours === 1 ? "1 hour holds" : `${bareHours(hours)} hours hold`;
-  return `${hold} ${count(chosen)}${rest}`;
+    return `${capital(many)} ${chosen === 1 ? "is" : "are"} in${rest}`;
+  return `${hours === 1 ? "1 hour holds" : `${bareHours(hours)} hours hold`} ${many}${rest}`;
+}
+
+/** The merit order for whoever does not see it: best, worst, and how many ranges cross the goal. */
+export function meritSentence(
+  title: string,
+  rows: readonly {
+    readonly name: string;
+    readonly perHour: { readonly rate: number; readonly p10: number; readonly p90: number };
+  }[],
+  goal: number,
+  currency: string,
+): string {
+  const byRate = [...rows].sort((a, b) => b.perHour.rate - a.perHour.rate);
+  const [best] = byRate;
+  const worst = byRate.at(-1);
+  if (best === undefined || worst === undefined) return `${title}.`;
+  const crossing = rows.filter(({ perHour: { p10, p90 } }) => p10 < goal && p90 > goal).length;
+  return [
+    `${title}.`,
+    `Best: ${best.name}, ${likelyRate(best.perHour, currency)}.`,
+    `Worst: ${worst.name}, ${likelyRate(worst.perHour, currency)}.`,
+    `${crossing} of ${rows.length} ranges cross the goal of ${goalMoney(goal, currency)}.`,
+  ].join(" ");
 }
 
 /** "The plum hybrid earns most by the hour; the copper track bike leaves most in all". */
