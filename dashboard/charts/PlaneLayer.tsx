@@ -1,10 +1,10 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import { measureIn } from "./measure.ts";
+import { MarkTip, OverText, Ticks } from "./PlaneTexts.tsx";
 import { onTheme, paletteOf } from "./palette.ts";
 import { type Telling, target } from "./place.ts";
-import { type Measure, markAt, type PlaneText, type Scene, type Size } from "./plane.ts";
+import { type Measure, markAt, type Scene, type Size } from "./plane.ts";
 import { createPlane, type PlaneChart } from "./planeChart.ts";
-import { percent, type Scale } from "./scale.ts";
 
 /** A chart of two axes: its sentence, what the axes count, and how it is drawn at a size. */
 export interface PlaneSpec {
@@ -113,27 +113,11 @@ export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) 
         <div aria-hidden="true" class="planeground">
           <canvas ref={canvas} />
           {scene?.texts.map((text) => (
-            <Text key={`${text.kind} ${text.text}`} text={text} />
+            <OverText key={`${text.kind} ${text.text}`} text={text} />
           ))}
         </div>
         {telling !== undefined && mark !== undefined && size !== null && (
-          <div
-            class="tip"
-            aria-hidden="true"
-            style={{
-              ...(mark.top > size.height * 0.55
-                ? { bottom: `${size.height - Math.max(mark.top, 8) + 4}px` }
-                : { top: `${Math.min(mark.bottom + 4, size.height * 0.6)}px` }),
-              ...((mark.left + mark.right) / 2 > size.width / 2
-                ? { right: `${Math.max(0, size.width - mark.right)}px` }
-                : { left: `${Math.max(0, mark.left)}px` }),
-            }}
-          >
-            <b>{telling.title}</b>
-            {telling.lines.map((line) => (
-              <span key={line}>{line}</span>
-            ))}
-          </div>
+          <MarkTip telling={telling} mark={mark} size={size} />
         )}
         <p class="sr" aria-live="polite">
           {spoken}
@@ -146,34 +130,5 @@ export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) 
         {spec.across}
       </p>
     </div>
-  );
-}
-
-function Ticks({
-  scale,
-  say,
-  side,
-}: {
-  scale: Scale;
-  say: (value: number) => string;
-  side: "left" | "bottom";
-}) {
-  return (
-    <>
-      {scale.ticks.map((tick) => (
-        <span key={tick} style={{ [side]: `${percent(tick, scale)}%` }}>
-          {say(tick)}
-        </span>
-      ))}
-    </>
-  );
-}
-
-function Text({ text: { text, x, y, align, kind } }: { text: PlaneText }) {
-  const kinds = { flag: align === "right" ? "flag turned" : "flag", strong: "strong", plain: "plain" };
-  return (
-    <span class={`planetext ${kinds[kind]} ${align}`} style={{ left: `${x}px`, top: `${y}px` }}>
-      {text}
-    </span>
   );
 }

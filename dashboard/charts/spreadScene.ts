@@ -16,8 +16,8 @@ import {
   spreadAnchors,
   spreadMarks,
   spreadPlane,
-  spreadTexts,
 } from "./spread.ts";
+import { spreadTexts } from "./spreadTexts.ts";
 
 /** Points with their two ranges over rays of equal rate. */
 export function spreadScene(told: SpreadTold, size: Size, measure: Measure): Scene {

@@ -59,7 +59,7 @@ function outlook(told: SetTold, currency: string): string[] {
   // One place is one place: what it is worth and whom it brings in is one matter.
   if (worth?.budget === "slots" && worth.positive && nextIn !== null && needsOnlyAPlace(nextIn.needs))
     return [`${capital(worth.text)}: room for ${nextIn.called}.`];
-  const bring = nextIn === null ? null : bringIn(nextIn, currency);
+  const bring = nextIn === null ? null : bringIn(nextIn, told.candidates.length === 1, currency);
   // With nothing in the set, and with nothing else to come, that more is worth nothing goes without saying.
   const said =
     worth !== null && (worth.positive || (bring !== null && chosen.length > 0)) ? worth.text : null;
@@ -106,9 +106,14 @@ function least(value: number, currency: string): string {
   return value < 1 ? billed(value, currency) : money(value, currency);
 }
 
-function bringIn({ called, needs }: NonNullable<SetTold["nextIn"]>, currency: string): string {
+function bringIn(
+  { called, needs }: NonNullable<SetTold["nextIn"]>,
+  alone: boolean,
+  currency: string,
+): string {
   const lacking = needsWords(needs, currency);
-  return lacking === null ? `${called} would fit as well` : `${lacking} more would bring in ${called}`;
+  if (lacking === null) return `${called} would fit as well`;
+  return `${lacking} more would bring ${alone ? "it in" : `in ${called}`}`;
 }
 
 /** What a find needs beyond what there is: "7 h, €245 and one place"; null where nothing is lacking. */
