@@ -1,6 +1,8 @@
-import type { CourseId } from "../api/types.ts";
+import type { Check, CourseId } from "../api/types.ts";
 import { Warning } from "../signs/Warning.tsx";
+import { reference } from "../state/reference.ts";
 import { sentence } from "../words/plain.ts";
+import { problemWords } from "../words/togetherLeft.ts";
 import { stopReason } from "../words/verdict.ts";
 import { Hold } from "./Hold.tsx";
 import { isOpen, type OutsideRow } from "./setRows.ts";
@@ -19,7 +21,9 @@ export function Outside({ rows }: { rows: readonly OutsideRow[] }) {
                 <span class="setnumber" aria-hidden="true" />
                 <div>
                   <Name row={row} />
-                  <p class={row.kind === "problem" ? "wrong" : "small"}>{said(row)}</p>
+                  <p class={row.kind === "problem" ? "wrong" : "small"}>
+                    {said(row, reference.value?.checks ?? [])}
+                  </p>
                   {row.kind === "problem" && (
                     <p class="small">
                       <a href={`/finds/${encodeURIComponent(row.find.id)}`}>
@@ -62,8 +66,8 @@ function Name({ row: { find } }: { row: OutsideRow }) {
   );
 }
 
-function said({ kind, message }: OutsideRow): string {
-  if (kind === "problem") return `Not worked out: ${message}`;
+function said({ kind, faults, held }: OutsideRow, checks: readonly Check[]): string {
+  if (kind === "problem") return problemWords(faults, held, checks);
   return kind === "left" ? "You leave it in any case." : "No course but leaving is open.";
 }
 

@@ -1,9 +1,11 @@
 import { Picks } from "../parts/Picks.tsx";
 import { setTerms } from "../state/set.ts";
+import type { BudgetName } from "../state/setTerms.ts";
 import { currencySign, money } from "../words/money.ts";
 import { hours } from "../words/time.ts";
 import { amount } from "../words/together.ts";
 import { cashLines, hoursLines, slotsLines } from "../words/togetherBudgets.ts";
+import { overrunWords } from "../words/togetherOverrun.ts";
 import { Budget } from "./Budget.tsx";
 import { reaches } from "./reaches.ts";
 import type { Standing } from "./standing.ts";
@@ -21,7 +23,12 @@ const OBJECTIVES = [
 export function TermsPanel({ stood, currency }: { stood: Standing | null; currency: string }) {
   const terms = setTerms.terms.value;
   const reach = reaches(stood?.answer ?? null, terms);
-  const told = stood?.answer ?? null;
+  const answer = stood?.answer ?? null;
+  const linesOf = (budget: BudgetName, lines: typeof hoursLines) => {
+    const overrun = answer?.overruns.find((one) => one.budget === budget);
+    if (answer === null) return [];
+    return overrun === undefined ? lines(answer, currency) : [overrunWords(overrun, currency)];
+  };
   return (
     <section class="panel terms" aria-labelledby="terms-title">
       <h2 id="terms-title">What you have</h2>
@@ -32,7 +39,7 @@ export function TermsPanel({ stood, currency }: { stood: Standing | null; curren
         reach={reach.hours}
         unit="h"
         say={hours}
-        lines={told === null ? [] : hoursLines(told, currency)}
+        lines={linesOf("hours", hoursLines)}
       />
       <Budget
         budget="cash"
@@ -40,14 +47,14 @@ export function TermsPanel({ stood, currency }: { stood: Standing | null; curren
         reach={reach.cash}
         before={currencySign(currency)}
         say={(value) => money(value, currency)}
-        lines={told === null ? [] : cashLines(told, currency)}
+        lines={linesOf("cash", cashLines)}
       />
       <Budget
         budget="slots"
         name="Places on the floor"
         reach={reach.slots}
         say={(value) => amount("slots", value, currency)}
-        lines={told === null ? [] : slotsLines(told, currency)}
+        lines={linesOf("slots", slotsLines)}
       />
       <Picks
         legend="Choose for the most of"

@@ -1,3 +1,4 @@
+import type { FieldFault } from "../api/fault.ts";
 import type {
   ComparedFind,
   ComparisonAnswer,
@@ -38,8 +39,8 @@ export interface OutsideRow {
   readonly kind: "stopped" | "left" | "only-leaving" | "problem";
   /** Null where there is a problem. */
   readonly compared: ComparedFind | null;
-  /** What is wrong and what to do; empty unless there is a problem. */
-  readonly message: string;
+  /** What is wrong, by the field of the find; empty unless there is a problem. */
+  readonly faults: readonly FieldFault[];
 }
 
 export interface SetRows {
@@ -105,11 +106,16 @@ function lacking({ hours, cashNeeded }: OpenCourse, { total, budgets }: Comparis
 }
 
 function outsideRow(find: Find, one: ComparedFind | FindProblem, held: CourseId | null): OutsideRow {
-  if (isProblem(one)) {
-    const { errors, detail } = one.problem;
-    const message = errors?.[0]?.message ?? detail ?? "It could not be worked out.";
-    return { find, held, kind: "problem", compared: null, message };
-  }
+  if (isProblem(one)) return { find, held, kind: "problem", compared: null, faults: faultsOf(one) };
   const kind = one.decision.stop !== null ? "stopped" : held === "leave" ? "left" : "only-leaving";
-  return { find, held, kind, compared: one, message: "" };
+  return { find, held, kind, compared: one, faults: [] };
+}
+
+/** The faults of a find as on its own page, where its fields begin at the root. */
+function faultsOf({ problem: { errors = [], detail } }: FindProblem): readonly FieldFault[] {
+  if (errors.length === 0) return [{ pointer: "", message: detail }];
+  return errors.map(({ pointer, message }) => ({
+    pointer: pointer.replace(/^\/finds\/\d+/, ""),
+    message,
+  }));
 }

@@ -1,6 +1,9 @@
-import type { CourseId, Objective } from "../api/types.ts";
+import type { FieldFault } from "../api/fault.ts";
+import type { Check, CourseId, Objective } from "../api/types.ts";
+import { capital } from "./count.ts";
 import { COURSE_WORDS } from "./course.ts";
 import { goalMoney } from "./money.ts";
+import { refusal } from "./refusal.ts";
 import { needsWords } from "./together.ts";
 
 type Needs = Parameters<typeof needsWords>[0];
@@ -27,4 +30,15 @@ export function whyLeft(told: LeftTold, objective: Objective, goal: number, curr
   if (needs === null) return null;
   const lacking = needsWords(needs, currency);
   return lacking === null ? "Would fit as well." : `Would pay, no room: needs ${lacking} more.`;
+}
+
+/** What is wrong with a find, in the words of its own page; a course held to that is closed, by what to do here. */
+export function problemWords(
+  faults: readonly FieldFault[],
+  held: CourseId | null,
+  checks: readonly Check[],
+): string {
+  if (held !== null && faults.some(({ pointer }) => pointer === "/course"))
+    return `${capital(COURSE_WORDS[held].doing)} is closed to this bike. Let it choose; its own page says why.`;
+  return `Not worked out. ${faults.map((fault) => refusal(fault, checks)).join(" ")}`;
 }

@@ -41,7 +41,13 @@ describe("the rows of an answer", () => {
     const held = compared("l", WORK(1, 1));
     const refused = {
       id: "r",
-      problem: { type: "", title: "", status: 422, detail: "d", errors: [{ pointer: "", message: "wrong" }] },
+      problem: {
+        type: "",
+        title: "",
+        status: 422,
+        detail: "d",
+        errors: [{ pointer: "/finds/4/find/purchase/price", message: "wrong" }],
+      },
     };
     const all = [FINDS[0]!, stopped, shut, held, refused] as unknown as ComparisonAnswer["finds"];
     const given = answer(all, ["a"]);
@@ -51,11 +57,11 @@ describe("the rows of an answer", () => {
       { l: "leave" },
     );
     expect(rows).toHaveLength(1);
-    expect(outside.map(({ find, kind, message }) => [find.id, kind, message])).toEqual([
-      ["s", "stopped", ""],
-      ["o", "only-leaving", ""],
-      ["l", "left", ""],
-      ["r", "problem", "wrong"],
+    expect(outside.map(({ find, kind, faults }) => [find.id, kind, ...faults])).toEqual([
+      ["s", "stopped"],
+      ["o", "only-leaving"],
+      ["l", "left"],
+      ["r", "problem", { pointer: "/find/purchase/price", message: "wrong" }],
     ]);
   });
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { ComparisonAnswer } from "../../../dashboard/api/types.ts";
 import { needsWords, type SetTold, setHeadline } from "../../../dashboard/words/together.ts";
 import { cashLines, hoursLines, slotsLines } from "../../../dashboard/words/togetherBudgets.ts";
-import { whyLeft } from "../../../dashboard/words/togetherLeft.ts";
+import { problemWords, whyLeft } from "../../../dashboard/words/togetherLeft.ts";
 import { overrunWords } from "../../../dashboard/words/togetherOverrun.ts";
 import {
   costTitle,
@@ -173,6 +173,15 @@ describe("why a find is left", () => {
     expect(why({})).toBeNull();
     expect(why({ held: "restore" })).toBeNull();
   });
+});
+
+test("a find that cannot be worked out says why, or which held course is closed", () => {
+  const price = { pointer: "/find/purchase/price", message: "price must be at least 0, not -4" };
+  expect(problemWords([price], null, [])).toBe("Not worked out. Price must be at least 0, not -4.");
+  const course = { pointer: "/course", message: "course requires a course that is open" };
+  expect(problemWords([course], "restore", [])).toBe(
+    "Restoring is closed to this bike. Let it choose; its own page says why.",
+  );
 });
 
 describe("the titles of the charts", () => {
