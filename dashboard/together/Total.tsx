@@ -19,7 +19,10 @@ export function Total({ total, leaving, goal, currency }: TotalProps) {
         <dt>Money left</dt>
         <dd>
           <b>{money(total.margin, currency)}</b>
-          <span>8 outcomes in 10: {moneyRange(total.marginP10, total.marginP90, currency)}</span>
+          <span>
+            8 outcomes in 10:{" "}
+            <span class="nowrap">{moneyRange(total.marginP10, total.marginP90, currency)}</span>
+          </span>
         </dd>
       </div>
       <div>
@@ -37,7 +40,9 @@ export function Total({ total, leaving, goal, currency }: TotalProps) {
         <dt>Hours</dt>
         <dd>
           <b>{hours(total.hours)}</b>
-          <span>8 in 10: {between(hours(total.hoursP10), hours(total.hoursP90))}</span>
+          <span>
+            8 in 10: <span class="nowrap">{between(hours(total.hoursP10), hours(total.hoursP90))}</span>
+          </span>
         </dd>
       </div>
       <div>
