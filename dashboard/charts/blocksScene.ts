@@ -38,7 +38,8 @@ export function blocksScene(told: BlocksTold, size: Size, measure: Measure): Sce
         paintBlock(pen, plane, block, pen.at.slice(i * 4, i * 4 + 4), told.goal);
       });
       paintLines(pen, plane, told);
-      blocks.forEach((block, i) => {
+      // The first last: the chosen stand before those left.
+      [...blocks.entries()].reverse().forEach(([i, block]) => {
         paintRange(pen, plane, block, pen.at.slice(i * 4, i * 4 + 4));
       });
       paintActive(pen, pen.active === null ? undefined : blocks[pen.active], plane);
@@ -106,12 +107,14 @@ function paintLines({ ink, palette }: Pen, plane: Plane, told: BlocksTold): void
   stroke(ink, { x, y: 0 }, { x, y: height }, palette.ink, 2.5);
 }
 
-/** Narrower columns have no room for a sign. */
+/** Narrower columns have no room for a sign, or not even for a range: those are told by the table. In pixels. */
 const SIGN_ROOM = 15;
+const RANGE_ROOM = 6;
 
 function paintRange({ ink, palette }: Pen, plane: Plane, block: PlacedBlock, at: readonly Point[]): void {
   const [left, right, low, high] = at;
   if (left === undefined || right === undefined || low === undefined || high === undefined) return;
+  if (right.x - left.x < RANGE_ROOM) return;
   whisker(ink, low, high, palette.ink, [block.p10 < foot(plane), block.p90 > plane.y.max]);
   if (right.x - left.x < SIGN_ROOM) return;
   const style = { path: block.sign, token: block.token, filled: block.chosen, hatched: false };

@@ -32,10 +32,11 @@ export function spreadScene(told: SpreadTold, size: Size, measure: Measure): Sce
     paint(pen) {
       paintGround(pen, plane, told);
       for (const point of points) paintOthers(pen, plane, point);
-      points.forEach((point, i) => {
+      [...points.entries()].reverse().forEach(([i, point]) => {
         paintRanges(pen, plane, point, pen.at.slice(i * 5, i * 5 + 5));
       });
-      points.forEach((point, i) => {
+      // The first last: the chosen stand before those left.
+      [...points.entries()].reverse().forEach(([i, point]) => {
         const at = pen.at[i * 5];
         if (at === undefined) return;
         const { sign: path, token, filled, hatched } = point;

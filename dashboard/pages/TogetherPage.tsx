@@ -32,14 +32,15 @@ export function TogetherPage() {
       <p class="crumb">
         <a href="/">Finds</a> <a href="/compare">Side by side</a>
       </p>
-      <div class="sethead">
+      {/* Whoever moves a slider without seeing the page hears the new answer. */}
+      <div class="sethead" aria-live="polite">
         <Heading title="Which together">
           {stood === null ? "Which of your finds go together?" : headlineOf(stood)}
         </Heading>
-        <p class="working" role="status">
-          {status === "slow" ? "Working it out" : ""}
-        </p>
       </div>
+      <p class="working" role="status">
+        {status === "slow" ? "Working it out" : ""}
+      </p>
       {fault !== null && <Trouble fault={fault} again={() => setAsking.again()} />}
       <div class="together">
         <TermsPanel stood={stood} currency={currency} />

@@ -24,12 +24,15 @@ export function HoursPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
       margin: shown.margin.mean,
     })),
   );
+  const others = told.points.some((point) => point.others.length > 0)
+    ? " Small and pale: its other courses."
+    : "";
   return (
     <PlanePanel
       id="money-against-hours"
       title={title}
       lines={[
-        "All along a slanting line an hour earns the same. Filled: chosen. Strokes: 8 outcomes in 10. Small and pale: its other courses. Grey ground: loses money.",
+        `All along a slanting line an hour earns the same. Filled: chosen. Strokes: 8 outcomes in 10.${others} Grey ground: loses money.`,
       ]}
       dimmed={dimmed}
       rows={rows}

@@ -33,10 +33,10 @@ export function PlanePanel({ id, title, lines, spec, rows, tellings, table, dimm
   }));
   const save = async () => {
     if (panel.current === null) return;
-    const { pictureOf } = await import("../charts/picture.ts");
-    const note = noteFor(rows);
     try {
-      handOver(`${id}.png`, await pictureOf({ title, lines, key, note, spec }, panel.current));
+      const { pictureOf } = await import("../charts/picture.ts");
+      const told = { title, lines, key, note: noteFor(rows), spec };
+      handOver(`${id}.png`, await pictureOf(told, panel.current));
       setFailed(false);
     } catch {
       setFailed(true);
@@ -79,7 +79,7 @@ export function PlanePanel({ id, title, lines, spec, rows, tellings, table, dimm
       </div>
       {failed && (
         <p class="wrong" role="alert">
-          This browser made no picture of it. The table below holds the same figures.
+          No picture came of it. Try again; the table below holds the same figures.
         </p>
       )}
       <TableDetails caption={title} head={table.head} rows={table.rows} />

@@ -47,9 +47,14 @@ function fitSentence({ chosen, candidates, nextIn, objective }: SetTold, goal: n
       ? `${all} leaves money.`
       : `${all} pays your ${goalMoney(goal, currency)} an hour.`;
   }
-  if (chosen.length === candidates.length) return `All ${count(chosen.length)} fit.`;
+  if (chosen.length === candidates.length) return `${capital(allOf(chosen.length))} fit.`;
   const fit = chosen.length === 1 ? `One fits: ${chosen[0]}` : `${capital(count(chosen.length))} fit`;
   return nextIn === null ? `${fit}; nothing else would pay.` : `${fit}.`;
+}
+
+/** "both", "all three". */
+export function allOf(n: number): string {
+  return n === 2 ? "both" : `all ${count(n)}`;
 }
 
 /** What more would bring. */

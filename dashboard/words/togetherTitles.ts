@@ -2,6 +2,7 @@ import { capital, count } from "./count.ts";
 import { goalMoney } from "./money.ts";
 import { likelyRate } from "./range.ts";
 import { bareHours } from "./time.ts";
+import { allOf } from "./together.ts";
 
 /** A find with figures, as a title counts it. */
 export interface TitledRow {
@@ -29,7 +30,7 @@ export function meritTitle({ chosen, of, hours, nextIn, overrun }: MeritTold): s
   const all = chosen === of && of > 1;
   const rest =
     nextIn !== null ? `; ${nextIn.called} comes next` : chosen === of ? "" : "; nothing else would pay";
-  const many = all ? `all ${count(of)}` : count(chosen);
+  const many = all ? allOf(of) : count(chosen);
   // Where something else than hours is lacking, hours are not what holds.
   if (hours === null || (nextIn !== null && !nextIn.needsHours))
     return `${capital(many)} ${chosen === 1 ? "is" : "are"} in${rest}`;
@@ -80,7 +81,7 @@ export function costTitle(rows: readonly { readonly value: number; readonly cost
     return above === 1 ? "It sells for more than the cash in it" : "It sells for less than the cash in it";
   if (above === 0) return "None sells for more than the cash in it";
   const who =
-    above === rows.length ? `All ${count(above)}` : `${capital(count(above))} of ${count(rows.length)}`;
+    above === rows.length ? capital(allOf(above)) : `${capital(count(above))} of ${count(rows.length)}`;
   return above === 1
     ? `${who} sells for more than the cash in it`
     : `${who} sell for more than the cash in them`;

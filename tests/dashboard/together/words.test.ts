@@ -66,6 +66,8 @@ describe("the heading", () => {
   test("where all fit, and where all that pay do", () => {
     const all = { chosen: TOLD.candidates, nextIn: null, budgets: FREE };
     expect(head(all)).toBe("All three fit.");
+    const two = TOLD.candidates.slice(0, 2);
+    expect(head({ ...all, candidates: two, chosen: two })).toBe("Both fit.");
     expect(head({ ...all, chosen: TOLD.candidates.slice(0, 2) })).toBe("Two fit; nothing else would pay.");
     expect(head({ ...all, chosen: ["the plum hybrid"] })).toBe(
       "One fits: the plum hybrid; nothing else would pay.",
