@@ -42,6 +42,7 @@ export function TogetherPage() {
         {status === "slow" ? "Working it out" : ""}
       </p>
       {fault !== null && <Trouble fault={fault} again={() => setAsking.again()} />}
+      <Provisos />
       <div class="together">
         <TermsPanel stood={stood} currency={currency} />
         {stood !== null && <SetPanel stood={stood} dimmed={dimmed} />}
@@ -53,7 +54,6 @@ export function TogetherPage() {
           <CostPanel stood={stood} dimmed={dimmed} />
         </>
       )}
-      <Provisos />
       {known !== null && <Unfinished known={known} />}
     </main>
   );
@@ -88,8 +88,8 @@ function Provisos() {
     <>
       {monthsDiffer && (
         <p class="note">
-          Your finds name different months of sale. Here the seasons are averaged, so figures may differ a
-          little from those on a find's own page.
+          Your finds name different months of sale. Here the seasons are averaged, so figures differ from
+          those on a find's own page.
         </p>
       )}
       {pricesLeft > 0 && (
