@@ -80,23 +80,12 @@ function headlineOf({ answer, rows, goal }: Standing): string {
 
 /** Where the figures here are not those of a find's own page, and why. */
 function Provisos() {
-  const question = setQuestion.value;
-  if (question === null) return null;
-  const { monthsDiffer, pricesLeft } = question;
+  const pricesLeft = setQuestion.value?.pricesLeft ?? 0;
+  if (pricesLeft === 0) return null;
   const used = finds.value[0]?.body.comparables?.length ?? 0;
   return (
-    <>
-      {monthsDiffer && (
-        <p class="note">
-          Your finds name different months of sale. Here the seasons are averaged, so figures differ from
-          those on a find's own page.
-        </p>
-      )}
-      {pricesLeft > 0 && (
-        <p class="note">
-          With so many finds only the newest {used - pricesLeft} of your {used} prices are used here.
-        </p>
-      )}
-    </>
+    <p class="note">
+      With so many finds only the newest {used - pricesLeft} of your {used} prices are used here.
+    </p>
   );
 }

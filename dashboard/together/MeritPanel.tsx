@@ -30,7 +30,7 @@ export function MeritPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
     overrun: answer.overruns.length > 0,
   });
   const lines = [
-    "As wide as its hours, as high as what each of them earns; what stands above your goal is left for you. Filled: chosen; these come first, then those left, each best rate first. Upright strokes: 8 outcomes in 10. Dashed: hardly looked at yet. Hatched: loses money.",
+    "As wide as its hours, as high as what each of them earns; what stands above your goal is left for you. Best rate first. Filled: chosen; outlined: left. The upright line is where your hours end if they are filled in this order; the set may pass one over that is too long or too dear. Strokes: 8 outcomes in 10. Dashed: hardly looked at yet. Hatched: loses money.",
     ...(budgets.hours !== null && !hasHoursLine(told)
       ? [`Your ${hours(budgets.hours)} reach beyond all of them, so their line is not drawn.`]
       : []),

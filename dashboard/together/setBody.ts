@@ -12,8 +12,6 @@ export interface SetWish {
 
 export interface SetQuestion {
   readonly body: ComparisonBody;
-  /** The finds name different months of sale, so none is sent. */
-  readonly monthsDiffer: boolean;
   /** Older prices of the user's own that had to stay out. */
   readonly pricesLeft: number;
 }
@@ -25,15 +23,12 @@ const MOST_READINGS = 20_000;
 
 /**
  * The question which finds to take together, from the question of each find. There is one workshop for all, so of theirs it takes what is the
- * workshop's: the goal and the prices of parts. The month of sale is that of a find; it goes along only where all agree, for a wrong month would move
- * every price, and without one the seasons are averaged.
+ * workshop's: the goal and the prices of parts. The month of sale goes along with each find.
  * @param finds each with its own body; the id of the dashboard becomes the label in the answer
  */
 export function setBody(finds: readonly Find[], wish: SetWish): SetQuestion {
   const { hourlyGoal, budgets, objective, courses } = wish;
   const workshops = finds.map(({ body }) => body.workshop);
-  const months = new Set(workshops.map((one) => one?.month));
-  const [month] = months;
   const partPrices = workshops.find((one) => one?.partPrices !== undefined)?.partPrices;
   const most = Math.floor(MOST_READINGS / Math.max(1, finds.length));
   // Newest first, so that the oldest are left.
@@ -41,7 +36,6 @@ export function setBody(finds: readonly Find[], wish: SetWish): SetQuestion {
   const common = commonTo(own);
   const pricesLeft = Math.max(0, ...finds.map(({ body }) => (body.comparables?.length ?? 0) - most));
   return {
-    monthsDiffer: months.size > 1,
     pricesLeft,
     body: {
       finds: finds.map(({ id, body }, i) => {
@@ -50,13 +44,13 @@ export function setBody(finds: readonly Find[], wish: SetWish): SetQuestion {
           find: { ...body.find, id },
           observations: body.observations ?? {},
           ...(apart.length === 0 ? {} : { comparables: apart }),
+          ...(body.workshop?.month === undefined ? {} : { month: body.workshop.month }),
           course: courses[id] ?? null,
         };
       }),
       ...(common.size === 0 ? {} : { comparables: [...common.values()] }),
       workshop: {
         hourlyGoal,
-        ...(months.size === 1 && month !== undefined ? { month } : {}),
         ...(partPrices === undefined ? {} : { partPrices }),
       },
       budgets,

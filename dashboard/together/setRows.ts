@@ -44,7 +44,7 @@ export interface OutsideRow {
 }
 
 export interface SetRows {
-  /** The chosen, then those left, each by margin per hour. */
+  /** By margin per hour, the highest first. */
   readonly rows: readonly SetRow[];
   readonly outside: readonly OutsideRow[];
 }
@@ -54,9 +54,8 @@ export function setRows(answer: ComparisonAnswer, asked: ComparisonBody, finds: 
   const held = new Map(asked.finds.map(({ find, course }) => [find.id, course ?? null]));
   const known = new Map(finds.map((find) => [find.id, find]));
   const compared = new Map(answer.finds.map((one) => [one.id, one]));
-  const order = [true, false].flatMap((chosen) => answer.meritOrder.filter((one) => one.chosen === chosen));
   const rows: Omit<SetRow, "number">[] = [];
-  for (const { id, course, chosen } of order) {
+  for (const { id, course, chosen } of answer.meritOrder) {
     const find = known.get(id);
     const one = compared.get(id);
     if (find === undefined || one === undefined || isProblem(one)) continue;

@@ -41,11 +41,11 @@ describe("which together", () => {
     await page.getByLabel("Hours, exact").fill("24");
     await page.getByRole("checkbox", { name: "No limit on cash" }).check();
     await page.getByLabel("Places on the floor, exact").fill("5");
-    await headed(page, /^Five fit; nothing else would pay\.$/);
+    await headed(page, /^Three fit\..* h more would bring in the yellow folder\.$/);
     await page.getByRole("radio", { name: /^Money left/ }).check();
-    await headed(page, /^Five fit\..* and one place more would bring in the orange racer\.$/);
+    await headed(page, /^Three fit\..* h more would bring in the ferry-shed roadster\.$/);
     await page.reload();
-    await headed(page, /^Five fit\..* and one place more would bring in the orange racer\.$/);
+    await headed(page, /^Three fit\..* h more would bring in the ferry-shed roadster\.$/);
     expect(await page.getByLabel("Hours, exact").inputValue()).toBe("24");
   });
 

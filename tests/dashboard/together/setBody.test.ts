@@ -35,17 +35,14 @@ describe("the question which to take together", () => {
     expect(body.workshop).toEqual({ hourlyGoal: 12 });
   });
 
-  test("takes the goal and the prices of parts, and the month only where all agree", () => {
+  test("takes the goal and the prices of parts once, and each find's own month of sale", () => {
     const workshop = { hourlyGoal: 99, month: 5, partPrices: { chain: 9 } };
-    const agreeing = setBody([selling("a", [], workshop), selling("b", [], workshop)], WISH);
-    expect(agreeing.body.workshop).toEqual({ hourlyGoal: 12, month: 5, partPrices: { chain: 9 } });
-    expect(agreeing.monthsDiffer).toBe(false);
-    const differing = setBody(
+    const { body } = setBody(
       [selling("a", [], workshop), selling("b", [], { partPrices: { chain: 9 } })],
       WISH,
     );
-    expect(differing.body.workshop).toEqual({ hourlyGoal: 12, partPrices: { chain: 9 } });
-    expect(differing.monthsDiffer).toBe(true);
+    expect(body.workshop).toEqual({ hourlyGoal: 12, partPrices: { chain: 9 } });
+    expect(body.finds.map(({ month }) => month)).toEqual([5, undefined]);
   });
 
   test("sends a sale that is alike for all once, and one that is like a find with that find", () => {

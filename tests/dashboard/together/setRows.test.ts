@@ -12,12 +12,12 @@ import { answer, compared, find, stood, TOTAL, WORK } from "./answer.ts";
 const FINDS = [compared("a", WORK(90, 4.5)), compared("b", WORK(120, 8, 300)), compared("c", WORK(-12, 2))];
 
 describe("the rows of an answer", () => {
-  test("the chosen come first, each group by margin per hour, numbered through", () => {
+  test("stand by margin per hour, chosen or not, numbered through", () => {
     const { rows } = stood(answer([compared("d", WORK(30, 2.3)), ...FINDS], ["d"]));
     expect(rows.map(({ find, number, chosen }) => [find.id, number, chosen])).toEqual([
-      ["d", 1, true],
-      ["a", 2, false],
-      ["b", 3, false],
+      ["a", 1, false],
+      ["b", 2, false],
+      ["d", 3, true],
       ["c", 4, false],
     ]);
   });
