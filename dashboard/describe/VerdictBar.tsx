@@ -130,6 +130,8 @@ function Spoken({ appraisal }: { appraisal: Appraisal | null }) {
   const [text, setText] = useState("");
   useEffect(() => {
     if (appraisal === null) return;
+    // A figure from before a stop is gone at once, not half a second later.
+    if (appraisal.decision.stop !== null) setText("");
     const most = appraisal.decision.walkAwayPrice;
     const offer = most === null ? "" : ` Most to offer: ${money(most, appraisal.currency)}.`;
     const reason = appraisal.decision.stop === null ? "" : `: ${stopReason(appraisal)}`;
