@@ -8,6 +8,9 @@ process.env.CLOUDFLARE_CF_FETCH_ENABLED ??= "false";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 
+/** No claim about speed: room for a machine that is busy with something else. */
+const testTimeout = 30_000;
+
 /**
  * Every test of the project. Each project below is a place to run: plain Node for what is pure,
  * the Worker's own runtime for the API and the log, a real browser for the end-to-end tests.
@@ -15,6 +18,8 @@ const root = fileURLToPath(new URL("..", import.meta.url));
 export default defineConfig({
   root,
   test: {
+    // Browser tests wait more than they compute: three at a time keep two cores busy.
+    maxWorkers: 3,
     reporters: ["default", "./tests/reporter/countLine.ts"],
     coverage: {
       provider: "istanbul",
@@ -26,6 +31,7 @@ export default defineConfig({
         root,
         test: {
           name: "engine",
+          testTimeout,
           // Pure functions keep nothing between files, so that one start of a worker serves many.
           isolate: false,
           include: ["tests/*.test.ts", "tests/{engine,outside,regression,data,bench,reporter}/**/*.test.ts"],
@@ -39,12 +45,12 @@ export default defineConfig({
             miniflare: { compatibilityFlags: ["nodejs_compat"] },
           }),
         ],
-        test: { name: "api", include: ["tests/{api,log}/**/*.test.ts"] },
+        test: { name: "api", testTimeout, include: ["tests/{api,log}/**/*.test.ts"] },
       },
       {
         root,
         oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
-        test: { name: "dashboard", include: ["tests/dashboard/**/*.test.{ts,tsx}"] },
+        test: { name: "dashboard", testTimeout, include: ["tests/dashboard/**/*.test.{ts,tsx}"] },
       },
       {
         root,
@@ -52,9 +58,8 @@ export default defineConfig({
           name: "e2e",
           include: ["tests/e2e/**/*.test.ts"],
           globalSetup: ["./tests/e2e/setup/globalSetup.ts"],
-          testTimeout: 30_000,
+          testTimeout,
           hookTimeout: 60_000,
-          fileParallelism: false,
         },
       },
     ],
