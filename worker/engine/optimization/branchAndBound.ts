@@ -3,8 +3,9 @@ import { enumerate, fewCombinations } from "./enumeration.ts";
 import { improve } from "./improvement.ts";
 import { type Incumbent, offer } from "./incumbent.ts";
 import { lagrangianBound } from "./lagrangianBound.ts";
+import { mostDivided } from "./mostDivided.ts";
 import { narrowed, type OpenGroups, withSettled } from "./openGroups.ts";
-import { copyOf, FREE, type PriceBasis } from "./priceBasis.ts";
+import { copyOf, type PriceBasis } from "./priceBasis.ts";
 import { repair } from "./repair.ts";
 import type { Scratch } from "./scratch.ts";
 
@@ -32,9 +33,12 @@ export function branchAndBound(
   scratch: Scratch,
 ): Search {
   const settled = new Int32Array(tables.first.length - 1);
-  const candidate = new Int32Array(settled.length);
   let [nodes, target, unexplored] = [0, -Infinity, -Infinity];
+  /** What a bound must exceed. */
   const least = (): number => Math.max(incumbent.value, target) + tables.tie;
+  /** The bound with an option taken: the least bound less its regret. */
+  const promiseOf = (bound: number, option: number): number =>
+    bound - scratch.best[tables.groupOf[option]!]! + scratch.reduced[option]!;
 
   const visit = (parent: OpenGroups, basis: PriceBasis, promised: number): void => {
     if (promised <= least()) return;
@@ -47,53 +51,42 @@ export function branchAndBound(
     if (open === null) return;
     let bound = lagrangianBound(tables, open, basis, least(), scratch);
     if (bound <= least()) return;
-    candidate.set(settled);
-    for (const group of open.groups) candidate[group] = basis.key[group]!;
+    const candidate = withKeys(open, basis, settled);
     if (incumbent.value === -Infinity) repair(tables, open, candidate);
     offer(tables, incumbent, candidate);
-    const worthwhile = (option: number): boolean =>
-      bound - scratch.best[tables.groupOf[option]!]! + scratch.reduced[option]! > least();
+    const worthwhile = (option: number): boolean => promiseOf(bound, option) > least();
     if (!open.options.every(worthwhile)) {
       open = narrowed(tables, open, worthwhile, settled);
       if (open === null) return;
       bound = lagrangianBound(tables, open, basis, least(), scratch);
       if (bound <= least()) return;
     }
-    if (open.groups.length === 0) {
-      offer(tables, incumbent, settled);
-      return;
-    }
-    if (fewCombinations(open)) {
-      enumerate(tables, open, bound, settled, incumbent, target, scratch);
-      return;
-    }
+    if (fewCombinations(open)) enumerate(tables, open, bound, settled, incumbent, least, scratch);
+    else branch(open, basis, bound);
+  };
+
+  const branch = (open: OpenGroups, basis: PriceBasis, bound: number): void => {
     const place = mostDivided(tables, open, basis, scratch);
-    const group = open.groups[place]!;
-    const branches = Array.from(
-      open.options.subarray(open.start[place]!, open.start[place + 1]!),
-      (option) => ({
-        option,
-        promised: bound - scratch.best[group]! + scratch.reduced[option]!,
-      }),
-    ).sort((a, b) => b.promised - a.promised);
-    branches.forEach(({ option, promised }, index) => {
-      const branch = withSettled(tables, open, place, option);
-      settled[group] = option;
-      visit(branch, index === branches.length - 1 ? basis : copyOf(basis), promised);
-    });
+    const options = open.options.subarray(open.start[place]!, open.start[place + 1]!);
+    const branches = Array.from(options, (option) => ({ option, promised: promiseOf(bound, option) }));
+    branches.sort((a, b) => b.promised - a.promised);
+    for (const { option, promised } of branches) {
+      settled[open.groups[place]!] = option;
+      visit(withSettled(tables, open, place, option), copyOf(basis), promised);
+    }
   };
 
   const open = narrowed(tables, root, everyOption, settled);
   if (open === null) return { nodes, openBound: -Infinity };
   const basis = copyOf(prices);
-  const bound = lagrangianBound(tables, open, basis, incumbent.value + tables.tie, scratch);
-  if (bound <= incumbent.value + tables.tie) return { nodes, openBound: bound };
-  candidate.set(settled);
-  for (const group of open.groups) candidate[group] = basis.key[group]!;
+  const bound = lagrangianBound(tables, open, basis, least(), scratch);
+  if (bound <= least()) return { nodes, openBound: bound };
+  const candidate = withKeys(open, basis, settled);
   if (repair(tables, open, candidate)) offer(tables, incumbent, candidate);
-  improve(tables, open, incumbent);
-  let openBound = bound;
+  const promising = narrowed(tables, open, (option) => promiseOf(bound, option) > least(), candidate);
+  if (promising !== null) improve(tables, promising, incumbent);
   const gap = bound - incumbent.value;
+  let openBound = bound;
   for (const part of PARTS) {
     target = part < 1 && gap < Infinity ? bound - part * gap : -Infinity;
     visit(open, copyOf(basis), bound);
@@ -110,25 +103,9 @@ function everyOption(): boolean {
   return true;
 }
 
-/** The place of the open group that whole options would move furthest in use: by each tied option's difference from the key, times how far its share is from whole. */
-function mostDivided(
-  { groupOf }: ChoiceTables,
-  open: OpenGroups,
-  { tie, rows }: PriceBasis,
-  { share, keyShare: moved }: Scratch,
-): number {
-  const m = tie.length;
-  moved.fill(0);
-  for (let at = 0; at < m; at++) {
-    const option = tie[at]!;
-    if (option === FREE || option >= groupOf.length) continue;
-    let distance = 0;
-    for (let row = 0; row < m; row++) distance += Math.abs(rows[at * m + row]!);
-    moved[groupOf[option]!]! += distance * Math.min(share[at]!, 1 - share[at]!);
-  }
-  let found = 0;
-  for (let place = 1; place < open.groups.length; place++) {
-    if (moved[open.groups[place]!]! > moved[open.groups[found]!]!) found = place;
-  }
-  return found;
+/** The settled options, and the keys of the open groups. */
+function withKeys(open: OpenGroups, { key }: PriceBasis, settled: Int32Array): Int32Array {
+  const choice = settled.slice();
+  for (const group of open.groups) choice[group] = key[group]!;
+  return choice;
 }

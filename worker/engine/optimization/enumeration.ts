@@ -21,15 +21,15 @@ export function enumerate(
   bound: number,
   settled: Int32Array,
   incumbent: Incumbent,
-  target: number,
+  least: () => number,
   scratch: Scratch,
 ): void {
-  const { use, tie, tolerance } = tables;
+  const { use, tolerance } = tables;
   const { reduced, best } = scratch;
   const rows = tolerance.length;
   const left = open.left.slice();
   const visit = (place: number, promised: number): void => {
-    if (promised <= Math.max(incumbent.value, target) + tie) return;
+    if (promised <= least()) return;
     if (place === open.groups.length) {
       offer(tables, incumbent, settled);
       return;
