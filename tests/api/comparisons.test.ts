@@ -248,6 +248,10 @@ describe("a request that is wrong as a whole is refused as a whole", () => {
     const { errors } = await problemIn(await post(PATH, { finds, comparables }), 422);
     expect(errors![0]).toMatchObject({ pointer: "/comparables" });
     expect(errors![0]!.message).toContain("20050");
+    const own = finds.map((find) => ({ ...find, comparables }));
+    expect((await problemIn(await post(PATH, { finds: own }), 422)).errors).toMatchObject([
+      { pointer: "/comparables", message: expect.stringContaining("20050") },
+    ]);
   });
 
   test("prices in another currency need a price level, told once at its field", async () => {

@@ -1,18 +1,19 @@
 import * as z from "zod";
-import { BODY_LIMIT_BYTES } from "../jsonBody.ts";
 import { PROBLEM_MEDIA_TYPE } from "../problem.ts";
 import type { Route } from "../routes/route.ts";
 import { type JsonSchema, schemaUri } from "./jsonSchemas.ts";
 
 type Names = Record<"input" | "output", ReadonlyMap<z.ZodType, string>>;
 
-/** What goes wrong on the routes that take a body, by status. */
-const PROBLEMS: Readonly<Record<string, string>> = {
-  400: "The body is not well-formed JSON",
-  413: `The body holds more than ${BODY_LIMIT_BYTES} bytes`,
-  415: "The body is not sent as application/json",
-  422: "A field is not as the route asks; errors says which and what to change",
-};
+/** What goes wrong on a route that takes a body, by status. */
+function faults(limitBytes: number): Readonly<Record<string, string>> {
+  return {
+    400: "The body is not well-formed JSON",
+    413: `The body holds more than ${limitBytes} bytes`,
+    415: "The body is not sent as application/json",
+    422: "A field is not as the route asks; errors says which and what to change",
+  };
+}
 
 /** One route as an OpenAPI operation. */
 export function operation(route: Route, names: Names): JsonSchema {
@@ -26,7 +27,7 @@ export function operation(route: Route, names: Names): JsonSchema {
     responses: {
       200: answer(route, names),
       ...(route.tagged ? { 304: { description: "The document is the one named in If-None-Match" } } : {}),
-      ...(body === undefined ? {} : problems()),
+      ...(body === undefined ? {} : problems(body.limitBytes)),
       500: problem("Something failed on our side"),
     },
   };
@@ -63,8 +64,10 @@ function refer(schema: z.ZodType, names: ReadonlyMap<z.ZodType, string>): JsonSc
   return inline;
 }
 
-function problems(): JsonSchema {
-  return Object.fromEntries(Object.entries(PROBLEMS).map(([status, words]) => [status, problem(words)]));
+function problems(limitBytes: number): JsonSchema {
+  return Object.fromEntries(
+    Object.entries(faults(limitBytes)).map(([status, words]) => [status, problem(words)]),
+  );
 }
 
 function problem(description: string): JsonSchema {

@@ -25,7 +25,11 @@ export function comparisons(service: Service): Route {
       "Each find as in an appraisal, and the set of finds and courses with the highest total that fits the hours, the cash " +
       "and the room there are: proven best, with what one more of each would add and the find that would come in next. A " +
       "find that cannot be worked out is told with its problem, and the others are answered.",
-    body: () => ({ schema: schemas().documented, example: exampleComparison }),
+    body: () => ({
+      schema: schemas().documented,
+      example: exampleComparison,
+      limitBytes: BODY_LIMIT_BYTES,
+    }),
     answer: answerSchema,
     exampleAnswer: () => answer(schemas().parsed.parse(exampleComparison)),
     tagged: false,

@@ -1,7 +1,7 @@
 import type * as z from "zod";
 import type { AppraisalRequest } from "../../engine/decision/appraisalRequest.ts";
 import type { Book } from "../../engine/decision/book.ts";
-import { jsonBody } from "../jsonBody.ts";
+import { BODY_LIMIT_BYTES, jsonBody } from "../jsonBody.ts";
 import type { Service } from "../service.ts";
 import { exampleRequest } from "./exampleRequest.ts";
 import type { Route } from "./route.ts";
@@ -24,7 +24,7 @@ export function findRoute<Answer>(
   return {
     ...route,
     method: "post",
-    body: () => ({ schema: request(), example: exampleRequest }),
+    body: () => ({ schema: request(), example: exampleRequest, limitBytes: BODY_LIMIT_BYTES }),
     exampleAnswer: () => compute(request().parse(exampleRequest), book()),
     tagged: false,
     mount: (app) => {

@@ -5,6 +5,8 @@ import type * as z from "zod";
 export interface RouteBody {
   readonly schema: z.ZodType;
   readonly example: unknown;
+  /** The largest it may be. */
+  readonly limitBytes: number;
 }
 
 /** One route: what it is, for the document, and how it answers. The app and the document are both made from it. */

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import type { Catalogue } from "../../engine/decision/catalogue.ts";
-import { comparable, MOST_COMPARABLES } from "./comparables.ts";
+import { comparables } from "./comparables.ts";
 import { currency } from "./currency.ts";
 import { currencyFaults } from "./currencyFaults.ts";
 import { find } from "./find.ts";
@@ -41,11 +41,7 @@ export function appraisalRequest({ checks, parts, tools, currency: defaultCurren
       currency: currency.optional(),
       find: find(parts),
       observations: observations(checks).default({}),
-      comparables: z
-        .array(comparable)
-        .max(MOST_COMPARABLES)
-        .optional()
-        .describe("Prices you know of, paid or asked: the value learns from them"),
+      comparables: comparables("Prices you know of, paid or asked: the value learns from them"),
       workshop: workshop(parts, tools).optional(),
     })
     .superRefine((request, context) => {

@@ -8,7 +8,7 @@ import { currency } from "./currency.ts";
 import { eraOfYear } from "./eraOfYear.ts";
 
 /** Enough for a lifetime of sales. */
-export const MOST_COMPARABLES = 5000;
+const MOST_COMPARABLES = 5000;
 /** No bicycle sold for less: below it a slip would send every sum out of range. */
 const LEAST_PRICE = 0.01;
 /** A hundred years: older counts for nothing. */
@@ -49,7 +49,12 @@ const flat = z.strictObject({
 type Flat = z.output<typeof flat>;
 
 /** One price the user knows of. What is left out of its description is averaged over, never guessed. */
-export const comparable = flat.superRefine(refuseContradiction).transform(toComparable);
+const comparable = flat.superRefine(refuseContradiction).transform(toComparable);
+
+/** Prices the user knows of. */
+export function comparables(description: string) {
+  return z.array(comparable).max(MOST_COMPARABLES).optional().describe(description);
+}
 
 function refuseContradiction({ era, year, state, condition }: Flat, context: z.RefinementCtx): void {
   if (era !== undefined && year !== undefined && eraOfYear(year) !== era) {

@@ -3,7 +3,7 @@ import { OBJECTIVES } from "../../engine/portfolio/comparison.ts";
 import { COURSES } from "../../engine/service/operation.ts";
 import { money } from "./amounts.ts";
 import type { Vocabulary } from "./appraisalRequest.ts";
-import { comparable, MOST_COMPARABLES } from "./comparables.ts";
+import { comparables } from "./comparables.ts";
 import { currency } from "./currency.ts";
 import { currencyFaults } from "./currencyFaults.ts";
 import { find } from "./find.ts";
@@ -30,11 +30,7 @@ export function comparisonSchemas({ checks, parts, tools, currency: tables }: Vo
   const entry = z.strictObject({
     find: find(parts),
     observations: observations(checks).default({}),
-    comparables: z
-      .array(comparable)
-      .max(MOST_COMPARABLES)
-      .optional()
-      .describe("Prices that bear on this find alone, beside the request's own"),
+    comparables: comparables("Prices that bear on this find alone, beside the request's own"),
     month: z.int().min(1).max(12).optional().describe("Month of its sale, where it is not the workshop's"),
     course: z
       .enum(COURSES)
@@ -44,11 +40,7 @@ export function comparisonSchemas({ checks, parts, tools, currency: tables }: Vo
   });
   const frame = {
     currency: currency.optional(),
-    comparables: z
-      .array(comparable)
-      .max(MOST_COMPARABLES)
-      .optional()
-      .describe("Prices you know of, for every find"),
+    comparables: comparables("Prices you know of, for every find"),
     workshop: workshop(parts, tools).optional(),
     budgets: budgets.optional(),
     objective: z
@@ -64,15 +56,27 @@ export function comparisonSchemas({ checks, parts, tools, currency: tables }: Vo
     documented: z.strictObject({ ...frame, finds: finds(entry) }),
     /** As it is parsed first: each find is parsed on its own, so that one bad find does not cost the others their answer. */
     parsed: z.strictObject({ ...frame, finds: finds(z.unknown()) }).superRefine((request, context) => {
-      const { comparables = [], finds: entries } = request;
       for (const fault of currencyFaults({ ...request, tables }))
         context.addIssue({ code: "custom", ...fault });
-      const readings = entries.length * comparables.length;
+      const readings = readingsIn(request);
       if (readings <= MOST_READINGS) return;
-      const message = `comparables hold ${comparables.length} prices for ${entries.length} finds, ${readings} readings: at most ${MOST_READINGS} are worked out at once, so leave out the oldest or ask about fewer finds`;
+      const message = `comparables come to ${readings} readings, each price once for each find that takes it in: at most ${MOST_READINGS} are worked out at once, so leave out the oldest or ask about fewer finds`;
       context.addIssue({ code: "custom", path: ["comparables"], message });
     }),
   };
+}
+
+/** How often a price is read: the request's own for every find, a find's own for it. Finds are not parsed yet. */
+function readingsIn(request: {
+  readonly comparables?: readonly unknown[] | undefined;
+  readonly finds: readonly unknown[];
+}): number {
+  const own = request.finds.reduce<number>((sum, entry) => {
+    const listed =
+      typeof entry === "object" && entry !== null && "comparables" in entry ? entry.comparables : [];
+    return sum + (Array.isArray(listed) ? listed.length : 0);
+  }, 0);
+  return own + request.finds.length * (request.comparables?.length ?? 0);
 }
 
 export type ComparisonSchemas = ReturnType<typeof comparisonSchemas>;

@@ -19,21 +19,38 @@ export function overrunsOf(
     const short = needs - given;
     if (short <= 0) return [];
     const freeing = locked.filter((_, index) => uses[index]! >= short).map(({ id }) => id);
-    return [{ budget, given, needs, short, freeing, explanation: explain(budget, given, needs, currency) }];
+    const remedy =
+      locked.length === 1
+        ? "set it free"
+        : freeing.length > 0
+          ? "set one of them free"
+          : "set more than one of them free";
+    return [
+      {
+        budget,
+        given,
+        needs,
+        short,
+        freeing,
+        explanation: `${told(budget, given, needs, currency)}: ${remedy}, or allow ${amount(budget, short, currency)} more.`,
+      },
+    ];
   });
 }
 
-function explain(budget: BudgetName, given: number, needs: number, currency: string): string {
-  const amount: Readonly<Record<BudgetName, (value: number) => string>> = {
-    hours: (value) => `${rounded(value)} hours`,
-    cash: (value) => `${currency} ${rounded(value)}`,
-    slots: (value) => `${value} ${value === 1 ? "place" : "places"}`,
-  };
-  const tell = amount[budget];
-  return (
-    `The courses taken in any case need ${tell(needs)}, and there are ${tell(given)}: ` +
-    `set one of them free or allow ${tell(needs - given)} more.`
-  );
+function told(budget: BudgetName, given: number, needs: number, currency: string): string {
+  return `The courses taken in any case need ${amount(budget, needs, currency)}, and there are ${amount(budget, given, currency)}`;
+}
+
+function amount(budget: BudgetName, value: number, currency: string): string {
+  switch (budget) {
+    case "hours":
+      return `${rounded(value)} hours`;
+    case "cash":
+      return `${currency} ${rounded(value)}`;
+    case "slots":
+      return `${value} ${value === 1 ? "place" : "places"}`;
+  }
 }
 
 /** To a tenth, upwards: what is allowed more must be enough. */
