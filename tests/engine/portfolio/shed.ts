@@ -17,6 +17,16 @@ export const SHED: readonly SubmittedFind[] = CASES.map((one) => {
   };
 });
 
+/** So many finds: the worked cases over and over, each at another price and distance. */
+export function shedOf(count: number): readonly SubmittedFind[] {
+  return Array.from({ length: count }, (_, index) => {
+    const one = SHED[index % SHED.length]!;
+    const purchase = { price: 5 + ((index * 7) % 41), travelMinutes: (index * 13) % 37, paid: false };
+    const find = { ...one.request.find, purchase };
+    return { ...one, id: `${one.id} ${index}`, request: { ...one.request, find } };
+  });
+}
+
 /** The candidates among some finds. */
 export function candidatesOf(finds: readonly SubmittedFind[], worth: Worth = netBenefitOf): Candidate[] {
   return finds.flatMap((find) => candidateOf(find, weighFind(find.request, BOOK), worth) ?? []);
