@@ -2,9 +2,10 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/ho
 import { measureIn } from "./measure.ts";
 import { MarkTip, OverText, Ticks } from "./PlaneTexts.tsx";
 import { onTheme, paletteOf } from "./palette.ts";
-import { type Telling, target } from "./place.ts";
+import type { Telling } from "./place.ts";
 import { type Measure, markAt, type Scene, type Size } from "./plane.ts";
 import { createPlane, type PlaneChart } from "./planeChart.ts";
+import { useMarks } from "./useMarks.ts";
 
 /** A chart of two axes: its sentence, what the axes count, and how it is drawn at a size. */
 export interface PlaneSpec {
@@ -32,8 +33,7 @@ export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) 
   const canvas = useRef<HTMLCanvasElement>(null);
   const chart = useRef<PlaneChart | null>(null);
   const [size, setSize] = useState<Size | null>(null);
-  const [active, setActive] = useState<number | null>(null);
-  const [spoken, setSpoken] = useState("");
+  const { active, telling, spoken, point, onKeyDown, onBlur, onPointerLeave } = useMarks(tellings, onPick);
   const [themed, setThemed] = useState(0);
   useLayoutEffect(() => {
     const box = plot.current;
@@ -65,23 +65,7 @@ export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) 
     if (scene !== null) chart.current?.show(scene, active);
   }, [scene, active]);
 
-  const telling = active === null ? undefined : tellings[active];
   const mark = active === null ? undefined : scene?.marks[active];
-
-  function move(to: number | null): void {
-    setActive(to);
-    const told = to === null ? undefined : tellings[to];
-    setSpoken(told === undefined ? "" : `${told.title}. ${told.lines.join(". ")}`);
-  }
-
-  function onKeyDown(event: KeyboardEvent): void {
-    const to = target(event.key, active, tellings as readonly Telling[]);
-    if (to !== undefined) {
-      event.preventDefault();
-      move(to);
-    } else if (event.key === "Enter" && active !== null) onPick(active);
-  }
-
   const at = (event: MouseEvent) =>
     scene === null ? null : markAt(scene.marks, { x: event.offsetX, y: event.offsetY });
 
@@ -102,9 +86,9 @@ export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) 
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the one tab stop of the chart, moved in by arrow keys
         tabIndex={0}
         onKeyDown={onKeyDown}
-        onBlur={() => move(null)}
-        onPointerMove={(event) => setActive(at(event))}
-        onPointerLeave={() => setActive(null)}
+        onBlur={onBlur}
+        onPointerLeave={onPointerLeave}
+        onPointerMove={(event) => point(at(event))}
         onClick={(event) => {
           const picked = at(event);
           if (picked !== null) onPick(picked);
@@ -116,7 +100,7 @@ export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) 
             <OverText key={`${text.kind} ${text.text}`} text={text} />
           ))}
         </div>
-        {telling !== undefined && mark !== undefined && size !== null && (
+        {telling !== null && mark !== undefined && size !== null && (
           <MarkTip telling={telling} mark={mark} size={size} />
         )}
         <p class="sr" aria-live="polite">

@@ -1,7 +1,8 @@
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { onTheme } from "./palette.ts";
 import type { Strip } from "./pen.ts";
-import { nearest, type Place, placeOf, sameOr, type Telling, target } from "./place.ts";
+import { nearest, type Place, placeOf, sameOr, type Telling } from "./place.ts";
+import { useMarks } from "./useMarks.ts";
 
 interface Drawn<S> {
   show(settings: S, glide: boolean): void;
@@ -30,8 +31,7 @@ export function PlotLayer<S>({ label, create, settings, tellings, onPick, quiet 
   const chart = useRef<Drawn<S> | null>(null);
   const shownAt = useRef("");
   const [place, setPlace] = useState<Place | null>(null);
-  const [active, setActive] = useState<number | null>(null);
-  const [spoken, setSpoken] = useState("");
+  const { active, telling, spoken, point, onKeyDown, onBlur, onPointerLeave } = useMarks(tellings, onPick);
   const [themed, setThemed] = useState(0);
   // The canvas is taken over once for a list of rows; a list of another length is measured anew.
   useLayoutEffect(() => {
@@ -61,22 +61,6 @@ export function PlotLayer<S>({ label, create, settings, tellings, onPick, quiet 
     chart.current?.show(settings(place, active), glide);
   }, [place, active, settings, themed]);
 
-  const telling = active === null ? null : (tellings[active] ?? null);
-
-  function move(to: number | null): void {
-    setActive(to);
-    const told = to === null ? null : tellings[to];
-    setSpoken(told === null || told === undefined ? "" : `${told.title}. ${told.lines.join(". ")}`);
-  }
-
-  function onKeyDown(event: KeyboardEvent): void {
-    const to = target(event.key, active, tellings);
-    if (to !== undefined) {
-      event.preventDefault();
-      move(to);
-    } else if (event.key === "Enter" && active !== null) onPick?.(active);
-  }
-
   const rowAt = (event: MouseEvent) =>
     place === null ? null : nearest(event.offsetY, place.strips, tellings);
 
@@ -101,9 +85,9 @@ export function PlotLayer<S>({ label, create, settings, tellings, onPick, quiet 
       tabIndex={0}
       style={style}
       onKeyDown={onKeyDown}
-      onBlur={() => move(null)}
-      onPointerMove={(event) => setActive(rowAt(event))}
-      onPointerLeave={() => setActive(null)}
+      onBlur={onBlur}
+      onPointerLeave={onPointerLeave}
+      onPointerMove={(event) => point(rowAt(event))}
       onClick={(event) => {
         const row = rowAt(event);
         if (row !== null) onPick?.(row);

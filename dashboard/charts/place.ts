@@ -41,7 +41,7 @@ export function sameOr(before: Place | null, after: Place): Place {
 export function target(
   key: string,
   active: number | null,
-  tellings: readonly (Telling | null)[],
+  tellings: readonly (object | null)[],
 ): number | null | undefined {
   const rows = tellings.flatMap((telling, i) => (telling === null ? [] : [i]));
   const here = active === null ? -1 : rows.indexOf(active);

@@ -1,6 +1,6 @@
-import { useMemo, useState } from "preact/hooks";
-import { target } from "../charts/place.ts";
+import { useMemo } from "preact/hooks";
 import { percent } from "../charts/scale.ts";
+import { useMarks } from "../charts/useMarks.ts";
 import { chartSentence, rowLines } from "../finds/row.ts";
 import { go } from "../state/route.ts";
 import { goalMoney, rate } from "../words/money.ts";
@@ -21,27 +21,15 @@ interface RateColumnsProps {
 
 /** Margin per hour, one upright bar a find on one axis with the goal. One tab stop: arrows move between the finds. */
 export function RateColumns({ finds, goal, currency, dimmed }: RateColumnsProps) {
-  const [active, setActive] = useState<number | null>(null);
-  const [spoken, setSpoken] = useState("");
   const rows = useMemo(() => finds.flatMap(({ row }) => (row === null ? [] : [row])), [finds]);
   const scale = useMemo(() => columnScale(rows, goal, 6), [rows, goal]);
   const tellings = finds.map(({ find, row }) =>
-    row === null ? null : { title: find.name, lines: rowLines(row, goal), at: 0 },
+    row === null ? null : { title: find.name, lines: rowLines(row, goal) },
   );
-  const telling = active === null ? null : (tellings[active] ?? null);
+  const open = (i: number) => go(`/finds/${encodeURIComponent(finds[i]?.find.id ?? "")}`);
+  const { active, telling, spoken, point, onKeyDown, onBlur, onPointerLeave } = useMarks(tellings, open);
   const from = (value: number) => `${100 - percent(value, scale)}%`;
   const near = (tick: number) => Math.abs(percent(tick, scale) - percent(goal, scale)) < 6;
-
-  function onKeyDown(event: KeyboardEvent): void {
-    const to = target(event.key, active, tellings);
-    if (to !== undefined) {
-      event.preventDefault();
-      setActive(to);
-      const told = to === null ? null : tellings[to];
-      setSpoken(told ? `${told.title}. ${told.lines.join(". ")}` : "");
-    } else if (event.key === "Enter" && active !== null) open(active);
-  }
-  const open = (i: number) => go(`/finds/${encodeURIComponent(finds[i]?.find.id ?? "")}`);
 
   return (
     <section class={dimmed ? "ratecols dim" : "ratecols"} aria-labelledby="rate-title">
@@ -64,8 +52,8 @@ export function RateColumns({ finds, goal, currency, dimmed }: RateColumnsProps)
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the one tab stop of the chart, moved in by arrow keys
         tabIndex={0}
         onKeyDown={onKeyDown}
-        onBlur={() => setActive(null)}
-        onPointerLeave={() => setActive(null)}
+        onBlur={onBlur}
+        onPointerLeave={onPointerLeave}
       >
         {finds.map(({ find, row }, i) => (
           <RateColumn
@@ -75,7 +63,7 @@ export function RateColumns({ finds, goal, currency, dimmed }: RateColumnsProps)
             goal={goal}
             height={TALL}
             active={active === i}
-            onPoint={() => setActive(row === null ? null : i)}
+            onPoint={() => point(row === null ? null : i)}
             onPick={() => row !== null && open(i)}
           />
         ))}

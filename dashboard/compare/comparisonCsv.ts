@@ -1,7 +1,7 @@
 import type { Reference } from "../api/types.ts";
 import { namesIn } from "../find/names.ts";
 import { isInvented } from "../finds/ownership.ts";
-import { csvOf, guarded } from "../ownPrices/records.ts";
+import { csvOf, guarded, numberCell } from "../ownPrices/records.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { stopReason } from "../words/verdict.ts";
 import type { Compared } from "./compared.ts";
@@ -84,7 +84,5 @@ const listOf = (names: readonly string[]) => names.join("; ");
 
 /** A number is no formula, whatever its sign; only words are guarded. */
 function cellOf(value: Value): string {
-  if (typeof value !== "number") return guarded(value ?? "");
-  // Never with an exponent, which no reader of figures takes.
-  return value.toLocaleString("en", { useGrouping: false, maximumFractionDigits: 4 });
+  return typeof value === "number" ? numberCell(value) : guarded(value ?? "");
 }

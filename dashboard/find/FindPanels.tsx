@@ -4,6 +4,7 @@ import { planInSight } from "../courses/planInSight.ts";
 import { bestOther } from "../courses/standing.ts";
 import { FindWheel } from "../finds/FindWheel.tsx";
 import type { Find } from "../finds/find.ts";
+import { isInvented } from "../finds/ownership.ts";
 import { ListingFold } from "../listing/ListingFold.tsx";
 import { Warning } from "../signs/Warning.tsx";
 import { CoursesPanel } from "./CoursesPanel.tsx";
@@ -36,7 +37,7 @@ export function FindPanels(props: FindPanelsProps) {
   const wheel = <FindWheel find={find} reference={known} size={104} />;
   const findings = <FindingsPanel appraisal={appraisal} names={names} wheel={wheel} />;
   const listing = (
-    <ListingFold answer={appraisal} body={find.body} reference={known} invented={find.invented} />
+    <ListingFold answer={appraisal} body={find.body} reference={known} invented={isInvented(find)} />
   );
   if (appraisal.decision.stop !== null) {
     return (

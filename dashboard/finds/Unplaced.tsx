@@ -5,6 +5,7 @@ import { sentence } from "../words/plain.ts";
 import { stopReason } from "../words/verdict.ts";
 import type { Answered } from "./answered.ts";
 import type { Find } from "./find.ts";
+import { isInvented, ownership } from "./ownership.ts";
 import type { FindRow } from "./row.ts";
 
 /** A find that a hard caution stops: it comes with no figure. */
@@ -12,7 +13,7 @@ export function Stopped({ find, appraisal }: { find: Find; appraisal: Appraisal 
   return (
     <Warning kind="stop">
       <b>{find.name}: stopped.</b> {sentence(stopReason(appraisal))} No figure is worked out.{" "}
-      {find.invented && <span class="tag">invented</span>}{" "}
+      {isInvented(find) && <span class="tag">{ownership(find)}</span>}{" "}
       <a class="nowrap" href={`/finds/${encodeURIComponent(find.id)}`}>
         What to do
       </a>

@@ -66,6 +66,11 @@ function unguarded(cell: string): string {
   return cell.startsWith("'") && FORMULA.test(cell) ? cell.slice(1) : cell;
 }
 
+/** A number as a cell: a decimal point, never an exponent, which no reader of figures takes. A minus before it is no formula. */
+export function numberCell(value: number): string {
+  return value.toLocaleString("en", { useGrouping: false, maximumFractionDigits: 4 });
+}
+
 /** Writes records with commas, quoted where RFC 4180 asks for it, every line ended by CR LF. */
 export function csvOf(records: readonly (readonly string[])[]): string {
   return `${Papa.unparse(records as string[][], { newline: "\r\n" })}\r\n`;

@@ -1,4 +1,5 @@
 import type { Check, CourseId } from "../api/types.ts";
+import { isInvented, ownership } from "../finds/ownership.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { reference } from "../state/reference.ts";
 import { sentence } from "../words/plain.ts";
@@ -45,7 +46,7 @@ export function Outside({ rows }: { rows: readonly OutsideRow[] }) {
           {stopped.map(({ find, compared }) => (
             <Warning key={find.id} kind="stop">
               <b>{find.name}: stopped.</b> {compared !== null && sentence(stopReason(compared))} No figure is
-              worked out. {find.invented && <span class="tag">invented</span>}{" "}
+              worked out. {isInvented(find) && <span class="tag">{ownership(find)}</span>}{" "}
               <a class="nowrap" href={`/finds/${encodeURIComponent(find.id)}`}>
                 What to do
               </a>
@@ -61,7 +62,7 @@ function Name({ row: { find } }: { row: OutsideRow }) {
   return (
     <>
       <a href={`/finds/${encodeURIComponent(find.id)}`}>{find.name}</a>{" "}
-      <span class="tag">{find.invented ? "invented" : "yours"}</span>
+      <span class="tag">{ownership(find)}</span>
     </>
   );
 }

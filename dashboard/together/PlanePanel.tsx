@@ -1,5 +1,6 @@
 import { useRef, useState } from "preact/hooks";
 import { PlaneLayer, type PlaneSpec } from "../charts/PlaneLayer.tsx";
+import { isInvented } from "../finds/ownership.ts";
 import { handOver } from "../ownPrices/download.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
@@ -88,7 +89,7 @@ export function PlanePanel({ id, title, lines, spec, rows, tellings, table, dimm
 }
 
 function noteFor(rows: readonly SetRow[]): string {
-  const invented = rows.some(({ find }) => find.invented);
+  const invented = rows.some(({ find }) => isInvented(find));
   const whose = invented ? "Invented finds; prices" : "Prices";
   return `Spokeworth. ${whose} from invented demo data: no price here is a market price.`;
 }

@@ -1,4 +1,5 @@
 import type { Objective } from "../api/types.ts";
+import { ownership } from "../finds/ownership.ts";
 import { CourseName } from "../signs/CourseSign.tsx";
 import { money, rate } from "../words/money.ts";
 import { rateRange } from "../words/range.ts";
@@ -27,7 +28,7 @@ export function SetItem({ row, goal, objective, currency }: SetItemProps) {
         </span>
         <div>
           <a href={`/finds/${encodeURIComponent(find.id)}`}>{find.name}</a>{" "}
-          <span class="tag">{find.invented ? "invented" : "yours"}</span>
+          <span class="tag">{ownership(find)}</span>
           <div class="sub">
             <CourseName course={shown.course} />
             <span>

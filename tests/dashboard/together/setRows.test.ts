@@ -73,19 +73,19 @@ describe("the rows of an answer", () => {
 describe("the set as a file", () => {
   const row = (text: string, i: number) => recordsIn(text).records[i]?.cells ?? [];
 
-  test("has a row for each find and one for the whole set, figures to the hundredth", () => {
+  test("has a row for each find and one for the whole set, figures with their units", () => {
     const csv = setCsv(stood(answer(FINDS, ["a"]), [find("a", { invented: true }), find("b"), find("c")]));
     const { records } = recordsIn(csv);
     expect(records).toHaveLength(5);
     const cell = (i: number, name: string) => row(csv, i)[row(csv, 0).indexOf(name)];
     expect(cell(1, "find")).toBe("Bike a");
-    expect(cell(1, "note")).toBe("invented find");
-    expect(cell(2, "note")).toBe("");
+    expect(cell(1, "invented")).toBe("yes");
+    expect(cell(2, "invented")).toBe("no");
     expect(cell(1, "chosen")).toBe("yes");
-    expect(cell(1, "margin per hour")).toBe("20");
-    expect(cell(3, "margin")).toBe("-12");
-    expect(cell(4, "hours")).toBe(String(TOTAL.hours));
-    expect(cell(4, "cash")).toBe(String(TOTAL.cash));
+    expect(cell(1, "margin per hour (EUR/h)")).toBe("20");
+    expect(cell(3, "margin (EUR)")).toBe("-12");
+    expect(cell(4, "your hours (h)")).toBe(String(TOTAL.hours));
+    expect(cell(4, "cash in it (EUR)")).toBe(String(TOTAL.cash));
   });
 
   test("holds no name that a spreadsheet would run", () => {
