@@ -3,6 +3,7 @@ import type { Appraisal, Reference } from "../api/types.ts";
 import { namesIn } from "../find/names.ts";
 import { Reasons } from "../find/Reasons.tsx";
 import type { Find } from "../finds/find.ts";
+import { isInvented, ownership } from "../finds/ownership.ts";
 import { defaultState, offeredStates, type SaleState } from "../listing/saleStates.ts";
 import type { Vocabulary } from "../ownPrices/vocabulary.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
@@ -63,13 +64,13 @@ function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
         : saleTitle(value, state, answer.currency);
   return (
     <main class="page" id="main">
-      <DemoLine own={!find.invented} />
+      <DemoLine own={!isInvented(find)} />
       <p class="crumb">
         <a href="/">Finds</a> / <a href={at}>{find.name}</a> / What to ask
       </p>
       <p class="eyebrow">
         {find.name}
-        <span class="tag">{find.invented ? "invented find" : "your own"}</span>
+        <span class="tag">{ownership(find)}</span>
       </p>
       <Heading title={`What to ask: ${find.name}`}>{title}</Heading>
       <p class="working" role="status">
