@@ -3,6 +3,8 @@ import attributeDefaults from "../data/attribute-defaults.json" with { type: "js
 import cautions from "../data/cautions.json" with { type: "json" };
 import checks from "../data/checks.json" with { type: "json" };
 import defaults from "../data/defaults.json" with { type: "json" };
+import evidenceRules from "../data/evidence-rules.json" with { type: "json" };
+import history from "../data/history.json" with { type: "json" };
 import operations from "../data/operations.json" with { type: "json" };
 import parts from "../data/parts.json" with { type: "json" };
 import partsValue from "../data/parts-value.json" with { type: "json" };
@@ -26,6 +28,8 @@ export const SHIPPED_TABLES: RawTables = {
   priors,
   priorModifiers,
   acquittals,
+  history,
+  evidenceRules,
   attributeDefaults,
   tyreMarkings,
   steps,
@@ -58,6 +62,8 @@ export function loadCatalogue(raw: RawTables): Catalogue {
       acquittals: tables.acquittals,
       attributeDefaults: tables.attributeDefaults,
       tyreNames: tables.tyreMarkings,
+      history: tables.history,
+      symptoms: tables.remedies.filter(({ causes }) => causes.length > 0),
     },
     service: {
       steps: tables.steps,

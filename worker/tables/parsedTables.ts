@@ -1,6 +1,8 @@
 import * as z from "zod";
 import { cautionRow } from "./cautionSchemas.ts";
 import { defaultsTable } from "./defaultsSchema.ts";
+import { evidenceRule } from "./evidenceRuleSchema.ts";
+import { historyTable } from "./historySchema.ts";
 import {
   acquittalRow,
   attributeDefaultRow,
@@ -21,6 +23,8 @@ const SCHEMAS = {
   priors: z.array(priorRow),
   priorModifiers: z.array(priorModifierRow),
   acquittals: z.array(acquittalRow),
+  history: historyTable,
+  evidenceRules: z.array(evidenceRule),
   attributeDefaults: z.array(attributeDefaultRow),
   tyreMarkings: z.array(tyreMarkingRow),
   steps: z.array(stepRow),

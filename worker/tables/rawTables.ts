@@ -4,6 +4,8 @@ export interface RawTables {
   readonly priors: unknown;
   readonly priorModifiers: unknown;
   readonly acquittals: unknown;
+  readonly history: unknown;
+  readonly evidenceRules: unknown;
   readonly attributeDefaults: unknown;
   readonly tyreMarkings: unknown;
   readonly steps: unknown;
@@ -24,6 +26,8 @@ export const FILES: Readonly<Record<keyof RawTables, string>> = {
   priors: "priors.json",
   priorModifiers: "prior-modifiers.json",
   acquittals: "acquittals.json",
+  history: "history.json",
+  evidenceRules: "evidence-rules.json",
   attributeDefaults: "attribute-defaults.json",
   tyreMarkings: "tyre-markings.json",
   steps: "steps.json",

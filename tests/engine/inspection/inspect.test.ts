@@ -141,7 +141,7 @@ describe("front and rear", () => {
 
   test("the wheel not looked at stays unseen", () => {
     const { unseen } = look({ spokes: { rear: { level: "good" } } });
-    expect(unseen.find((one) => one.check === "spokes")).toEqual({
+    expect(unseen.find((one) => one.check === "spokes")).toMatchObject({
       check: "spokes",
       position: "front",
       probabilities: [0.7, 0.2, 0.1],

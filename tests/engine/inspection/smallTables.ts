@@ -2,6 +2,8 @@ import * as z from "zod";
 import tyreMarkings from "../../../data/tyre-markings.json" with { type: "json" };
 import { type AttributeName, type Attributes, ERAS, KEPT } from "../../../worker/engine/bicycle.ts";
 import type { Check, Level, Measurement, Safety, Severity } from "../../../worker/engine/inspection/check.ts";
+import { FACTORS } from "../../../worker/engine/inspection/history/factor.ts";
+import type { HistoryTable } from "../../../worker/engine/inspection/history/historyTable.ts";
 import type { InspectionTables } from "../../../worker/engine/inspection/inspectionTables.ts";
 import { tyreMarkingRow } from "../../../worker/tables/tyreMarkingSchema.ts";
 
@@ -208,6 +210,17 @@ export const STEEL_TOURER: Attributes = {
   fixedGear: "no",
 };
 
+/** Factors that shift nothing: every check keeps its prior whatever is seen. */
+export const NO_LINKS: HistoryTable = {
+  scale: 2.5,
+  factors: FACTORS.map((id) => ({
+    id,
+    name: `Some ${id}`,
+    chance: { indoors: 0.2, sheltered: 0.4, outdoors: 0.7 },
+  })),
+  loadings: [],
+};
+
 export const SMALL_TABLES: InspectionTables = {
   checks: SMALL_CHECKS,
   priors: SMALL_CHECKS.flatMap(({ id, levels }) =>
@@ -245,4 +258,6 @@ export const SMALL_TABLES: InspectionTables = {
     value: STEEL_TOURER[attribute],
   })),
   tyreNames: TYRE_NAMES,
+  history: NO_LINKS,
+  symptoms: [],
 };

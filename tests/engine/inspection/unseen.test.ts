@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { compileInspection } from "../../../worker/engine/inspection/compileInspection.ts";
 import { inspect } from "../../../worker/engine/inspection/inspect.ts";
+import { modified } from "../../../worker/engine/inspection/modified.ts";
 import type { Observations } from "../../../worker/engine/inspection/observation.ts";
-import { modified } from "../../../worker/engine/inspection/unseen.ts";
 import { SMALL_TABLES, STEEL_TOURER } from "./smallTables.ts";
 
 const INDEX = compileInspection(SMALL_TABLES);
@@ -73,6 +73,8 @@ describe("what was not looked at", () => {
     expect(unseen({ brake: { level: "good" } }).get("pads")).toEqual({
       check: "pads",
       probabilities: [1, 0, 0],
+      prior: [0.7, 0.2, 0.1],
+      byClass: Float64Array.from({ length: 48 }, (_, at) => (at % 3 === 0 ? 1 : 0)),
       acquittedBy: "brake",
     });
     expect(unseen({ brake: { level: "poor" } }).get("pads")?.acquittedBy).toBeNull();

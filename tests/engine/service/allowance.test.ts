@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { weighRideable } from "../../../worker/engine/decision/weighRideable.ts";
 import type { Check } from "../../../worker/engine/inspection/check.ts";
 import type { UnseenCheck } from "../../../worker/engine/inspection/finding.ts";
+import { sameInEveryClass } from "../../../worker/engine/inspection/history/classChances.ts";
 import { allowanceFor } from "../../../worker/engine/service/allowance.ts";
 import { curesOf } from "../../../worker/engine/service/cure.ts";
 import { type Fault, needOf } from "../../../worker/engine/service/fault.ts";
@@ -116,7 +117,9 @@ function chances(id: string, weights: readonly number[]): UnseenCheck {
   const { levels } = BOOK.inspection.byId.get(id)!.check;
   const used = levels.map((_, index) => weights[index]! + (index === 0 ? 0.2 : 0));
   const sum = used.reduce((a, b) => a + b, 0);
-  return { check: id, probabilities: used.map((weight) => weight / sum), acquittedBy: null };
+  const probabilities = used.map((weight) => weight / sum);
+  const byClass = sameInEveryClass(probabilities);
+  return { check: id, probabilities, prior: probabilities, byClass, acquittedBy: null };
 }
 
 // They share wheels, tyres, cables and cranks; symptoms are left out, since their causes stand for them.

@@ -1,6 +1,7 @@
 import { DomainError } from "../domainError.ts";
 import { requireSettlingDefaults } from "./attributeDefaults.ts";
 import type { CheckId, LevelId, Prior, PriorModifier } from "./check.ts";
+import { compileHistory } from "./history/compileHistory.ts";
 import { type InspectionIndex, priorKey, type RankedCheck, type RankedModifier } from "./inspectionIndex.ts";
 import type { InspectionTables } from "./inspectionTables.ts";
 import { rankedCheck } from "./rankedCheck.ts";
@@ -27,11 +28,11 @@ export function compileInspection(tables: InspectionTables): InspectionIndex {
   return {
     checks,
     byId,
-    priors: priorsByKey(tables.priors, byId),
     modifiers: grouped(tables.priorModifiers.map((row) => [row.check, rankedModifier(row, byId)] as const)),
     acquittals: grouped(acquittals),
     attributeDefaults: tables.attributeDefaults,
     tyreNames: tables.tyreNames,
+    history: compileHistory(tables.history, tables.symptoms, priorsByKey(tables.priors, byId), byId),
     beadSeatCheck: checks.find((one) => one.check.measurement?.derivation.kind === "bead-seat") ?? null,
   };
 }

@@ -1,4 +1,5 @@
 import type { CheckId, LevelId, Safety, Severity } from "./check.ts";
+import type { History } from "./history/history.ts";
 
 /** Where a finding stands. "both" is a per-wheel check answered once for both wheels; "bike" has no wheels to tell apart. */
 export type Position = "bike" | "front" | "rear" | "both";
@@ -21,12 +22,17 @@ export interface Finding {
   readonly note: string;
 }
 
-/** A check that applies and was not looked at: chances of each level from the priors, after modifiers and acquittals. */
+/** A check that applies and was not looked at, with the chances of its levels. */
 export interface UnseenCheck {
   readonly check: CheckId;
   /** The wheel not looked at, where the other one was; absent where nothing of the check was seen. */
   readonly position?: "front" | "rear";
+  /** Chances of the levels after all evidence: `byClass` averaged over the history's weights. */
   readonly probabilities: readonly number[];
+  /** Chances of the levels before anything was looked at: the catalogue's, after this bike's modifiers. */
+  readonly prior: readonly number[];
+  /** Chance of level k in class z of the history at index z x levels + k. Given the class, checks are independent. */
+  readonly byClass: Float64Array;
   /** The check whose finding clears it, where there is one; its probabilities are then 1 for the best level. Null too where the description alone clears it. */
   readonly acquittedBy: CheckId | null;
 }
@@ -45,6 +51,7 @@ export interface Inspection {
   readonly findings: readonly Finding[];
   readonly byCheck: FindingsByCheck;
   readonly unseen: readonly UnseenCheck[];
+  readonly history: History;
   /** Observations on checks that do not apply to this bike. */
   readonly ignored: readonly { readonly check: CheckId; readonly reason: string }[];
   readonly mismatches: readonly Mismatch[];

@@ -4,6 +4,8 @@ import { whyNotApplicable } from "./applicability.ts";
 import type { Dimensions } from "./find.ts";
 import type { Finding, Inspection, Position } from "./finding.ts";
 import { findingsByCheck } from "./findingsByCheck.ts";
+import { evidenceOf } from "./history/evidence.ts";
+import { historyAfter } from "./history/posterior.ts";
 import type { InspectionIndex, RankedCheck } from "./inspectionIndex.ts";
 import { escaped } from "./measuredInputs.ts";
 import { isPerWheel, type Observation, type Observations, type Reading } from "./observation.ts";
@@ -47,10 +49,12 @@ export function inspect(
   );
   if (size.finding !== null) insert(size.finding, findings, index);
   const byCheck = findingsByCheck(findings);
+  const history = historyAfter(evidenceOf(attributes, byCheck, index), attributes.kept, index.history);
   return {
     findings,
     byCheck,
-    unseen: unseenChecks(attributes, byCheck, index),
+    unseen: unseenChecks(attributes, byCheck, history, index),
+    history,
     ignored: [...ignored, ...size.ignored],
     mismatches: size.mismatches,
   };

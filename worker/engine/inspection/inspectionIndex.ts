@@ -1,5 +1,6 @@
 import type { AttributeDefault, Condition } from "../bicycle.ts";
 import type { Acquittal, Check, CheckId, LevelId } from "./check.ts";
+import type { HistoryIndex } from "./history/historyIndex.ts";
 import type { TyreName } from "./tyreName.ts";
 
 /** A check with its levels numbered from best (0) to worst. */
@@ -22,13 +23,13 @@ export interface InspectionIndex {
   /** In the order of the table. */
   readonly checks: readonly RankedCheck[];
   readonly byId: ReadonlyMap<CheckId, RankedCheck>;
-  /** Chances of the levels by `priorKey`, then by check. */
-  readonly priors: ReadonlyMap<string, ReadonlyMap<CheckId, readonly number[]>>;
   readonly modifiers: ReadonlyMap<CheckId, readonly RankedModifier[]>;
   /** Acquittals by the check that is cleared. */
   readonly acquittals: ReadonlyMap<CheckId, readonly Acquittal[]>;
   readonly attributeDefaults: readonly AttributeDefault[];
   readonly tyreNames: readonly TyreName[];
+  /** The hidden history, and with it the priors. */
+  readonly history: HistoryIndex;
   /** The check whose measurement is a bead seat diameter; a tyre's marking answers it. */
   readonly beadSeatCheck: RankedCheck | null;
 }

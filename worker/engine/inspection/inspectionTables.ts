@@ -1,5 +1,6 @@
 import type { AttributeDefault } from "../bicycle.ts";
 import type { Acquittal, Check, Prior, PriorModifier } from "./check.ts";
+import type { HistoryTable, Symptom } from "./history/historyTable.ts";
 import type { TyreName } from "./tyreName.ts";
 
 /** The tables that this room reads. */
@@ -11,4 +12,7 @@ export interface InspectionTables {
   readonly attributeDefaults: readonly AttributeDefault[];
   /** Traditional names of tyres with their bead seat diameters. */
   readonly tyreNames: readonly TyreName[];
+  readonly history: HistoryTable;
+  /** Levels that known causes explain. */
+  readonly symptoms: readonly Symptom[];
 }

@@ -1,36 +1,67 @@
 import { type Attributes, holds } from "../bicycle.ts";
-import { DomainError } from "../domainError.ts";
 import { appliesTo } from "./applicability.ts";
 import type { Acquittal, CheckId } from "./check.ts";
 import type { Finding, FindingsByCheck, UnseenCheck } from "./finding.ts";
-import { type InspectionIndex, priorKey, type RankedCheck, type RankedModifier } from "./inspectionIndex.ts";
+import { sameInEveryClass } from "./history/classChances.ts";
+import { CLASS_COUNT } from "./history/factor.ts";
+import type { History } from "./history/history.ts";
+import type { LevelChances } from "./history/historyIndex.ts";
+import { levelChances } from "./history/levelChances.ts";
+import type { InspectionIndex } from "./inspectionIndex.ts";
 
 /**
  * Checks that apply and were not looked at, with the chances of their levels: the prior for era and keeping, modified for
- * this bike, or all on the best level where a finding or the description clears the check. A per-wheel check seen at one
- * wheel alone leaves the other unseen. Serial number and ownership keep their priors like any other: they are owed, never
- * inferred.
+ * this bike, and moved by what was found through the history that both share; or all on the best level where a finding or the description
+ * clears the check. A per-wheel check seen at one wheel alone leaves the other unseen. Serial number and ownership keep their priors:
+ * they are owed, never inferred.
+ * @param history what the same findings say
  * @throws DomainError `inconsistent-table` where the priors have no row
  */
 export function unseenChecks(
   attributes: Attributes,
   byCheck: FindingsByCheck,
+  history: History,
   index: InspectionIndex,
 ): readonly UnseenCheck[] {
-  const priors = index.priors.get(priorKey(attributes.era, attributes.kept));
   const unseen: UnseenCheck[] = [];
   for (const ranked of index.checks) {
     const { check } = ranked;
     const seen = byCheck.get(check.id) ?? NONE;
     if (coversBike(seen) || !appliesTo(check, attributes)) continue;
     const acquittal = acquittalOf(check.id, attributes, byCheck, index);
-    const probabilities =
-      acquittal === null ? chances(ranked, priors, attributes, index) : cleared(check.levels.length);
-    const one: UnseenCheck = { check: check.id, probabilities, acquittedBy: acquittal?.check ?? null };
+    const before = levelChances(ranked, attributes, index);
+    const one = acquittal
+      ? acquitted(check.id, acquittal, before)
+      : {
+          check: check.id,
+          ...linked(before, history, index.history.shifts.has(check.id)),
+          acquittedBy: null,
+        };
     if (seen[0] === undefined) unseen.push(one);
     else unseen.push({ ...one, position: seen[0].position === "front" ? "rear" : "front" });
   }
   return unseen;
+}
+
+/** Cleared by a finding, or by the description alone, which was known before. */
+function acquitted(id: CheckId, { check: by }: Acquittal, { prior }: LevelChances): UnseenCheck {
+  const probabilities = cleared(prior.length);
+  return {
+    check: id,
+    probabilities,
+    prior: by === null ? probabilities : prior,
+    byClass: sameInEveryClass(probabilities),
+    acquittedBy: by,
+  };
+}
+
+/** A check that no factor shifts keeps its prior to the last digit. */
+function linked(
+  before: LevelChances,
+  { weights }: History,
+  shifted: boolean,
+): Pick<UnseenCheck, "probabilities" | "prior" | "byClass"> {
+  return { probabilities: shifted ? averaged(before, weights) : before.prior, ...before };
 }
 
 const NONE: readonly Finding[] = [];
@@ -63,41 +94,12 @@ function cleared(levels: number): number[] {
   return Array.from({ length: levels }, (_, rank) => (rank === 0 ? 1 : 0));
 }
 
-function chances(
-  { check }: RankedCheck,
-  priors: ReadonlyMap<CheckId, readonly number[]> | undefined,
-  attributes: Attributes,
-  index: InspectionIndex,
-): readonly number[] {
-  const prior = priors?.get(check.id);
-  if (prior === undefined) {
-    const cell = `${attributes.era}, ${attributes.kept}`;
-    throw new DomainError("inconsistent-table", check.id, cell, "a prior for every era and keeping");
-  }
-  const modifiers = index.modifiers.get(check.id);
-  return modifiers
-    ? modified(
-        prior,
-        modifiers.filter((row) => holds(row.when, attributes)),
-      )
-    : prior;
-}
-
-/**
- * Chances after modifiers: each multiplies the odds of its set of levels (fromRank and worse) and keeps the proportions
- * inside the set and outside it. Multiplying the set's chances and dividing by the new sum does exactly that, and the
- * order of the modifiers does not matter.
- * @param prior chances of the levels, summing to 1
- * @returns chances summing to 1
- */
-export function modified(
-  prior: readonly number[],
-  modifiers: readonly Pick<RankedModifier, "fromRank" | "odds">[],
-): readonly number[] {
-  if (modifiers.length === 0) return prior;
-  const weights = prior.map((chance, rank) =>
-    modifiers.reduce((weight, { fromRank, odds }) => (rank >= fromRank ? weight * odds : weight), chance),
-  );
-  const sum = weights.reduce((a, b) => a + b, 0);
-  return weights.map((weight) => weight / sum);
+/** Chances of the levels averaged over the classes. */
+function averaged({ prior, byClass }: LevelChances, weights: Float64Array): readonly number[] {
+  const levels = prior.length;
+  return prior.map((_, rank) => {
+    let chance = 0;
+    for (let z = 0; z < CLASS_COUNT; z++) chance += weights[z]! * byClass[z * levels + rank]!;
+    return Math.min(1, chance);
+  });
 }
