@@ -43,7 +43,7 @@ describe("what is owed before riding or selling", () => {
 });
 
 describe("the biggest unknown", () => {
-  const hidden = [{ check: "headset", level: "rough", probability: 0.31 }];
+  const hidden = [{ check: "headset", level: "rough", probability: 0.31, prior: 0.3, raisedBy: [] }];
 
   test("is the likeliest fault nobody looked for, with the minutes of its check", () => {
     expect(unknownSaid({ decision: decided({}), hidden }, known, nameOf)).toEqual({

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import type { RaisedCaution } from "../../engine/decision/appraisal.ts";
 import type { FindingsAnswer } from "../../engine/decision/inspectFind.ts";
+import type { RaisedBy } from "../../engine/inspection/history/raisedBy.ts";
 import { id, ids, share, words } from "./figures.ts";
 import { finding, mismatch } from "./finding.ts";
 
@@ -12,6 +13,15 @@ export const caution = z.strictObject({
   text: words,
   because: words.describe("What raised it"),
 }) satisfies z.ZodType<RaisedCaution>;
+
+const raisedBy = z.strictObject({
+  check: id,
+  level: id,
+  oddsFactor: z
+    .number()
+    .min(1)
+    .describe("Odds of the fault at this level or worse, over what they would be without this finding"),
+}) satisfies z.ZodType<RaisedBy>;
 
 const counted = { made: z.int().min(0), applicable: z.int().min(0) };
 
@@ -33,8 +43,26 @@ export const inspection = {
   looked: z
     .strictObject({ ...counted, groups: z.array(z.strictObject({ group: id, ...counted })) })
     .describe("How much of what applies was looked at"),
+  history: z
+    .strictObject({
+      weather: share.describe("Kept in the wet or damp"),
+      mileage: share.describe("Ridden far"),
+      neglect: share.describe("Not maintained, or badly"),
+      crash: share.describe("Fell or collided"),
+    })
+    .describe(
+      "Chance of each part of its past, after what was seen; links the faults that nobody looked for",
+    ),
   hidden: z
-    .array(z.strictObject({ check: id, level: id, probability: share }))
+    .array(
+      z.strictObject({
+        check: id,
+        level: id,
+        probability: share.describe("After what was seen"),
+        prior: share.describe("Before anything was seen"),
+        raisedBy: z.array(raisedBy).max(3).describe("Findings that raise it most, largest factor first"),
+      }),
+    )
     .describe("Faults that nobody looked for, likeliest first"),
   cautions: z.array(caution),
 } satisfies Record<string, z.ZodType>;

@@ -1,5 +1,7 @@
 import type { CheckId, LevelId } from "../inspection/check.ts";
 import type { Finding, Mismatch } from "../inspection/finding.ts";
+import type { Factor } from "../inspection/history/factor.ts";
+import type { RaisedBy } from "../inspection/history/raisedBy.ts";
 import type { Hours, Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
 import type { CourseId, OperationId, StepId } from "../service/operation.ts";
 import type { PartId } from "../service/part.ts";
@@ -165,10 +167,17 @@ export interface Appraisal {
       readonly applicable: number;
     }[];
   };
+  /** Chance that each factor of the hidden history happened, after what was seen. */
+  readonly history: Readonly<Record<Factor, Probability>>;
+  /** The likeliest fault of each check that nobody made. */
   readonly hidden: readonly {
     readonly check: CheckId;
     readonly level: LevelId;
     readonly probability: Probability;
+    /** Before anything was seen. */
+    readonly prior: Probability;
+    /** At most three findings, those that raise it most first. */
+    readonly raisedBy: readonly RaisedBy[];
   }[];
   /** Null when stopped. */
   readonly value: {

@@ -12,7 +12,15 @@ import { weighFind } from "./weighFind.ts";
 /** What looking at a bike came to, before money. */
 export type FindingsAnswer = Pick<
   Appraisal,
-  "dataVersion" | "findings" | "mismatches" | "ignored" | "readiness" | "looked" | "hidden" | "cautions"
+  | "dataVersion"
+  | "findings"
+  | "mismatches"
+  | "ignored"
+  | "readiness"
+  | "looked"
+  | "history"
+  | "hidden"
+  | "cautions"
 >;
 
 /**
@@ -40,6 +48,7 @@ export function reportInspection(
     ignored: inspection.ignored,
     readiness: readinessOf(inspection, book),
     looked: lookedAt(attributes, inspection, book.inspection),
-    hidden: hiddenFaults(inspection.unseen, book),
+    history: inspection.history.factors,
+    hidden: hiddenFaults(inspection, book),
   };
 }

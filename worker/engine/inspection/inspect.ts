@@ -5,6 +5,7 @@ import type { Dimensions } from "./find.ts";
 import type { Finding, Inspection, Position } from "./finding.ts";
 import { findingsByCheck } from "./findingsByCheck.ts";
 import { evidenceOf } from "./history/evidence.ts";
+import { levelChancesOn } from "./history/levelChances.ts";
 import { historyAfter } from "./history/posterior.ts";
 import type { InspectionIndex, RankedCheck } from "./inspectionIndex.ts";
 import { escaped } from "./measuredInputs.ts";
@@ -49,11 +50,16 @@ export function inspect(
   );
   if (size.finding !== null) insert(size.finding, findings, index);
   const byCheck = findingsByCheck(findings);
-  const history = historyAfter(evidenceOf(attributes, byCheck, index), attributes.kept, index.history);
+  const chancesOf = levelChancesOn(attributes, index);
+  const history = historyAfter(
+    evidenceOf(attributes, byCheck, chancesOf, index),
+    attributes.kept,
+    index.history,
+  );
   return {
     findings,
     byCheck,
-    unseen: unseenChecks(attributes, byCheck, history, index),
+    unseen: unseenChecks(attributes, byCheck, history, chancesOf, index),
     history,
     ignored: [...ignored, ...size.ignored],
     mismatches: size.mismatches,

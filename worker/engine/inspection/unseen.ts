@@ -2,11 +2,10 @@ import { type Attributes, holds } from "../bicycle.ts";
 import { appliesTo } from "./applicability.ts";
 import type { Acquittal, CheckId } from "./check.ts";
 import type { Finding, FindingsByCheck, UnseenCheck } from "./finding.ts";
-import { sameInEveryClass } from "./history/classChances.ts";
 import { CLASS_COUNT } from "./history/factor.ts";
 import type { History } from "./history/history.ts";
 import type { LevelChances } from "./history/historyIndex.ts";
-import { levelChances } from "./history/levelChances.ts";
+import type { LevelChancesOf } from "./history/levelChances.ts";
 import type { InspectionIndex } from "./inspectionIndex.ts";
 
 /**
@@ -15,12 +14,13 @@ import type { InspectionIndex } from "./inspectionIndex.ts";
  * clears the check. A per-wheel check seen at one wheel alone leaves the other unseen. Serial number and ownership keep their priors:
  * they are owed, never inferred.
  * @param history what the same findings say
- * @throws DomainError `inconsistent-table` where the priors have no row
+ * @param chancesOf the chances of a check's levels on this bike
  */
 export function unseenChecks(
   attributes: Attributes,
   byCheck: FindingsByCheck,
   history: History,
+  chancesOf: LevelChancesOf,
   index: InspectionIndex,
 ): readonly UnseenCheck[] {
   const unseen: UnseenCheck[] = [];
@@ -29,9 +29,9 @@ export function unseenChecks(
     const seen = byCheck.get(check.id) ?? NONE;
     if (coversBike(seen) || !appliesTo(check, attributes)) continue;
     const acquittal = acquittalOf(check.id, attributes, byCheck, index);
-    const before = levelChances(ranked, attributes, index);
+    const before = chancesOf(ranked);
     const one = acquittal
-      ? acquitted(check.id, acquittal, before)
+      ? acquitted(check.id, acquittal, before, index.history.cleared.get(check.levels.length)!)
       : {
           check: check.id,
           ...linked(before, history, index.history.shifts.has(check.id)),
@@ -44,13 +44,18 @@ export function unseenChecks(
 }
 
 /** Cleared by a finding, or by the description alone, which was known before. */
-function acquitted(id: CheckId, { check: by }: Acquittal, { prior }: LevelChances): UnseenCheck {
-  const probabilities = cleared(prior.length);
+function acquitted(
+  id: CheckId,
+  { check: by }: Acquittal,
+  before: LevelChances,
+  best: LevelChances,
+): UnseenCheck {
+  const { prior, byClass } = best;
   return {
     check: id,
-    probabilities,
-    prior: by === null ? probabilities : prior,
-    byClass: sameInEveryClass(probabilities),
+    probabilities: prior,
+    prior: by === null ? prior : before.prior,
+    byClass,
     acquittedBy: by,
   };
 }
@@ -90,16 +95,13 @@ function acquittalOf(
   return row ?? null;
 }
 
-function cleared(levels: number): number[] {
-  return Array.from({ length: levels }, (_, rank) => (rank === 0 ? 1 : 0));
-}
-
 /** Chances of the levels averaged over the classes. */
 function averaged({ prior, byClass }: LevelChances, weights: Float64Array): readonly number[] {
   const levels = prior.length;
-  return prior.map((_, rank) => {
-    let chance = 0;
-    for (let z = 0; z < CLASS_COUNT; z++) chance += weights[z]! * byClass[z * levels + rank]!;
-    return Math.min(1, chance);
-  });
+  const chances = new Array<number>(levels).fill(0);
+  for (let z = 0; z < CLASS_COUNT; z++) {
+    const weight = weights[z]!;
+    for (let rank = 0; rank < levels; rank++) chances[rank]! += weight * byClass[z * levels + rank]!;
+  }
+  return chances;
 }

@@ -34,6 +34,7 @@ export function compileHistory(
     weights,
     shifts,
     chances: chancesByKey(priors, weights, shifts, byId),
+    cleared: clearedByCount(byId),
     symptoms: bySymptom(symptoms, byId),
   };
 }
@@ -99,6 +100,16 @@ function chancesByKey(
     result.set(key, chances);
   }
   return result;
+}
+
+function clearedByCount(byId: ById): Map<number, LevelChances> {
+  const counts = new Set([...byId.values()].map(({ check }) => check.levels.length));
+  return new Map(
+    [...counts].map((count) => {
+      const prior = Array.from({ length: count }, (_, rank) => (rank === 0 ? 1 : 0));
+      return [count, { prior, byClass: sameInEveryClass(prior) }];
+    }),
+  );
 }
 
 function bySymptom(symptoms: readonly Symptom[], byId: ById): Map<CheckId, readonly RankedSymptom[]> {

@@ -3,7 +3,10 @@ import type { Finding, FindingsByCheck } from "../finding.ts";
 import type { InspectionIndex } from "../inspectionIndex.ts";
 import { CLASS_COUNT } from "./factor.ts";
 import type { Evidence } from "./history.ts";
-import { levelChances } from "./levelChances.ts";
+import type { LevelChancesOf } from "./levelChances.ts";
+
+/** A class that rounding leaves no chance at all is very unlikely, not impossible. */
+const LEAST_LIKELIHOOD = 1e-30;
 
 /**
  * The findings that speak of the hidden history, one a check, in the order of the checks. Front and rear seen apart count once, at the worse
@@ -12,26 +15,28 @@ import { levelChances } from "./levelChances.ts";
  * A symptom at a level that a cause explains, with that cause seen and itself evidence, is left out: weak brakes with worn pads say of the
  * history what the worn pads say, once. Good symptoms, and symptoms whose causes nobody found, count like any other.
  * A level that cannot be by the prior says nothing.
+ * @param chancesOf the chances of a check's levels on this bike
  */
 export function evidenceOf(
   attributes: Attributes,
   byCheck: FindingsByCheck,
+  chancesOf: LevelChancesOf,
   index: InspectionIndex,
-): readonly Evidence[] {
-  const evidence: Evidence[] = [];
+): Evidence {
+  const speaking: Finding[] = [];
+  const likelihoods = new Float64Array(byCheck.size * CLASS_COUNT);
   for (const [id, findings] of byCheck) {
     if (!index.history.shifts.has(id)) continue;
     const finding = worst(findings);
     if (isExplained(finding, attributes, byCheck, index)) continue;
-    const ranked = index.byId.get(id)!;
-    const { prior, byClass } = levelChances(ranked, attributes, index);
+    const { prior, byClass } = chancesOf(index.byId.get(id)!);
     if (!(prior[finding.rank]! > 0)) continue;
-    const logLikelihood = new Float64Array(CLASS_COUNT);
+    const from = speaking.length * CLASS_COUNT;
     for (let z = 0; z < CLASS_COUNT; z++)
-      logLikelihood[z] = Math.log(Math.max(byClass[z * prior.length + finding.rank]!, Number.MIN_VALUE));
-    evidence.push({ finding, logLikelihood });
+      likelihoods[from + z] = Math.max(byClass[z * prior.length + finding.rank]!, LEAST_LIKELIHOOD);
+    speaking.push(finding);
   }
-  return evidence;
+  return { findings: speaking, likelihoods };
 }
 
 function worst(findings: readonly Finding[]): Finding {

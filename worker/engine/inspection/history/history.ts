@@ -2,11 +2,12 @@ import type { Probability } from "../../quantity.ts";
 import type { Finding } from "../finding.ts";
 import type { Factor } from "./factor.ts";
 
-/** One finding as evidence on the history. */
+/** The findings that speak of the hidden history. */
 export interface Evidence {
-  readonly finding: Finding;
-  /** Logarithm of the chance of its level in each class. */
-  readonly logLikelihood: Float64Array;
+  /** In the order of the checks, at most one a check. */
+  readonly findings: readonly Finding[];
+  /** Chance of finding i's level in class z, above 0, at index i x 16 + z. */
+  readonly likelihoods: Float64Array;
 }
 
 /** What the findings say of a bike's hidden history. */
@@ -15,8 +16,5 @@ export interface History {
   readonly weights: Float64Array;
   /** Chance of each factor after all evidence. */
   readonly factors: Readonly<Record<Factor, Probability>>;
-  /** What the weights rest on, in the order of the checks: at most one finding a check. */
-  readonly evidence: readonly Evidence[];
-  /** Logarithm of each class's chance times that of all evidence in it; no scale. */
-  readonly logWeights: Float64Array;
+  readonly evidence: Evidence;
 }

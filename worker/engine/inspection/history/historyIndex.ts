@@ -22,6 +22,8 @@ export interface HistoryIndex {
   readonly shifts: ReadonlyMap<CheckId, Float64Array>;
   /** Chances without modifiers by `priorKey`, then by check. */
   readonly chances: ReadonlyMap<string, ReadonlyMap<CheckId, LevelChances>>;
+  /** Certainty of the best level, by the count of levels. */
+  readonly cleared: ReadonlyMap<number, LevelChances>;
   /** By the symptom's check. */
   readonly symptoms: ReadonlyMap<CheckId, readonly RankedSymptom[]>;
 }

@@ -3,29 +3,41 @@ import { CLASS_COUNT, FACTORS, type Factor, holdsFactor } from "./factor.ts";
 import type { Evidence, History } from "./history.ts";
 import type { HistoryIndex } from "./historyIndex.ts";
 
-/** P(z | seen) is proportional to P(z) times the product of the chances of what was seen in class z, here added up in logarithms. */
-export function historyAfter(evidence: readonly Evidence[], kept: Kept, index: HistoryIndex): History {
+/** Chances of at least 1e-30 that are multiplied before the logarithm of the product is taken: it cannot reach 0. */
+const AT_ONCE = 8;
+
+/** P(z | seen) is proportional to P(z) times the product of the chances of what was seen in class z, added up in logarithms. */
+export function historyAfter(evidence: Evidence, kept: Kept, index: HistoryIndex): History {
   const prior = index.weights.get(kept)!;
-  const logWeights = new Float64Array(CLASS_COUNT);
-  for (let z = 0; z < CLASS_COUNT; z++) logWeights[z] = Math.log(prior[z]!);
-  for (const { logLikelihood } of evidence)
-    for (let z = 0; z < CLASS_COUNT; z++) logWeights[z]! += logLikelihood[z]!;
-  const weights = evidence.length === 0 ? prior : normalised(logWeights);
-  return { weights, factors: factorChances(weights), evidence, logWeights };
+  const weights = evidence.findings.length === 0 ? prior : normalised(logWeights(prior, evidence));
+  return { weights, factors: factorChances(weights), evidence };
 }
 
-/** Class weights as if one piece of evidence had not been seen. */
-export function weightsWithout({ logWeights }: History, { logLikelihood }: Evidence): Float64Array {
-  return normalised(logWeights.map((sum, z) => sum - logLikelihood[z]!));
+function logWeights(prior: Float64Array, { findings, likelihoods }: Evidence): Float64Array {
+  const logs = new Float64Array(CLASS_COUNT);
+  for (let z = 0; z < CLASS_COUNT; z++) {
+    let log = 0;
+    let product = prior[z]!;
+    for (let at = 0; at < findings.length; at++) {
+      product *= likelihoods[at * CLASS_COUNT + z]!;
+      if ((at + 1) % AT_ONCE !== 0) continue;
+      log += Math.log(product);
+      product = 1;
+    }
+    logs[z] = log + Math.log(product);
+  }
+  return logs;
 }
 
-/** Weights in proportion to their logarithms' exponentials, summing to 1. */
-function normalised(logWeights: Float64Array): Float64Array {
+/** Weights in proportion to their logarithms' exponentials, summing to 1; in place. */
+function normalised(weights: Float64Array): Float64Array {
   let most = Number.NEGATIVE_INFINITY;
-  for (let z = 0; z < CLASS_COUNT; z++) most = Math.max(most, logWeights[z]!);
-  const weights = new Float64Array(CLASS_COUNT);
+  for (let z = 0; z < CLASS_COUNT; z++) most = Math.max(most, weights[z]!);
   let sum = 0;
-  for (let z = 0; z < CLASS_COUNT; z++) sum += weights[z] = Math.exp(logWeights[z]! - most);
+  for (let z = 0; z < CLASS_COUNT; z++) {
+    weights[z] = Math.exp(weights[z]! - most);
+    sum += weights[z]!;
+  }
   for (let z = 0; z < CLASS_COUNT; z++) weights[z]! /= sum;
   return weights;
 }
