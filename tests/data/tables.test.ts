@@ -22,6 +22,7 @@ const spacingOff = indexOfRow("remedies", { check: "dropout-spacing", level: "of
 type Case = readonly [string, Edit["table"], Edit["row"], Edit["path"], unknown, string, RegExp];
 
 const PARTS = ["partsValue", null] as const;
+const HISTORY = ["history", null] as const;
 
 const BROKEN: readonly Case[] = [
   // Names that stand nowhere.
@@ -145,6 +146,17 @@ const BROKEN: readonly Case[] = [
   ["a modifier at an unknown level", "priorModifiers", 0, ["fromLevel"], "nope", "fromLevel", /known level/],
   ["an acquittal by an unknown level", "acquittals", 0, ["level"], "nope", "level[0]", /known level/],
   ["an acquittal of an unknown check", "acquittals", 0, ["acquits", 0], "nope", "acquits[0]", /known check/],
+  [
+    "a loading of an unknown check",
+    ...HISTORY,
+    ["loadings", 0, "check"],
+    "nope",
+    "loadings[0]",
+    /known check/,
+  ],
+  ["a rule on an unknown check", "evidenceRules", 0, ["seen", "check"], "nope", "seen", /known check/],
+  ["a rule from an unknown level", "evidenceRules", 0, ["seen", "atLeast"], "nope", "seen", /known level/],
+  ["a rule to an unknown level", "evidenceRules", 0, ["unseen", "atLeast"], "nope", "unseen", /known level/],
   [
     "a caution on an unknown check",
     "cautions",
@@ -405,6 +417,62 @@ const BROKEN: readonly Case[] = [
     "failure.chances",
     /last row holds always/,
   ],
+  // Histories.
+  ["a loading on an unknown factor", ...HISTORY, ["loadings", 0, "luck"], 0.5, "loadings[0]", /luck/],
+  ["a loading that is none", ...HISTORY, ["loadings", 0, "crash"], 0, "loadings[0].crash", />0/],
+  ["a loading above 1", ...HISTORY, ["loadings", 0, "crash"], 1.5, "loadings[0].crash", /<=1/],
+  [
+    "loadings of a check twice",
+    ...HISTORY,
+    ["loadings", 1, "check"],
+    "frame-cracks",
+    "loadings[1].check",
+    /one row for/,
+  ],
+  [
+    "loadings of papers",
+    ...HISTORY,
+    ["loadings", 0, "check"],
+    "serial",
+    "loadings[0].check",
+    /of the bike itself/,
+  ],
+  [
+    "a factor that cannot be",
+    ...HISTORY,
+    ["factors", 0, "chance", "indoors"],
+    0,
+    "factors[0].chance.indoors",
+    />0/,
+  ],
+  [
+    "a factor that must be",
+    ...HISTORY,
+    ["factors", 0, "chance", "indoors"],
+    1,
+    "factors[0].chance.indoors",
+    /<1/,
+  ],
+  [
+    "a factor without a chance",
+    ...HISTORY,
+    ["factors", 3, "chance", "outdoors"],
+    undefined,
+    "factors[3].chance.outdoors",
+    /number/,
+  ],
+  ["a factor of another name", ...HISTORY, ["factors", 0, "id"], "luck", "factors[0].id", /weather/],
+  [
+    "a factor twice",
+    ...HISTORY,
+    ["factors", 0, "id"],
+    "crash",
+    "factors",
+    /weather, mileage, neglect, crash/,
+  ],
+  ["no scale", ...HISTORY, ["scale"], 0, "scale", />0/],
+  ["a rule seen from both ends", "evidenceRules", 0, ["seen", "atMost"], "none", "seen", /either/],
+  ["a rule without odds", "evidenceRules", 0, ["odds"], 0, "odds", />0/],
   // Order.
   [
     "a step that implies itself by another",

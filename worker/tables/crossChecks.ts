@@ -2,6 +2,7 @@ import { unnamedStandards } from "./citedStandards.ts";
 import { cureGaps } from "./cureCoverage.ts";
 import { cheaperWhenWorse } from "./cureOrder.ts";
 import { forbiddenWork } from "./forbiddenWork.ts";
+import { historyGaps } from "./historyLinks.ts";
 import type { ParsedTables } from "./parsedTables.ts";
 import { priorGaps } from "./priorCoverage.ts";
 import { unknownNames } from "./references.ts";
@@ -15,6 +16,7 @@ const CHECKS = [
   repeatedRows,
   unknownNames,
   priorGaps,
+  historyGaps,
   orderCycles,
   forbiddenWork,
   unnamedStandards,

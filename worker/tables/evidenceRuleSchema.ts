@@ -1,9 +1,16 @@
 import * as z from "zod";
 import { id } from "./conditionSchema.ts";
 
-/** By how much a level seen on one check should multiply the odds of a level of another. The hidden history is fitted to these. */
+/**
+ * By how much the levels seen on one check (from one on, or up to one) should multiply the odds that another, which nobody looked at, stands at
+ * a level or worse. The hidden history is fitted to these.
+ */
 export const evidenceRule = z.strictObject({
-  seen: z.union([z.strictObject({ check: id, atLeast: id }), z.strictObject({ check: id, atMost: id })]),
+  seen: z
+    .strictObject({ check: id, atLeast: id.exactOptional(), atMost: id.exactOptional() })
+    .refine((row) => (row.atLeast === undefined) !== (row.atMost === undefined), {
+      error: "either atLeast or atMost",
+    }),
   unseen: z.strictObject({ check: id, atLeast: id }),
   odds: z.number().positive(),
   reason: z.string().min(1),

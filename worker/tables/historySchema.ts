@@ -7,16 +7,17 @@ import { id } from "./conditionSchema.ts";
 const chance = z.number().gt(0).lt(1);
 const loading = z.number().positive().max(1).exactOptional();
 
-/** One chance stands for every way of being kept. */
-const chanceByKept = z
-  .union([chance, z.record(z.enum(KEPT), chance)])
-  .transform((one) => (typeof one === "number" ? { indoors: one, sheltered: one, outdoors: one } : one));
-
 /** The four factors of a bike's hidden history and what they do to the checks. */
 export const historyTable = z
   .strictObject({
     scale: z.number().positive(),
-    factors: z.array(z.strictObject({ id: z.enum(FACTORS), name: z.string().min(1), chance: chanceByKept })),
+    factors: z.array(
+      z.strictObject({
+        id: z.enum(FACTORS),
+        name: z.string().min(1),
+        chance: z.record(z.enum(KEPT), chance),
+      }),
+    ),
     loadings: z.array(
       z.strictObject({ check: id, weather: loading, mileage: loading, neglect: loading, crash: loading }),
     ),

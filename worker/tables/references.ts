@@ -66,6 +66,15 @@ function* rowsWithReferences(tables: ParsedTables): Generator<RowReferences> {
     const references = [...ofMatches("level", finding), ...named("acquits", "check", row.acquits)];
     yield { file: FILES.acquittals, row: at, references };
   }
+  const loaded = tables.history.loadings.map(({ check }) => check);
+  yield { file: FILES.history, row: null, references: named("loadings", "check", loaded) };
+  for (const [at, { seen, unseen }] of tables.evidenceRules.entries()) {
+    const references = [
+      ...ofMatch("seen", { check: seen.check, levels: [seen.atLeast ?? seen.atMost!] }),
+      ...ofMatch("unseen", { check: unseen.check, levels: [unseen.atLeast] }),
+    ];
+    yield { file: FILES.evidenceRules, row: at, references };
+  }
   for (const row of tables.cautions) {
     const references = row.clauses.flatMap((clause, n) => [...ofClause(`clauses[${n}]`, clause)]);
     yield { file: FILES.cautions, row: row.id, references };
