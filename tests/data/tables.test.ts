@@ -23,6 +23,7 @@ type Case = readonly [string, Edit["table"], Edit["row"], Edit["path"], unknown,
 
 const PARTS = ["partsValue", null] as const;
 const HISTORY = ["history", null] as const;
+const RULES = ["evidenceRules", null] as const;
 
 const BROKEN: readonly Case[] = [
   // Names that stand nowhere.
@@ -154,9 +155,30 @@ const BROKEN: readonly Case[] = [
     "loadings[0]",
     /known check/,
   ],
-  ["a rule on an unknown check", "evidenceRules", 0, ["seen", "check"], "nope", "seen", /known check/],
-  ["a rule from an unknown level", "evidenceRules", 0, ["seen", "atLeast"], "nope", "seen", /known level/],
-  ["a rule to an unknown level", "evidenceRules", 0, ["unseen", "atLeast"], "nope", "unseen", /known level/],
+  [
+    "a rule on an unknown check",
+    ...RULES,
+    ["rules", 0, "seen", "check"],
+    "nope",
+    "rules[0].seen",
+    /known check/,
+  ],
+  [
+    "a rule from an unknown level",
+    ...RULES,
+    ["rules", 0, "seen", "atLeast"],
+    "nope",
+    "rules[0].seen",
+    /known level/,
+  ],
+  [
+    "a rule to an unknown level",
+    ...RULES,
+    ["rules", 0, "unseen", "atLeast"],
+    "nope",
+    "rules[0].unseen",
+    /known level/,
+  ],
   [
     "a caution on an unknown check",
     "cautions",
@@ -470,9 +492,11 @@ const BROKEN: readonly Case[] = [
     "factors",
     /weather, mileage, neglect, crash/,
   ],
+  ["a cap that caps nothing", ...RULES, ["caps", "least"], 1, "caps.least", /<1/],
+  ["a cap below 1", ...RULES, ["caps", "most"], 1, "caps.most", />1/],
   ["no scale", ...HISTORY, ["scale"], 0, "scale", />0/],
-  ["a rule seen from both ends", "evidenceRules", 0, ["seen", "atMost"], "none", "seen", /either/],
-  ["a rule without odds", "evidenceRules", 0, ["odds"], 0, "odds", />0/],
+  ["a rule seen from both ends", ...RULES, ["rules", 0, "seen", "atMost"], "none", "rules[0].seen", /either/],
+  ["a rule without odds", ...RULES, ["rules", 0, "odds"], 0, "rules[0].odds", />0/],
   // Order.
   [
     "a step that implies itself by another",

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { cautionRow } from "./cautionSchemas.ts";
 import { defaultsTable } from "./defaultsSchema.ts";
-import { evidenceRule } from "./evidenceRuleSchema.ts";
+import { evidenceRules } from "./evidenceRuleSchema.ts";
 import { historyTable } from "./historySchema.ts";
 import {
   acquittalRow,
@@ -24,7 +24,7 @@ const SCHEMAS = {
   priorModifiers: z.array(priorModifierRow),
   acquittals: z.array(acquittalRow),
   history: historyTable,
-  evidenceRules: z.array(evidenceRule),
+  evidenceRules,
   attributeDefaults: z.array(attributeDefaultRow),
   tyreMarkings: z.array(tyreMarkingRow),
   steps: z.array(stepRow),

@@ -68,13 +68,11 @@ function* rowsWithReferences(tables: ParsedTables): Generator<RowReferences> {
   }
   const loaded = tables.history.loadings.map(({ check }) => check);
   yield { file: FILES.history, row: null, references: named("loadings", "check", loaded) };
-  for (const [at, { seen, unseen }] of tables.evidenceRules.entries()) {
-    const references = [
-      ...ofMatch("seen", { check: seen.check, levels: [seen.atLeast ?? seen.atMost!] }),
-      ...ofMatch("unseen", { check: unseen.check, levels: [unseen.atLeast] }),
-    ];
-    yield { file: FILES.evidenceRules, row: at, references };
-  }
+  const ruled = tables.evidenceRules.rules.flatMap(({ seen, unseen }, n) => [
+    ...ofMatch(`rules[${n}].seen`, { check: seen.check, levels: [seen.atLeast ?? seen.atMost!] }),
+    ...ofMatch(`rules[${n}].unseen`, { check: unseen.check, levels: [unseen.atLeast] }),
+  ]);
+  yield { file: FILES.evidenceRules, row: null, references: ruled };
   for (const row of tables.cautions) {
     const references = row.clauses.flatMap((clause, n) => [...ofClause(`clauses[${n}]`, clause)]);
     yield { file: FILES.cautions, row: row.id, references };

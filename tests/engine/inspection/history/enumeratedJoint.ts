@@ -52,11 +52,12 @@ export function conditioned(
 }
 
 function outcomes(chances: readonly number[], checks: readonly SmallCheck[]): Outcome[] {
+  const cuts = checks.map((check) => cutsOf(check, chances));
   return combinations(chances.length).flatMap((factors) => {
     const chance = chances.reduce((product, one, f) => product * (factors[f] ? one : 1 - one), 1);
     const start: Outcome[] = [{ chance, factors, levels: [] }];
-    return checks.reduce((list, check) => {
-      const given = levelsGiven(check, factors, chances);
+    return checks.reduce((list, check, at) => {
+      const given = levelsGiven(check, cuts[at]!, factors);
       return list.flatMap((one) =>
         given.map((p, rank) => ({ ...one, chance: one.chance * p, levels: [...one.levels, rank] })),
       );
@@ -71,19 +72,26 @@ function combinations(count: number): boolean[][] {
   );
 }
 
+/** The cuts of levels 1 and worse; among kinds the first one parts the best from all others. */
+function cutsOf({ prior, shifts }: SmallCheck, chances: readonly number[]): number[] {
+  return prior.slice(1).map((_, at) =>
+    cut(
+      prior.slice(at + 1).reduce((a, b) => a + b, 0),
+      shifts,
+      chances,
+    ),
+  );
+}
+
 function levelsGiven(
   { ordered, prior, shifts }: SmallCheck,
+  cuts: readonly number[],
   factors: readonly boolean[],
-  chances: readonly number[],
 ): number[] {
-  const beyond = (rank: number) => prior.slice(rank).reduce((a, b) => a + b, 0);
-  const given = (tail: number) => logistic(cut(tail, shifts, chances) + shiftOf(factors, shifts));
-  if (!ordered) {
-    const others = beyond(1);
-    return prior.map((chance, rank) => (rank === 0 ? 1 - given(others) : (given(others) * chance) / others));
-  }
-  const tails = prior.map((_, rank) => (rank === 0 ? 1 : given(beyond(rank))));
-  return tails.map((tail, rank) => tail - (tails[rank + 1] ?? 0));
+  const beyond = [1, ...cuts.map((one) => logistic(one + shiftOf(factors, shifts)))];
+  if (ordered) return beyond.map((tail, rank) => tail - (beyond[rank + 1] ?? 0));
+  const others = 1 - prior[0]!;
+  return prior.map((chance, rank) => (rank === 0 ? 1 - beyond[1]! : (beyond[1]! * chance) / others));
 }
 
 /** The cut whose average over all combinations of factors is the tail, by halving. */
