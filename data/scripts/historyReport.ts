@@ -90,9 +90,12 @@ function remark({ implied, rule, shared }: RuleFit): string {
   return shared.length === 0 ? "weaker: no factor shared" : "weaker";
 }
 
+/** A table of Markdown with its columns aligned, as the house's formatter has them. */
 function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
-  const line = (cells: readonly string[]) => `| ${cells.join(" | ")} |`;
-  return [line(head), line(head.map(() => "---")), ...rows.map(line)].join("\n");
+  const widths = head.map((title, at) => Math.max(title.length, ...rows.map((row) => row[at]!.length)));
+  const line = (cells: readonly string[]) =>
+    `| ${cells.map((one, at) => one.padEnd(widths[at]!)).join(" | ")} |`;
+  return [line(head), line(widths.map((width) => "-".repeat(width))), ...rows.map(line)].join("\n");
 }
 
 /** Two decimals below 10. */

@@ -1,5 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { inspectSettled } from "../../../worker/engine/decision/inspectSettled.ts";
+import { settleRequest } from "../../../worker/engine/decision/settledRequest.ts";
+import { situationOf } from "../../../worker/engine/decision/situation.ts";
 import { weighRideable } from "../../../worker/engine/decision/weighRideable.ts";
 import type { Check } from "../../../worker/engine/inspection/check.ts";
 import type { UnseenCheck } from "../../../worker/engine/inspection/finding.ts";
@@ -194,7 +197,15 @@ describe("the allowance for what was not looked at", () => {
       bike: { componentTier: "upper", kept: "outdoors", era: "1970s" },
       unseen: ["tyre-condition"],
     };
-    const situation = situationFor(lookedOver(found));
+    // With the chances from before anything was seen: where all else is sound, so are the tyres likelier than not.
+    const settled = settleRequest(lookedOver(found), BOOK);
+    const inspection = inspectSettled(settled, BOOK);
+    const before = inspection.unseen.map((one) => ({
+      ...one,
+      probabilities: one.prior,
+      byClass: sameInEveryClass(one.prior),
+    }));
+    const situation = situationOf(settled, { ...inspection, unseen: before }, BOOK);
     const weighed = weighRideable("make-safe", situation);
     if (!weighed.open) throw new Error(weighed.because);
     const tyres = weighed.plan.tasks.find(({ operation }) => operation.id === "new-tyres")!;
