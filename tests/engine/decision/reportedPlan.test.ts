@@ -88,12 +88,17 @@ describe("a plan as it is told", () => {
 
   test("work on a fault that nobody saw, only likely, says so; work on one that was seen does not", () => {
     const old: Found = { bike: { era: "1970s", kept: "outdoors", componentTier: "upper" } };
-    const guessed = planOf({ ...old, unseen: ["tyre-condition"] });
+    // Sound parts all round would speak for the tyres too: of weather and neglect nobody saw anything but the tyres' age.
+    const { loadings } = BOOK.catalogue.inspection.history;
+    const unseen = loadings
+      .filter(({ check, weather, neglect }) => check !== "tyre-age" && (weather ?? neglect) !== undefined)
+      .map(({ check }) => check);
+    const guessed = planOf({ ...old, unseen });
     expect(operationIn(guessed, "new-tyres")).toMatchObject({ because: ["tyre-condition"], assumed: true });
     const seen = planOf({ ...old, found: { "tyre-condition": "perished" } });
     expect(operationIn(seen, "new-tyres")).toMatchObject({ because: ["tyre-condition"], assumed: false });
     for (const { because, assumed } of seen.operations) if (because.length === 0) expect(assumed).toBe(false);
-    const both = planOf({ ...old, unseen: ["tyre-condition"], found: { "tyre-age": "old" } });
+    const both = planOf({ ...old, unseen, found: { "tyre-age": "old" } });
     expect(operationIn(both, "new-tyres").because).toHaveLength(2);
     expect(operationIn(both, "new-tyres").assumed).toBe(false);
   });
