@@ -6,6 +6,7 @@ import {
   logNormalFromMean,
   logNormalFromMedian,
   logNormalMean,
+  logNormalPartialMean,
   logNormalQuantile,
   logNormalSd,
 } from "../../../worker/engine/statistics/logNormal.ts";
@@ -33,6 +34,35 @@ test("half of the prices lie below the median, none below nought", () => {
   const step = 1e-3;
   const slope = (logNormalCdf(price, 70 + step) - logNormalCdf(price, 70 - step)) / (2 * step);
   expect(logNormalDensity(price, 70)).toBeCloseTo(slope, 8);
+});
+
+test("the mean over a part is the integral of x times density there", () => {
+  const price = logNormalFromMedian(80, 0.3);
+  const byGrid = (low: number, high: number) => {
+    let sum = 0;
+    const steps = 20_000;
+    for (let i = 0; i < steps; i++) {
+      const x = low + ((i + 0.5) * (high - low)) / steps;
+      sum += (x * logNormalDensity(price, x) * (high - low)) / steps;
+    }
+    return sum;
+  };
+  for (const [low, high] of [
+    [0, 60],
+    [60, 95],
+    [95, 400],
+    [300, 400],
+  ] as const) {
+    const part = logNormalPartialMean(price, low, high);
+    expect(part / byGrid(low, high)).toBeCloseTo(1, 6);
+  }
+  const whole = logNormalPartialMean(price, -5, 90) + logNormalPartialMean(price, 90, Infinity);
+  expect(whole).toBeCloseTo(logNormalMean(price), 12);
+  const fixed = logNormalFromMedian(80, 0);
+  const parts = [0, 79.9, 80.1].map((low) => logNormalPartialMean(fixed, low, low + 79.95));
+  expect(parts[0]).toBe(0);
+  expect(parts[1]).toBeCloseTo(80, 12);
+  expect(parts[2]).toBe(0);
 });
 
 test("without spread it is a fixed number", () => {
