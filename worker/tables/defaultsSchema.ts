@@ -15,6 +15,7 @@ const priceRange = z
 export const defaultsTable = z.strictObject({
   currency: z.string().regex(/^[A-Z]{3}$/),
   hourlyGoal: money,
+  goalsUpTo: z.number().positive(),
   skill: z.literal([1, 2, 3, 4]),
   speedFactor: z.number().positive(),
   speedSpread: amount,

@@ -10,6 +10,7 @@ const priceRange = z.strictObject({ low: money, typical: money, high: money });
 export const defaults = z.strictObject({
   currency,
   hourlyGoal: money,
+  goalsUpTo: money.describe("Highest hourly goal for which a course is told, at price level 1"),
   skill: z.literal([1, 2, 3, 4]),
   speedFactor: z.number(),
   speedSpread: z.number().describe("Standard deviation of the logarithm of the speed factor"),

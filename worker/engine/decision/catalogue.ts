@@ -10,6 +10,8 @@ import type { Caution } from "./caution.ts";
 export interface Defaults {
   readonly currency: string;
   readonly hourlyGoal: MoneyPerHour;
+  /** Highest goal at which it is asked which course would be chosen, at price level 1. */
+  readonly goalsUpTo: MoneyPerHour;
   readonly skill: 1 | 2 | 3 | 4;
   readonly speedFactor: number;
   /** Standard deviation of the logarithm of the common speed factor. */

@@ -1,5 +1,6 @@
 import type { Money } from "../quantity.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
+import type { Book } from "./book.ts";
 import type { Situation } from "./situation.ts";
 import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
 
@@ -47,9 +48,13 @@ function clearlyBetter(
   worth: Worth,
 ): boolean {
   const makeSafe = open.find(({ course }) => course === "make-safe");
-  const share = book.catalogue.defaults.restoreNoise * saleValue(restore);
-  const noise = Math.max(settled.workshop.hourlyGoal, share);
+  const noise = Math.max(settled.workshop.hourlyGoal, valueNoise(restore, book));
   return !makeSafe || worth(restore) > worth(makeSafe) + noise;
+}
+
+/** The share of the restored value that is no clear gain. */
+export function valueNoise(restore: OpenCourse, book: Book): Money {
+  return book.catalogue.defaults.restoreNoise * saleValue(restore);
 }
 
 /** Expected going rate of the finished bike. */
