@@ -79,7 +79,7 @@ describe("the choice with hindsight", () => {
 
   test("is that of a fine grid of prices", () => {
     const { priceFactor, weights } = BIKE;
-    const points = 200_000;
+    const points = 40_000;
     const shares = [0, 0, 0, 0];
     let expectedBest = 0;
     for (let i = 0; i < points; i++) {
@@ -92,9 +92,9 @@ describe("the choice with hindsight", () => {
       });
     }
     const known = withHindsight(BIKE, 1);
-    expect(Math.abs(known.expectedBest - expectedBest)).toBeLessThan(1e-3);
+    expect(Math.abs(known.expectedBest - expectedBest)).toBeLessThan(5e-3);
     known.shares.forEach((share, course) => {
-      expect(Math.abs(share - shares[course]!)).toBeLessThan(1e-5);
+      expect(Math.abs(share - shares[course]!)).toBeLessThan(5e-5);
     });
     expect(known.confidence).toBe(known.shares[1]);
     expect(known.perfectInformation).toBeGreaterThan(5);
@@ -220,6 +220,24 @@ describe("whatever the scenarios", () => {
       expect(known.confidence).toBeCloseTo(withHindsight(scenarios, chosen).confidence, 12);
     });
   });
+});
+
+test("courses a hair apart make no nonsense", () => {
+  for (const hair of [1e-17, -1e-17, 1e-300, 1e-12]) {
+    const known = withHindsight(
+      {
+        courses: 3,
+        slopes: Float64Array.of(100, 100 + hair, 0),
+        offsets: Float64Array.of(hair, 0, -hair),
+        weights: Float64Array.of(1),
+        priceFactor: { logMedian: 0, logSd: 2 },
+      },
+      0,
+    );
+    expect(known.perfectInformation).toBeLessThan(1e-9);
+    expect(sum(known.shares)).toBeCloseTo(1, 9);
+    expect(known.shares[2]).toBeLessThan(1e-9);
+  }
 });
 
 describe("what cannot be weighed is refused by name", () => {

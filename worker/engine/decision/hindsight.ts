@@ -1,7 +1,6 @@
 import { DomainError } from "../domainError.ts";
 import type { Money, Probability } from "../quantity.ts";
-import { logNormalMean } from "../statistics/logNormal.ts";
-import { regretAtPrice, regretOverPrices } from "./regret.ts";
+import { factorSpan, regretAtPrice, regretOverPrices } from "./regret.ts";
 import { type ScenarioBenefits, totalWeight } from "./scenarioBenefits.ts";
 
 /** What knowing everything beforehand would change. */
@@ -27,8 +26,8 @@ export interface Hindsight {
 export function withHindsight(scenarios: ScenarioBenefits, chosen: number): Hindsight {
   const total = totalWeight(scenarios, chosen);
   const { courses, weights, priceFactor } = scenarios;
-  const mean = logNormalMean(priceFactor);
-  const expected = expectedOf(scenarios, mean, total);
+  const span = factorSpan(priceFactor);
+  const expected = expectedOf(scenarios, span.mean, total);
   let best = chosen;
   for (let course = 0; course < courses; course++) if (expected[course]! > expected[best]!) best = course;
   const shares = new Float64Array(courses);
@@ -36,7 +35,7 @@ export function withHindsight(scenarios: ScenarioBenefits, chosen: number): Hind
   let regret = 0;
   for (let s = 0; s < weights.length; s++) {
     const weight = weights[s]! / total;
-    if (weight > 0) regret += weight * regretIn(scenarios, s * courses, best, chosen, mean, weight, shares);
+    if (weight > 0) regret += weight * regretIn(scenarios, span, s * courses, best, chosen, weight, shares);
   }
   // Rounding may leave a hair below 0, or above 1.
   const perfectInformation = Math.max(0, regret);
