@@ -1,4 +1,5 @@
 import type { AttributeName, Observations } from "../api/types.ts";
+import type { SoFar } from "./soFar.ts";
 
 /** What the user has said about a find so far. Absent is unknown, never good. */
 export interface Answers {
@@ -16,6 +17,8 @@ export interface Answers {
   readonly travelCost?: number;
   /** 1 to 12. */
   readonly month?: number;
+  /** Where the work has begun. */
+  readonly soFar?: SoFar;
   /** By check; a measurement may be half filled in. */
   readonly observations: Observations;
 }

@@ -1,6 +1,7 @@
 import type { AppraisalBody, AttributeName } from "../api/types.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
 import { type Answers, NO_ANSWERS } from "./answers.ts";
+import type { SoFar } from "./soFar.ts";
 
 const NAMES = Object.keys(FIELD_NAMES) as readonly AttributeName[];
 const DESCRIBED = [
@@ -23,8 +24,14 @@ export function answersOf({ find, observations, workshop }: AppraisalBody): Answ
     ...picked(find, DESCRIBED),
     ...picked(find.purchase ?? {}, BOUGHT),
     ...picked(workshop ?? {}, ["month"]),
+    ...(find.soFar === undefined ? {} : { soFar: soFarOf(find.soFar) }),
     observations: observations ?? {},
   } as Answers;
+}
+
+function soFarOf({ done = [], bought = [], ...spent }: NonNullable<AppraisalBody["find"]["soFar"]>): SoFar {
+  const each = bought.map(({ part, quantity = 1, reuseValue = 0 }) => ({ part, quantity, reuseValue }));
+  return { ...spent, done, bought: each } as SoFar;
 }
 
 /** The fields named that the object holds. */

@@ -4,12 +4,22 @@ import type { Answers } from "./answers.ts";
 import { sendableObservation } from "./reading.ts";
 
 /**
- * The question that the answers put to the API. What is unknown is left out, and so is what was seen on checks
- * the catalogue does not hold (answers may be older than it).
+ * The question that the answers put to the API, the job so far apart (`withSoFar` adds it). What is unknown is left out,
+ * and so is what was seen on checks the catalogue does not hold (answers may be older than it).
  * @param hourlyGoal what one more hour must earn, in the currency of the answers
  */
 export function bodyOf(answers: Answers, checks: readonly Check[], hourlyGoal: number): AppraisalBody {
-  const { attributes, price, paid, travelMinutes, travelCost, month, observations, ...description } = answers;
+  const {
+    attributes,
+    price,
+    paid,
+    travelMinutes,
+    travelCost,
+    month,
+    observations,
+    soFar: _,
+    ...description
+  } = answers;
   const purchase = { ...at({ price }), ...at({ paid }), ...at({ travelMinutes }), ...at({ travelCost }) };
   const bought = Object.keys(purchase).length === 0 ? {} : { purchase };
   const body = {

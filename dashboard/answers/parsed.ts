@@ -1,5 +1,6 @@
-import type { Observation, Observations, Reading } from "../api/types.ts";
+import type { BoughtPart, Observation, Observations, Reading } from "../api/types.ts";
 import { type Answers, NO_ANSWERS } from "./answers.ts";
+import { isBlank, type SoFar } from "./soFar.ts";
 
 /**
  * Answers from what was kept in the browser, which may be older than this page, or damaged: whatever has the
@@ -24,6 +25,8 @@ export function parsedAnswers(kept: unknown): Answers {
   for (const key of numbers) if (isNumber(kept[key])) answers[key] = kept[key];
   if (typeof kept.tyreMarking === "string") answers.tyreMarking = kept.tyreMarking;
   if (typeof kept.paid === "boolean") answers.paid = kept.paid;
+  const soFar = soFarIn(kept.soFar);
+  if (!isBlank(soFar)) answers.soFar = soFar;
   return answers as unknown as Answers;
 }
 
@@ -40,6 +43,29 @@ function textsIn(value: unknown): Record<string, string> {
   return Object.fromEntries(
     Object.entries(value).filter((entry): entry is [string, string] => typeof entry[1] === "string"),
   );
+}
+
+/** Amounts below nought were never entered: they are left out with the rest. */
+const isAmount = (value: unknown): value is number => isNumber(value) && value >= 0;
+
+function soFarIn(value: unknown): SoFar {
+  if (!isRecord(value)) return { done: [], bought: [] };
+  const done = Array.isArray(value.done)
+    ? value.done.filter((id) => typeof id === "string" && id !== "")
+    : [];
+  const bought = Array.isArray(value.bought) ? value.bought.flatMap(boughtIn) : [];
+  return {
+    ...(isAmount(value.money) ? { money: value.money } : {}),
+    ...(isAmount(value.minutes) ? { minutes: value.minutes } : {}),
+    done: [...new Set<string>(done)],
+    bought,
+  };
+}
+
+function boughtIn(value: unknown): BoughtPart[] {
+  if (!isRecord(value) || typeof value.part !== "string" || value.part === "") return [];
+  const quantity = isAmount(value.quantity) && value.quantity > 0 ? value.quantity : 1;
+  return [{ part: value.part, quantity, reuseValue: isAmount(value.reuseValue) ? value.reuseValue : 0 }];
 }
 
 function observationsIn(value: unknown): Observations {

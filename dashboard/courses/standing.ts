@@ -8,7 +8,7 @@ export interface Standing {
 }
 
 /** Null where a caution stops everything: then there is no figure. */
-export function standing(appraisal: Appraisal): Standing | null {
+export function standing(appraisal: Pick<Appraisal, "courses" | "decision">): Standing | null {
   if (appraisal.decision.stop !== null) return null;
   const verdict = appraisal.courses.find(({ course }) => course === appraisal.decision.course);
   if (verdict === undefined) return null;

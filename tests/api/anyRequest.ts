@@ -30,7 +30,25 @@ const find = fc.record(
       { price: money, paid: fc.boolean(), travelMinutes: minutes, travelCost: money },
       { requiredKeys: [] },
     ),
-    soFar: fc.record({ money, minutes }, { requiredKeys: [] }),
+    soFar: fc.record(
+      {
+        money,
+        minutes,
+        done: fc.subarray(ids(service.operations), { maxLength: 8 }),
+        bought: fc.array(
+          fc.record(
+            {
+              part: fc.constantFrom(...ids(service.parts)),
+              quantity: fc.double({ min: 0.001, max: 1000, noNaN: true }),
+              reuseValue: money,
+            },
+            { requiredKeys: ["part"] },
+          ),
+          { maxLength: 4 },
+        ),
+      },
+      { requiredKeys: [] },
+    ),
   },
   { requiredKeys: ["category", "era", "frameMaterial", "componentTier"] },
 ) as fc.Arbitrary<AppraisalBody["find"]>;

@@ -47,7 +47,11 @@ describe("a request about one find that is not as the routes ask", () => {
     [{ purchase: { price: -1 } }, "/find/purchase/price"],
     [{ purchase: { travelMinutes: 1e300 } }, "/find/purchase/travelMinutes"],
     [{ soFar: { money: "30" } }, "/find/soFar/money"],
-    [{ soFar: { done: ["wash"] } }, "/find/soFar/done"],
+    [{ soFar: { finished: ["wash"] } }, "/find/soFar/finished"],
+    [{ soFar: { done: ["wsh"] } }, "/find/soFar/done/0"],
+    [{ soFar: { bought: [{ part: "chian" }] } }, "/find/soFar/bought/0/part"],
+    [{ soFar: { bought: [{ part: "chain", quantity: 0 }] } }, "/find/soFar/bought/0/quantity"],
+    [{ soFar: { bought: [{ part: "chain", reuseValue: -1 }] } }, "/find/soFar/bought/0/reuseValue"],
     [{ missingParts: ["no-such-part"] }, "/find/missingParts/0"],
     [{ tyreMarking: "" }, "/find/tyreMarking"],
     [{ tyreMarking: "round and black" }, "/find/tyreMarking"],
@@ -56,6 +60,22 @@ describe("a request about one find that is not as the routes ask", () => {
     const { era: _, ...find } = LEAST.find;
     const era = "year" in words ? {} : { era: "2000s" };
     expect(await pointersFor({ find: { ...find, ...era, ...words } })).toEqual([pointer]);
+  });
+
+  test("work and parts that nobody knows are refused with the name that comes near", async () => {
+    const soFar = { done: ["wash", "new-chian"], bought: [{ part: "seatpots" }] };
+    expect(await errorsFor(described({ era: "1980s", soFar }))).toEqual([
+      {
+        pointer: "/find/soFar/done/1",
+        message: expect.stringContaining("did you mean new-chain"),
+        allowed: expect.arrayContaining(["new-chain"]),
+      },
+      {
+        pointer: "/find/soFar/bought/0/part",
+        message: expect.stringContaining("did you mean seatpost"),
+        allowed: expect.arrayContaining(["seatpost"]),
+      },
+    ]);
   });
 
   test.each([

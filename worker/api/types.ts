@@ -15,6 +15,7 @@ export type ComparisonBody = z.input<ComparisonSchemas["documented"]>;
 export type { AttributeDefault, AttributeName, Condition } from "../engine/bicycle.ts";
 export type {
   Appraisal,
+  BoughtPart,
   CourseOutcome,
   Decision,
   PlannedOperation,
@@ -23,12 +24,15 @@ export type {
   ReportedFinding,
   ReportedPlan,
   Spread,
+  StopLimit,
   ValueBand,
 } from "../engine/decision/appraisal.ts";
 export type { Defaults } from "../engine/decision/catalogue.ts";
 export type { FindingsAnswer } from "../engine/decision/inspectFind.ts";
+export type { Sensitivity } from "../engine/decision/sensitivity.ts";
 export type { ValuationAnswer } from "../engine/decision/valueFind.ts";
 export type { Check, Level, MeasuredInput } from "../engine/inspection/check.ts";
+export type { Factor as HistoryFactor } from "../engine/inspection/history/factor.ts";
 export type { Observation, Observations, Reading } from "../engine/inspection/observation.ts";
 export type { Budgets, ComparedFind, MeritEntry, Objective } from "../engine/portfolio/comparison.ts";
 export type { CourseId } from "../engine/service/operation.ts";

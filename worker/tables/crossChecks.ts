@@ -3,6 +3,7 @@ import { cureGaps } from "./cureCoverage.ts";
 import { cheaperWhenWorse } from "./cureOrder.ts";
 import { forbiddenWork } from "./forbiddenWork.ts";
 import { historyGaps } from "./historyLinks.ts";
+import { openEndedWork } from "./openEndedWork.ts";
 import type { ParsedTables } from "./parsedTables.ts";
 import { priorGaps } from "./priorCoverage.ts";
 import { unknownNames } from "./references.ts";
@@ -19,6 +20,7 @@ const CHECKS = [
   historyGaps,
   orderCycles,
   forbiddenWork,
+  openEndedWork,
   unnamedStandards,
   cureGaps,
   cheaperWhenWorse,

@@ -50,4 +50,9 @@ export const defaultsTable = z.strictObject({
   assumedAbove: share,
   missingParts: z.record(z.enum(ATTRIBUTE_VALUES.completeness), partIds),
   huntMinutesPerMissingPart: amount,
+  stopRule: z
+    .strictObject({ stepMinutes: z.number().positive(), mostMinutes: z.number().positive() })
+    .refine(({ stepMinutes, mostMinutes }) => mostMinutes % stepMinutes === 0, {
+      error: "mostMinutes a multiple of stepMinutes",
+    }),
 }) satisfies z.ZodType<Defaults>;

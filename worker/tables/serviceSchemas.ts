@@ -133,6 +133,7 @@ export const operationRow = z.strictObject({
   safetyCritical: z.boolean().default(false),
   reveals: z.array(reveal).default([]),
   failure: failure.nullable().default(null),
+  openEnded: z.boolean().default(false),
   notOnMaterials: z.array(frameMaterial).default([]),
   bends: z.enum(["frame", "fork"]).nullable().default(null),
   onlyIf: conditions,

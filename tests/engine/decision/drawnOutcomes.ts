@@ -1,5 +1,8 @@
 import type { Branch } from "../../../worker/engine/decision/branch.ts";
 import type { Pace } from "../../../worker/engine/decision/pace.ts";
+import { workTime } from "../../../worker/engine/decision/workTime.ts";
+import { logNormalMean, logNormalSd } from "../../../worker/engine/statistics/logNormal.ts";
+import { shiftedLogNormal } from "../../../worker/engine/statistics/shiftedLogNormal.ts";
 
 /** Uniform numbers from 0 to 1: mulberry32, a public-domain generator of 32 bits; good enough for 10^5 draws. */
 export function uniforms(seed: number): () => number {
@@ -19,8 +22,9 @@ export interface Drawn {
 }
 
 /**
- * Courses played out one by one: which branch, what it sells for, what it costs, how long it takes. Outlays are normal where something is sold and
- * log-normal where nothing is; times log-normal of the same mean and variance.
+ * Courses played out one by one: which branch, what it sells for, what it costs, how long it takes. Where something is sold the outlay is a shifted
+ * log-normal of its three moments (normal without skewness), where nothing is, a log-normal; times are log-normal of the same mean and variance. For the rate
+ * the outlay goes with the hours as far as they are correlated.
  */
 export function drawOutcomes(branches: readonly Branch[], pace: Pace, count: number, seed: number): Drawn {
   const next = uniforms(seed);
@@ -35,16 +39,29 @@ export function drawOutcomes(branches: readonly Branch[], pace: Pace, count: num
     const { price, share, outlay } = branch;
     const sold = price ? share * Math.exp(price.logMedian + price.logSd * normal()) : 0;
     const z = normal();
-    const spent = price
-      ? outlay.mean + Math.sqrt(outlay.variance) * z
-      : logNormal(outlay.mean, outlay.variance, z);
+    const spread = workTime(branch, pace);
+    const minutes = timeOf(branch, pace, normal());
+    const spent = spentIn(branch, outlay.variance, z);
     const margin = sold - spent;
-    const hours = timeOf(branch, pace, normal()) / 60;
+    const hours = minutes / 60;
+    const slope = price && spread ? (pace.speedFactor * branch.covariance) / logNormalSd(spread) ** 2 : 0;
+    const explained = Math.max(0, slope * pace.speedFactor * branch.covariance);
+    const together = slope === 0 ? 0 : slope * (minutes - logNormalMean(spread!));
+    const beside = slope === 0 ? spent : spentIn(branch, outlay.variance - explained, z) + together;
     drawn.margins[i] = margin;
     drawn.hours[i] = hours;
-    drawn.rates[i] = margin / hours;
+    drawn.rates[i] = (sold - beside) / hours;
   }
   return drawn;
+}
+
+function spentIn({ price, outlay }: Branch, variance: number, z: number): number {
+  if (!price) return logNormal(outlay.mean, variance, z);
+  const sd = Math.sqrt(Math.max(0, variance));
+  const skew = sd > 0 ? shiftedLogNormal(outlay.mean, variance, outlay.third) : null;
+  return skew
+    ? skew.shift + skew.sign * Math.exp(skew.logMedian + skew.logSd * skew.sign * z)
+    : outlay.mean + sd * z;
 }
 
 /** The branch at a uniform number. */

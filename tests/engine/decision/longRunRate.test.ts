@@ -28,8 +28,9 @@ function sure(chance: number, margin: number, hours: number): Branch {
     chance,
     price: { logMedian: Math.log(Math.max(1, margin)), logSd: 1e-6 },
     share: 1,
-    outlay: { mean: margin > 0 ? 0 : 1 - margin, variance: 0 },
+    outlay: { mean: margin > 0 ? 0 : 1 - margin, variance: 0, third: 0 },
     minutes: { mean: 60 * hours, variance: 0 },
+    covariance: 0,
     otherMinutes: 0,
   };
 }

@@ -1,5 +1,5 @@
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
-import { inspectSettled } from "../../../worker/engine/decision/inspectSettled.ts";
+import { lookOver } from "../../../worker/engine/decision/lookOver.ts";
 import { settleRequest } from "../../../worker/engine/decision/settledRequest.ts";
 import { type Situation, situationOf } from "../../../worker/engine/decision/situation.ts";
 import { weighCourses } from "../../../worker/engine/decision/weigh.ts";
@@ -56,8 +56,8 @@ export function lookedOver({
 }
 
 export function situationFor(request: AppraisalRequest): Situation {
-  const settled = settleRequest(request, BOOK);
-  return situationOf(settled, inspectSettled(settled, BOOK), BOOK);
+  const { settled, inspection } = lookOver(settleRequest(request, BOOK), BOOK);
+  return situationOf(settled, inspection, BOOK);
 }
 
 /** One course of a find, worked out. */

@@ -16,24 +16,27 @@ const MADE_UP: readonly Branch[] = [
     chance: 0.7,
     price: { logMedian: Math.log(300), logSd: 0.3 },
     share: 0.855,
-    outlay: { mean: 140, variance: 625 },
+    outlay: { mean: 140, variance: 625, third: 0 },
     minutes: { mean: 560, variance: 4000 },
+    covariance: 0,
     otherMinutes: 40,
   },
   {
     chance: 0.25,
     price: { logMedian: Math.log(90), logSd: 0.4 },
     share: 0.63,
-    outlay: { mean: 60, variance: 100 },
+    outlay: { mean: 60, variance: 100, third: 0 },
     minutes: { mean: 420, variance: 2500 },
+    covariance: 0,
     otherMinutes: 40,
   },
   {
     chance: 0.05,
     price: null,
     share: 0,
-    outlay: { mean: 50, variance: 25 },
+    outlay: { mean: 50, variance: 25, third: 0 },
     minutes: { mean: 30, variance: 20 },
+    covariance: 0,
     otherMinutes: 40,
   },
 ];
@@ -127,8 +130,9 @@ describe("the distribution of a course", () => {
       chance: 1,
       price: null,
       share: 0,
-      outlay: { mean: 3, variance: 0 },
+      outlay: { mean: 3, variance: 0, third: 0 },
       minutes: { mean: 0, variance: 0 },
+      covariance: 0,
       otherMinutes: 0,
     };
     const { margin, hours, lossProbability, marginPerHour, netBenefit } = outcomeOf([fee], PACE);
@@ -140,7 +144,7 @@ describe("the distribution of a course", () => {
   });
 
   test("a branch without a chance changes nothing", () => {
-    const ghost: Branch = { ...MADE_UP[0]!, chance: 0, outlay: { mean: 1e6, variance: 0 } };
+    const ghost: Branch = { ...MADE_UP[0]!, chance: 0, outlay: { mean: 1e6, variance: 0, third: 0 } };
     expect(outcomeOf([...MADE_UP, ghost], PACE)).toEqual(outcomeOf(MADE_UP, PACE));
   });
 

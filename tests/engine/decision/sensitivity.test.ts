@@ -17,24 +17,27 @@ const BRANCHES: readonly Branch[] = [
     chance: 0.7,
     price: { logMedian: Math.log(300), logSd: 0.3 },
     share: 0.855,
-    outlay: { mean: 120, variance: 400 },
+    outlay: { mean: 120, variance: 400, third: 0 },
     minutes: { mean: 500, variance: 0 },
+    covariance: 0,
     otherMinutes: 40,
   },
   {
     chance: 0.2,
     price: { logMedian: Math.log(100), logSd: 0.45 },
     share: 0.6,
-    outlay: { mean: 150, variance: 400 },
+    outlay: { mean: 150, variance: 400, third: 0 },
     minutes: { mean: 650, variance: 0 },
+    covariance: 0,
     otherMinutes: 40,
   },
   {
     chance: 0.1,
     price: null,
     share: 0,
-    outlay: { mean: 60, variance: 400 },
+    outlay: { mean: 60, variance: 400, third: 0 },
     minutes: { mean: 200, variance: 0 },
+    covariance: 0,
     otherMinutes: 40,
   },
 ];
@@ -63,8 +66,9 @@ describe("what a course's net benefit hangs on", () => {
       chance: 1,
       price: { logMedian: Math.log(200), logSd: 0.3 },
       share: 0.9,
-      outlay: { mean: 70, variance: 100 },
+      outlay: { mean: 70, variance: 100, third: 0 },
       minutes: { mean: 480, variance: 0 },
+      covariance: 0,
       otherMinutes: 60,
     };
     const input = inputOf([branch], { plannedPurchases: { mean: 50, variance: 64 } });
@@ -138,9 +142,15 @@ describe("what a course's net benefit hangs on", () => {
           },
           {
             group: "failingJobs",
-            low: { input: 0, margin: 60, hours: 0 },
+            low: { input: 0, margin: 60, hours: 8 },
             high: { input: 1, margin: 58, hours: 10 },
             varianceOfExpectation: 20_000,
+          },
+          {
+            group: "workless" as "failingJobs",
+            low: { input: 0, margin: 60, hours: 0 },
+            high: { input: 1, margin: 58, hours: 10 },
+            varianceOfExpectation: 1,
           },
         ],
       }),
@@ -160,9 +170,9 @@ describe("what a course's net benefit hangs on", () => {
       high: { input: 3, rate: -120 / 14, netBenefit: -260 },
       share: 0.25,
     });
-    // No work, no rate; more than the whole variance is the whole.
+    // No work, no rate, no row; more than the whole variance is the whole.
     const failing = told.find(({ group }) => group === "failingJobs")!;
-    expect([failing.low.rate, failing.share]).toEqual([null, 1]);
+    expect([failing.low.rate, failing.share]).toEqual([7.5, 1]);
   });
 
   test("a course where nothing varies has no shares and no swing", () => {

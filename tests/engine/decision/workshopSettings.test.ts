@@ -165,8 +165,8 @@ describe("what was spent so far", () => {
             appraise({ ...request, find: { ...request.find, soFar } }, BOOK);
           const { soFar, ...rest } = spent({ money, minutes });
           const { soFar: none, ...same } = spent(undefined);
-          expect(soFar).toEqual({ money, hours: minutes / 60 });
-          expect(none).toEqual({ money: 0, hours: 0 });
+          expect(soFar).toEqual({ money, hours: minutes / 60, done: [], bought: [] });
+          expect(none).toEqual({ money: 0, hours: 0, done: [], bought: [] });
           expect(rest).toEqual(same);
         },
       ),

@@ -156,8 +156,29 @@ function requests(observations: fc.Arbitrary<Observations>): fc.Arbitrary<Apprai
     }));
 }
 
-/** Anything that can be asked. */
-export const anyFind = requests(anyObservations);
+const midJob = fc.record(
+  {
+    money,
+    minutes,
+    done: fc.subarray(
+      service.operations.map(({ id }) => id),
+      { maxLength: 8 },
+    ),
+    bought: fc.array(
+      fc.record(
+        { part: fc.constantFrom(...partIds), quantity: fc.constantFrom(0.5, 1, 2, 5), reuseValue: money },
+        { requiredKeys: ["part"] },
+      ),
+      { maxLength: 4 },
+    ),
+  },
+  { requiredKeys: [] },
+);
+
+/** Anything that can be asked, at any point of the job. */
+export const anyFind = fc
+  .tuple(requests(anyObservations), fc.option(midJob, { nil: undefined, freq: 2 }))
+  .map(([request, soFar]) => ({ ...request, find: { ...request.find, soFar } }));
 /** A find such as people bring home. */
 export const likelyFind = requests(likelyObservations(1));
 /** The same, looked over from end to end. */

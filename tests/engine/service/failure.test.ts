@@ -50,6 +50,14 @@ describe("an operation that may fail", () => {
 
   test("brings its own further minutes at that chance: two hours of rubbing back paint, at 20 in 100", () => {
     expect(failing("repaint-spray", {})).toEqual({
+      failure: {
+        chance: 0.2,
+        next: [],
+        money: { mean: 0, variance: 0 },
+        minutes: { mean: 120, variance: 0 },
+        endsFrame: 0,
+        untilEnd: { money: 0, minutes: 120 },
+      },
       contingency: {
         money: { mean: 0, variance: 0 },
         minutes: { mean: 0.2 * 120, variance: expect.closeTo(0.2 * 0.8 * 120 ** 2, 9) },
@@ -83,12 +91,15 @@ describe("an operation that may fail", () => {
   });
 
   test("is followed by what leaves most: a dear frame goes to the workshop unless that asks more than the frame, a cheaper one is sawn", () => {
-    const taken = (componentTier: Tier, workshop: Found["workshop"] = {}) =>
-      openedCourse("restore", { bike: { ...STUCK.bike, componentTier }, found: STUCK.found!, workshop }).plan
-        .endsFrame;
-    expect(taken("top")).toBeCloseTo(0.35 * 0.1, 12);
-    expect(taken("top", { partPrices: { "svc-post-removal": 900 } })).toBeCloseTo(0.35 * 0.2, 12);
-    expect(taken("mid", { hourlyGoal: 1 })).toBeCloseTo(0.35 * 0.2, 12);
+    // Of the posts that are given up, the share that ends the frame tells which way was taken.
+    const taken = (componentTier: Tier, workshop: Found["workshop"] = {}) => {
+      const found = { bike: { ...STUCK.bike, componentTier }, found: STUCK.found!, workshop };
+      const { endsFrame, tasks } = openedCourse("restore", found).plan;
+      return endsFrame / (1 - tasks.find(({ openEnd }) => openEnd !== null)!.openEnd!.releaseChance);
+    };
+    expect(taken("top")).toBeCloseTo(0.1, 12);
+    expect(taken("top", { partPrices: { "svc-post-removal": 900 } })).toBeCloseTo(0.2, 12);
+    expect(taken("mid", { hourlyGoal: 1 })).toBeCloseTo(0.2, 12);
   });
 
   test("a dearer blade never buys a smaller risk: net benefit falls with its price, or stays", () => {
@@ -162,6 +173,7 @@ describe("a plan with several risks", () => {
     expect(plan.tasks.map(({ operation }) => operation.id)).toEqual(
       expect.arrayContaining(["free-seatpost", "cold-set"]),
     );
-    expect(1 - plan.endsFrame).toBeCloseTo((1 - 0.35 * 0.1) * (1 - 0.06), 12);
+    const givenUp = 1 - plan.tasks.find(({ openEnd }) => openEnd !== null)!.openEnd!.releaseChance;
+    expect(1 - plan.endsFrame).toBeCloseTo((1 - givenUp * 0.1) * (1 - 0.06), 12);
   });
 });

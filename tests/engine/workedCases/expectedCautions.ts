@@ -28,18 +28,20 @@ function evidenceIn({ find, workshop }: AppraisalRequest, answer: Appraisal): Ev
   const answered = new Set(
     answer.findings.filter(({ position }) => position === "bike").map(({ check }) => check),
   );
+  // What finished work has cured no longer stands.
+  const standing = answer.findings.filter(({ curedBy }) => curedBy.length === 0);
   const open = answer.courses.filter(({ available }) => available);
   const planned = open.flatMap(({ plan }) => plan!.operations);
   return {
     attributes,
     skill,
-    found: new Set(answer.findings.map(({ check, level }) => `${check}:${level}`)),
+    found: new Set(standing.map(({ check, level }) => `${check}:${level}`)),
     unmade: new Set(
       inspection.checks
         .filter((check) => appliesTo(check, attributes) && !answered.has(check.id))
         .map(({ id }) => id),
     ),
-    blocked: answer.findings.some(({ safety }) => safety === "block"),
+    blocked: standing.some(({ safety }) => safety === "block"),
     open: new Set(open.map(({ course }) => course)),
     work: new Set(planned.map(({ operation }) => operation)),
     bought: new Set(planned.flatMap(({ parts }) => parts.map(({ part }) => part))),

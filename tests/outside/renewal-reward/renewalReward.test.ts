@@ -50,8 +50,9 @@ function branchOf(chance: number, reward: number, hours: number, searchHours: nu
     chance,
     price: { logMedian: Math.log(reward), logSd: SURE },
     share: 1,
-    outlay: { mean: 0, variance: 0 },
+    outlay: { mean: 0, variance: 0, third: 0 },
     minutes: { mean: 60 * hours, variance: 0 },
+    covariance: 0,
     otherMinutes: 60 * searchHours,
   };
 }

@@ -3,6 +3,7 @@ import type { Appraisal } from "../../engine/decision/appraisal.ts";
 import { course } from "./course.ts";
 import { decision } from "./decision.ts";
 import { inspection } from "./inspection.ts";
+import { sensitivity } from "./sensitivity.ts";
 import { soFar } from "./soFar.ts";
 import { source, value } from "./value.ts";
 
@@ -15,5 +16,8 @@ export const appraisalAnswer = z.strictObject({
     .array(course)
     .describe("In the order restore, make-safe, sell-as-found, break-for-parts, leave; empty when stopped"),
   decision,
+  sensitivity: z
+    .array(sensitivity)
+    .describe("What moves the chosen course, largest swing first; empty for leave and when stopped"),
   soFar,
 }) satisfies z.ZodType<Appraisal>;

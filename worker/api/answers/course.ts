@@ -36,6 +36,11 @@ export const course = z.strictObject({
   lossProbability: share.nullable(),
   belowGoalProbability: share.nullable(),
   netBenefit: money.nullable().describe("Expected margin less the hourly goal for each expected hour"),
+  rightToChange: money
+    .nullable()
+    .describe(
+      "What the right to change course at a discovery adds to the net benefit; null where nothing can be discovered on the way",
+    ),
   cashNeeded: money.nullable(),
   elapsedDays: z.number().min(0).nullable(),
   plan: plan.nullable(),

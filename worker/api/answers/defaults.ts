@@ -44,4 +44,10 @@ export const defaults = z.strictObject({
     .record(z.string(), ids)
     .describe("Parts taken for missing where none are named, by completeness"),
   huntMinutesPerMissingPart: minutes,
+  stopRule: z
+    .strictObject({
+      stepMinutes: minutes.describe("Whether freeing a part still pays is asked so often"),
+      mostMinutes: minutes.describe("It is given up then in any case"),
+    })
+    .describe("When to give up on a part that may never come free"),
 }) satisfies z.ZodType<Defaults>;

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import type { ReportedFinding } from "../../engine/decision/appraisal.ts";
 import type { Mismatch } from "../../engine/inspection/finding.ts";
-import { id, words } from "./figures.ts";
+import { id, ids, words } from "./figures.ts";
 
 /** A check that was looked at, with the level it came to. */
 export const finding = z.strictObject({
@@ -27,7 +27,8 @@ export const finding = z.strictObject({
     .exactOptional()
     .describe("Within one reading error of a limit: the two levels in question. Measure again"),
   note: words,
-  safetyBlock: z.boolean(),
+  safetyBlock: z.boolean().describe("Blocks riding still: a fault that work done so far has cured does not"),
+  curedBy: ids.describe("Work done so far that cured it; the level is still the one found"),
 }) satisfies z.ZodType<ReportedFinding>;
 
 /** Two markings that share a name but not a diameter, or a tyre that does not belong on the rim. */

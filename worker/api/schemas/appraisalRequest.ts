@@ -11,6 +11,7 @@ import { workshop } from "./workshop.ts";
 export interface Vocabulary {
   readonly checks: readonly string[];
   readonly parts: readonly string[];
+  readonly operations: readonly string[];
   readonly tools: readonly string[];
   /** What a request counts in unless it says. */
   readonly currency: string;
@@ -26,6 +27,7 @@ export function vocabulary({
   return {
     checks: ids(inspection.checks),
     parts: ids(service.parts),
+    operations: ids(service.operations),
     tools: ids(service.tools),
     currency: defaults.currency,
   };
@@ -35,11 +37,17 @@ export function vocabulary({
  * What the three routes that look at one find take. Closed: a misspelt field or id is named, never ignored.
  * What comes out is the engine's own type, with nothing left to check but levels, inputs and flags.
  */
-export function appraisalRequest({ checks, parts, tools, currency: defaultCurrency }: Vocabulary) {
+export function appraisalRequest({
+  checks,
+  parts,
+  operations,
+  tools,
+  currency: defaultCurrency,
+}: Vocabulary) {
   return z
     .strictObject({
       currency: currency.optional(),
-      find: find(parts),
+      find: find({ parts, operations }),
       observations: observations(checks).default({}),
       comparables: comparables("Prices you know of, paid or asked: the value learns from them"),
       workshop: workshop(parts, tools).optional(),

@@ -26,9 +26,9 @@ const budgets = z
   .describe("What there is for all of them together; null or absent: no limit");
 
 /** The fields of the whole request, and the entry of one find. */
-export function comparisonSchemas({ checks, parts, tools, currency: tables }: Vocabulary) {
+export function comparisonSchemas({ checks, parts, operations, tools, currency: tables }: Vocabulary) {
   const entry = z.strictObject({
-    find: find(parts),
+    find: find({ parts, operations }),
     observations: observations(checks).default({}),
     comparables: comparables("Prices that bear on this find alone, beside the request's own"),
     month: z.int().min(1).max(12).optional().describe("Month of its sale, where it is not the workshop's"),

@@ -17,12 +17,46 @@ const purchase = z
   })
   .describe("What it costs to have it");
 
-const soFar = z
-  .strictObject({ money: money.optional(), minutes: minutes.optional() })
-  .describe("Already spent on it: shown, never counted again");
+/** Nobody buys more of one thing for one bicycle. */
+const MOST_OF_ONE = 1000;
+const MOST_ENTRIES = 200;
+
+/** The ids that a find may name. */
+export interface FindVocabulary {
+  /** Parts that can be missing or bought. */
+  readonly parts: readonly string[];
+  /** Work that can be done. */
+  readonly operations: readonly string[];
+}
+
+function soFar({ parts, operations }: FindVocabulary) {
+  const bought = z.strictObject({
+    part: z.enum(parts).describe("Id of a part, consumable or service"),
+    quantity: z
+      .number()
+      .positive()
+      .max(MOST_OF_ONE)
+      .optional()
+      .describe("Bought in all, fitted ones too; absent: 1"),
+    reuseValue: money.optional().describe("What one is worth unused; absent: 0"),
+  });
+  return z
+    .strictObject({
+      money: money.optional().describe("Spent: shown, never counted again"),
+      minutes: minutes.optional().describe("Spent: shown, never counted again"),
+      done: z
+        .array(z.enum(operations))
+        .max(MOST_ENTRIES)
+        .optional()
+        .describe("Ids of finished work. What failed is told as an observation instead"),
+      bought: z.array(bought).max(MOST_ENTRIES).optional().describe("Parts bought for it"),
+    })
+    .describe("The job so far: only what remains is counted");
+}
 
 /** The description as sent, flat: words, numbers and markings side by side. */
-function flatFind(parts: readonly string[]) {
+function flatFind(known: FindVocabulary) {
+  const { parts } = known;
   return z.strictObject({
     id: z.string().max(200).optional().describe("A label of your own"),
     ...attributes,
@@ -42,7 +76,7 @@ function flatFind(parts: readonly string[]) {
       .describe("1 all original, 0.8 sensible replacements, 0.5 mixed, 0 changed in kind"),
     missingParts: z.array(z.enum(parts)).max(200).optional().describe("Ids of parts that are not there"),
     purchase: purchase.optional(),
-    soFar: soFar.optional(),
+    soFar: soFar(known).optional(),
   });
 }
 
@@ -56,10 +90,9 @@ type FlatFind = z.output<ReturnType<typeof flatFind>>;
 
 /**
  * One find: its description, what it costs, what was spent on it. Era or year is needed, and given both they agree.
- * @param parts ids of the parts that can be missing
  */
-export function find(parts: readonly string[]) {
-  return flatFind(parts)
+export function find(known: FindVocabulary) {
+  return flatFind(known)
     .superRefine(refuseEra, { when: ({ value }) => typeof value === "object" && value !== null })
     .transform(toFind);
 }

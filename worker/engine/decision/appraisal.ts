@@ -6,6 +6,7 @@ import type { Hours, Minutes, Money, MoneyPerHour, Probability } from "../quanti
 import type { CourseId, OperationId, StepId } from "../service/operation.ts";
 import type { PartId } from "../service/part.ts";
 import type { ListedPiece } from "../valuation/partsList.ts";
+import type { Sensitivity } from "./sensitivity.ts";
 
 /** Mean and 10, 50, 90 % points. */
 export interface Spread {
@@ -44,8 +45,32 @@ export interface ReportedComparable {
   readonly surprising: boolean;
 }
 
+/** A finding as it was found, whatever was done since. */
 export interface ReportedFinding extends Finding {
+  /** It blocks riding still. */
   readonly safetyBlock: boolean;
+  /** Work done so far that cured it; empty where it stands. */
+  readonly curedBy: readonly OperationId[];
+}
+
+/** A part, dose or service bought already. */
+export interface BoughtPart {
+  readonly part: PartId;
+  readonly quantity: number;
+  /** What one is worth unused. */
+  readonly reuseValue: Money;
+}
+
+/** When to give up on a part that may never come free. */
+export interface StopLimit {
+  readonly operation: OperationId;
+  readonly name: string;
+  /** Hands-on minutes at the user's speed after which another quarter of an hour costs more than it is worth. */
+  readonly minutes: Minutes;
+  /** Chance that it is free by then. */
+  readonly releaseChance: Probability;
+  /** Net benefit at the goal of the cheapest way to go on without it, against having it free: not above 0. */
+  readonly fallback: Money;
 }
 
 export interface RaisedCaution {
@@ -101,6 +126,8 @@ export interface ReportedPlan {
   readonly allowance: { readonly money: Money; readonly minutes: Minutes };
   /** Faults left and told to the buyer. */
   readonly disclosed: readonly CheckId[];
+  /** For each job of the plan whose end is open, in working order. */
+  readonly stopLimits: readonly StopLimit[];
 }
 
 export interface CourseOutcome {
@@ -121,6 +148,8 @@ export interface CourseOutcome {
   readonly lossProbability: Probability | null;
   readonly belowGoalProbability: Probability | null;
   readonly netBenefit: Money | null;
+  /** What the right to change course at a discovery adds to the net benefit; null where nothing can be discovered on the way. */
+  readonly rightToChange: Money | null;
   readonly cashNeeded: Money | null;
   readonly elapsedDays: number | null;
   readonly plan: ReportedPlan | null;
@@ -137,6 +166,14 @@ export interface Decision {
   readonly walkAwayPrice: Money | null;
   /** Price received at which the chosen course's expected margin is nought; null for leave and when stopped. */
   readonly breakEvenSalePrice: Money | null;
+  /** Share of the ways it can turn out in which the course is best with hindsight; null when stopped. */
+  readonly confidence: Probability | null;
+  /** What knowing everything beforehand would add to the net benefit; null when stopped. */
+  readonly perfectInformation: Money | null;
+  /** Hourly goals at which another course becomes best, rising. */
+  readonly goalsAtWhichItFlips: readonly MoneyPerHour[];
+  /** The best course from each goal on, rising from 0. */
+  readonly courseByGoal: readonly { readonly fromGoal: MoneyPerHour; readonly course: CourseId }[];
 }
 
 /** A piece of the bike broken for parts. Minutes are at the user's speed. */
@@ -207,6 +244,14 @@ export interface Appraisal {
   /** In the fixed order restore, make-safe, sell-as-found, break-for-parts, leave; empty when stopped. */
   readonly courses: readonly CourseOutcome[];
   readonly decision: Decision;
-  readonly soFar: { readonly money: Money; readonly hours: Hours };
+  /** Largest swing first; empty for leave and when stopped. */
+  readonly sensitivity: readonly Sensitivity[];
+  /** Money and hours are shown, never counted. */
+  readonly soFar: {
+    readonly money: Money;
+    readonly hours: Hours;
+    readonly done: readonly OperationId[];
+    readonly bought: readonly BoughtPart[];
+  };
   readonly cautions: readonly RaisedCaution[];
 }

@@ -1,6 +1,7 @@
 import type { DescribedAttributes, Dimensions } from "../inspection/find.ts";
 import type { Observations } from "../inspection/observation.ts";
 import type { Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
+import type { OperationId } from "../service/operation.ts";
 import type { PartId } from "../service/part.ts";
 import type { Comparable } from "../valuation/comparable.ts";
 
@@ -24,9 +25,23 @@ export interface AppraisalRequest {
           readonly travelCost?: Money | undefined;
         }
       | undefined;
-    /** Already spent: shown, never counted again. */
+    /** The job so far: what was spent is shown and never counted again, what was done is not done twice. */
     readonly soFar?:
-      | { readonly money?: Money | undefined; readonly minutes?: Minutes | undefined }
+      | {
+          readonly money?: Money | undefined;
+          readonly minutes?: Minutes | undefined;
+          /** Work that is finished and held, on every wheel that it concerns. What failed is told as an observation. */
+          readonly done?: readonly OperationId[] | undefined;
+          readonly bought?:
+            | readonly {
+                readonly part: PartId;
+                /** Bought in all, fitted ones too; 1 where absent. */
+                readonly quantity?: number | undefined;
+                /** What one is worth unused: its next use or its price back; 0 where absent. */
+                readonly reuseValue?: Money | undefined;
+              }[]
+            | undefined;
+        }
       | undefined;
   };
   readonly observations: Observations;

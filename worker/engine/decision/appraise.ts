@@ -9,6 +9,7 @@ import { reasonsFor } from "./reasons.ts";
 import { reportCourses } from "./reportedCourse.ts";
 import type { SettledRequest } from "./settledRequest.ts";
 import { stateValues } from "./stateValues.ts";
+import { trustIn } from "./trust.ts";
 import { type OpenFind, type StoppedFind, type WeighedFind, weighFind } from "./weighFind.ts";
 
 /**
@@ -26,12 +27,14 @@ export function reportFind(weighed: WeighedFind, book: Book): Appraisal {
   return weighed.stop ? stopped(weighed, book) : decided(weighed, book);
 }
 
-function decided({ settled, inspection, situation, courses }: OpenFind, book: Book): Appraisal {
+function decided(find: OpenFind, book: Book): Appraisal {
+  const { settled, inspection, situation, courses } = find;
   const best = bestCourse(courses, situation);
+  const { sensitivity, ...sureness } = trustIn(best, courses, situation);
   const look = lookFirst(settled, inspection, book, situation, best.expected.netBenefit);
   return {
     ...head(settled),
-    ...reportInspection(settled, inspection, book),
+    ...reportInspection(find, book),
     value: stateValues(situation, courses),
     courses: reportCourses(courses, settled, book),
     decision: {
@@ -41,27 +44,35 @@ function decided({ settled, inspection, situation, courses }: OpenFind, book: Bo
       reasons: reasonsFor(best, courses, situation, look),
       walkAwayPrice: walkAwayPrice(courses, situation),
       breakEvenSalePrice: breakEvenSalePrice(best, situation),
+      ...sureness,
     },
+    sensitivity,
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, courses, book),
   };
 }
 
 /** No money figure is given: do not pay, do not bargain. */
-function stopped({ settled, inspection, stop: { caution, reason } }: StoppedFind, book: Book): Appraisal {
+function stopped(find: StoppedFind, book: Book): Appraisal {
+  const { settled, inspection, stop } = find;
   return {
     ...head(settled),
-    ...reportInspection(settled, inspection, book),
+    ...reportInspection(find, book),
     value: null,
     courses: [],
     decision: {
       course: "leave",
       lookFirst: null,
-      stop: caution,
-      reasons: [reason],
+      stop: stop.caution,
+      reasons: [stop.reason],
       walkAwayPrice: null,
       breakEvenSalePrice: null,
+      confidence: null,
+      perfectInformation: null,
+      goalsAtWhichItFlips: [],
+      courseByGoal: [],
     },
+    sensitivity: [],
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, [], book),
   };
@@ -71,6 +82,6 @@ function head({ currency, unconverted }: SettledRequest) {
   return { currency, demoData: true, unconverted } as const;
 }
 
-function soFar({ soFar: { money, minutes } }: SettledRequest): Appraisal["soFar"] {
-  return { money, hours: minutes / 60 };
+function soFar({ soFar: { minutes, ...rest } }: SettledRequest): Appraisal["soFar"] {
+  return { ...rest, hours: minutes / 60 };
 }

@@ -3,6 +3,7 @@ import type { Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
 import type { CourseId } from "../service/operation.ts";
 import type { PartId, PriceRange } from "../service/part.ts";
 import type { ServiceTables } from "../service/serviceTables.ts";
+import type { StopRule } from "../service/stopLimit.ts";
 import type { ValueTables } from "../valuation/valueTables.ts";
 import type { Caution } from "./caution.ts";
 
@@ -56,6 +57,8 @@ export interface Defaults {
   readonly missingParts: Readonly<Record<string, readonly PartId[]>>;
   /** Minutes to hunt down each missing part. */
   readonly huntMinutesPerMissingPart: Minutes;
+  /** When to ask again whether freeing a part still pays, and when to give up in any case. */
+  readonly stopRule: StopRule;
 }
 
 /** Every table the engine reads, parsed and cross-checked once at the edge and passed in as an argument. */

@@ -1,7 +1,7 @@
 import type { Money } from "../quantity.ts";
-import { NOTHING, sum, times } from "../service/moments.ts";
-import { isOpening } from "../service/workingOrder.ts";
-import { type LogNormal, logNormalMean } from "../statistics/logNormal.ts";
+import { logNormalMean } from "../statistics/logNormal.ts";
+import { afterOpening } from "./afterOpening.ts";
+import type { Sale } from "./branch.ts";
 import { costOf, type Work } from "./courseBranch.ts";
 import { partsSale, whenFrameSells } from "./partsSale.ts";
 import { receivedShare } from "./pricing.ts";
@@ -9,7 +9,7 @@ import type { Situation } from "./situation.ts";
 
 /** What is done instead when a fault turns out to cost too much: the best of selling with the fault told, breaking for parts, recycling. */
 export interface Change {
-  readonly sale: { readonly price: LogNormal; readonly share: number } | null;
+  readonly sale: Sale | null;
   /** Work still to do once the opening work is done. */
   readonly work: Work;
   /** Net benefit from then on. */
@@ -30,16 +30,7 @@ export function changeOfCourse(situation: Situation): Change {
 }
 
 function way(course: keyof Situation["fixedPlans"], sale: Change["sale"], situation: Situation): Change {
-  const rest = situation.fixedPlans[course].tasks.filter(({ operation }) => !isOpening(operation));
-  const work = {
-    money: sum(
-      NOTHING,
-      ...rest.flatMap(({ purchases }) =>
-        purchases.map(({ unitPrice, quantity }) => times(unitPrice, quantity)),
-      ),
-    ),
-    minutes: sum(NOTHING, ...rest.map(({ minutes }) => minutes)),
-  };
+  const work = afterOpening(situation.fixedPlans[course]);
   const { fee, packing } = situation.settled;
   const takings = sale ? sale.share * logNormalMean(sale.price) - fee.fixed - packing : 0;
   return { sale, work, worth: takings - costOf(work, situation.settled) };

@@ -1,10 +1,9 @@
 import type { Money, Probability } from "../quantity.ts";
-import type { Allowance } from "../service/allowance.ts";
 import { type Moments, NOTHING, sum } from "../service/moments.ts";
 import type { WorkPlan } from "../service/workPlan.ts";
-import type { LogNormal } from "../statistics/logNormal.ts";
-import type { Branch } from "./branch.ts";
+import type { Branch, Sale } from "./branch.ts";
 import { expectationOf } from "./expectation.ts";
+import { byLots } from "./lots.ts";
 import type { SettledRequest } from "./settledRequest.ts";
 import type { Situation } from "./situation.ts";
 import type { OpenCourse } from "./weighedCourse.ts";
@@ -16,7 +15,6 @@ export interface Work {
 }
 
 export const NO_WORK: Work = { money: NOTHING, minutes: NOTHING };
-export const NO_ALLOWANCE: Allowance = { ...NO_WORK, condemned: 0, changed: 0 };
 
 export function addWork(...works: readonly Work[]): Work {
   return {
@@ -37,51 +35,63 @@ export function stillAhead({ settled: { purchase } }: Situation): { money: numbe
     : { money: purchase.price + purchase.travelCost, minutes: purchase.travelMinutes };
 }
 
-/** A branch: purchase and travel added where they lie ahead, fixed fee and packing where something is sold. */
-export function courseBranch(
+/**
+ * Money out beside work: purchase and travel where they lie ahead, fixed fee and packing where something is sold, less what parts bought for it are worth
+ * unused (a plan that fits them pays that much for them).
+ */
+export function outlayBesideWork(situation: Situation, sells: boolean): Money {
+  const { fee, packing, reuseWorth } = situation.settled;
+  return stillAhead(situation).money - reuseWorth + (sells ? fee.fixed + packing : 0);
+}
+
+/** What is sold and done with a chance: purchase and travel added where they lie ahead, fixed fee and packing where something is sold. */
+export function courseBranches(
   situation: Situation,
   chance: Probability,
-  sale: { price: LogNormal; share: number } | null,
+  sale: Sale | null,
   work: Work,
-): Branch {
+): readonly Branch[] {
   const ahead = stillAhead(situation);
-  const { fee, packing } = situation.settled;
-  const fixed = ahead.money + (sale ? fee.fixed + packing : 0);
-  return {
+  const fixed = outlayBesideWork(situation, sale !== null);
+  const branch: Branch = {
     chance,
     price: sale?.price ?? null,
     share: sale?.share ?? 0,
-    outlay: sum(work.money, { mean: fixed, variance: 0 }),
+    outlay: {
+      mean: work.money.mean + fixed,
+      variance: work.money.variance,
+      third: 0,
+    },
     minutes: work.minutes,
+    covariance: 0,
     otherMinutes: ahead.minutes,
   };
+  return byLots(branch, sale);
 }
 
 /** The number turns out to be reported after the bike was paid for: nothing may be sold. Empty where the papers are in order. */
 export function titleBranches(situation: Situation, plan: WorkPlan): readonly Branch[] {
   if (plan.endsTitle === 0) return [];
   const asking = plan.tasks.filter(({ operation }) => operation.failure?.ends === "title");
-  return [
-    courseBranch(situation, plan.endsTitle, null, {
-      money: NOTHING,
-      minutes: sum(...asking.map(({ minutes }) => minutes)),
-    }),
-  ];
+  const minutes = sum(...asking.map((one) => one.minutes));
+  return courseBranches(situation, plan.endsTitle, null, { money: NOTHING, minutes });
 }
+
+const NOTHING_UNFOLDS = { allowance: { money: 0, minutes: 0 }, rightToChange: 0, unknown: null };
 
 export function openCourse(
   situation: Situation,
   plan: WorkPlan,
   branches: readonly Branch[],
-  allowance = NO_ALLOWANCE,
+  unfolding: Pick<OpenCourse, "allowance" | "rightToChange" | "unknown"> = NOTHING_UNFOLDS,
 ): OpenCourse {
   return {
     course: plan.course,
     open: true,
     plan,
-    allowance,
+    ...unfolding,
     branches,
     expected: expectationOf(branches, situation.settled.workshop),
-    cashNeeded: stillAhead(situation).money + plan.money.mean,
+    cashNeeded: stillAhead(situation).money + plan.cash.mean,
   };
 }

@@ -1,6 +1,6 @@
 import type { Money, MoneyPerHour, Probability } from "../quantity.ts";
 import { gaussHermite } from "../statistics/gaussHermite.ts";
-import type { LogNormal } from "../statistics/logNormal.ts";
+import { type LogNormal, logNormalMean, logNormalSd } from "../statistics/logNormal.ts";
 import type { LocalDistribution } from "../statistics/risingQuantiles.ts";
 import type { Branch } from "./branch.ts";
 import { certainAmounts, marginMixture, marginRange } from "./marginMixture.ts";
@@ -14,6 +14,8 @@ const TIMES = gaussHermite(7);
 interface WayRatio {
   readonly hours: readonly number[];
   readonly weights: readonly Probability[];
+  /** What is spent above its mean at each node: faults that cost hours cost money too. */
+  readonly spent: readonly Money[];
   readonly mixture: SaleMixture;
   /** The branch's components in the mixture. */
   readonly from: number;
@@ -23,43 +25,61 @@ interface WayRatio {
 export type HourlyRatio = readonly WayRatio[];
 
 /**
+ * Within a branch money out is linear in the hours as far as they go together, and what is left of its variance is independent of them.
  * @param times minutes of each branch, null where there is nothing to do
- * @param margin the mixture of the branches' margins
+ * @param speedFactor mean of the common speed factor
  */
 export function ratioOf(
   ways: readonly Branch[],
   times: readonly (LogNormal | null)[],
-  margin: SaleMixture,
+  speedFactor: number,
 ): HourlyRatio {
+  const slopes = ways.map((way, place) => slopeOf(way, times[place]!, speedFactor));
+  const mixture = marginMixture(ways.map((way, place) => apartFromHours(way, slopes[place]!, speedFactor)));
   return ways.map((way, place): WayRatio => {
     const time = times[place]!;
-    if (time && !way.price) {
-      const mixture = perHour(marginMixture([way]), time);
-      return { hours: [1], weights: [1], mixture, from: 0, to: mixture.size };
+    if (time && !way.price && way.outlay.mean > 0) {
+      const alone = perHour(marginMixture([way]), way, time);
+      return { hours: [1], weights: [1], spent: [0], mixture: alone, from: 0, to: alone.size };
     }
-    const [from, to] = [margin.starts[place]!, margin.starts[place + 1]!];
-    if (!time) return { hours: [0], weights: [1], mixture: margin, from, to };
+    const [from, to] = [mixture.starts[place]!, mixture.starts[place + 1]!];
+    if (!time) return { hours: [0], weights: [1], spent: [0], mixture, from, to };
     const hours = TIMES.nodes.map((node) => Math.exp(time.logMedian + time.logSd * node) / 60);
-    return { hours, weights: TIMES.weights, mixture: margin, from, to };
+    const mean = logNormalMean(time) / 60;
+    const spent = hours.map((one) => slopes[place]! * 60 * (one - mean));
+    return { hours, weights: TIMES.weights, spent, mixture, from, to };
   });
 }
 
+/** Money out for each further minute, by least squares. */
+function slopeOf({ price, covariance }: Branch, time: LogNormal | null, speedFactor: number): number {
+  return time && price ? (speedFactor * covariance) / logNormalSd(time) ** 2 : 0;
+}
+
+/** The branch with what the hours explain taken off the variance of its money out. */
+function apartFromHours(way: Branch, slope: number, speedFactor: number): Branch {
+  const { outlay, covariance } = way;
+  const explained = slope * speedFactor * covariance;
+  return explained > 0
+    ? { ...way, outlay: { ...outlay, variance: Math.max(0, outlay.variance - explained) } }
+    : way;
+}
+
 /** Money out alone over hours: the ratio of two log-normals is one. */
-function perHour(mixture: SaleMixture, { logMedian, logSd }: LogNormal): SaleMixture {
-  const outlay = mixture.outlay[0]!;
-  if (outlay <= 0) return mixture;
+function perHour(mixture: SaleMixture, { outlay }: Branch, { logMedian, logSd }: LogNormal): SaleMixture {
   const spent = mixture.outlaySpread[0]!;
-  mixture.centre[0] = (spent > 0 ? mixture.centre[0]! : Math.log(outlay)) - logMedian + Math.log(60);
+  mixture.centre[0] = (spent > 0 ? mixture.centre[0]! : Math.log(outlay.mean)) - logMedian + Math.log(60);
   mixture.outlaySpread[0] = Math.hypot(spent, logSd);
+  mixture.outlay[0] = 0;
   return mixture;
 }
 
 /** Chance that a course brings at most this for each hour. */
 export function ratioAt(ratio: HourlyRatio, rate: MoneyPerHour): LocalDistribution {
   const sum = { below: 0, density: 0, slope: 0 };
-  for (const { hours, weights, mixture, from, to } of ratio) {
+  for (const { hours, weights, spent, mixture, from, to } of ratio) {
     for (let node = 0; node < hours.length; node++)
-      addMixtureAt(sum, mixture, rate, from, to, weights[node]!, hours[node]!);
+      addMixtureAt(sum, mixture, rate, from, to, weights[node]!, hours[node]!, spent[node]!);
   }
   return sum;
 }

@@ -1,12 +1,11 @@
-import type { Inspection } from "../inspection/finding.ts";
 import { lookedAt } from "../inspection/looked.ts";
 import type { Appraisal } from "./appraisal.ts";
 import type { AppraisalRequest } from "./appraisalRequest.ts";
 import type { Book } from "./book.ts";
 import { cautionsFor } from "./cautions.ts";
 import { hiddenFaults } from "./hiddenFaults.ts";
+import type { LookedOver } from "./lookOver.ts";
 import { readinessOf } from "./readiness.ts";
-import type { SettledRequest } from "./settledRequest.ts";
 import { weighFind } from "./weighFind.ts";
 
 /** What looking at a bike came to, before money. */
@@ -31,19 +30,21 @@ export function inspectFind(request: AppraisalRequest, book: Book): FindingsAnsw
   const weighed = weighFind(request, book);
   const { settled, inspection } = weighed;
   return {
-    ...reportInspection(settled, inspection, book),
+    ...reportInspection(weighed, book),
     cautions: cautionsFor(settled, inspection, weighed.stop ? [] : weighed.courses, book),
   };
 }
 
 export function reportInspection(
-  { attributes }: SettledRequest,
-  inspection: Inspection,
+  { settled: { attributes }, inspection, found }: LookedOver,
   book: Book,
 ): Omit<FindingsAnswer, "cautions"> {
   return {
     dataVersion: book.catalogue.version,
-    findings: inspection.findings.map((finding) => ({ ...finding, safetyBlock: finding.safety === "block" })),
+    findings: found.map((finding) => ({
+      ...finding,
+      safetyBlock: finding.safety === "block" && finding.curedBy.length === 0,
+    })),
     mismatches: inspection.mismatches,
     ignored: inspection.ignored,
     readiness: readinessOf(inspection, book),

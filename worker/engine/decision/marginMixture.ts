@@ -1,6 +1,7 @@
-import type { Money } from "../quantity.ts";
+import type { Money, Probability } from "../quantity.ts";
 import { gaussHermite, type Quadrature } from "../statistics/gaussHermite.ts";
 import { logNormalFromMean, logNormalSd } from "../statistics/logNormal.ts";
+import { type ShiftedLogNormal, shiftedLogNormal } from "../statistics/shiftedLogNormal.ts";
 import type { Branch } from "./branch.ts";
 import { emptyMixture, type SaleMixture } from "./saleMixture.ts";
 
@@ -17,40 +18,82 @@ const NODES = [
 ] as const;
 const POINT: Quadrature = { nodes: [0], weights: [1] };
 
-function nodesFor({ price, share, outlay }: Branch): Quadrature {
-  if (!price || outlay.variance <= 0) return POINT;
-  const [sd, priceSd] = [Math.sqrt(outlay.variance), share * logNormalSd(price)];
+/** A log-normal outlay of this log spread needs so many nodes at least to keep its mean, variance and skewness. */
+const SKEW_NODES = [
+  { upTo: 0.25, count: 2 },
+  { upTo: 0.5, count: 3 },
+  { upTo: 0.8, count: 5 },
+  { upTo: Infinity, count: 8 },
+] as const;
+
+/** A skewness less than this, in a sum that something wider smooths, moves no chance by a ten-thousandth. */
+const NO_SKEWNESS = 0.02;
+
+/** A branch less likely than this is integrated as if its spreads lay no nearer together than this. */
+const UNLIKELY: Probability = 0.2;
+const FEW = 0.25;
+
+/** One branch's outlay as it is integrated. */
+interface OutlayShape {
+  readonly sd: number;
+  /** Null where it is as good as normal. */
+  readonly skew: ShiftedLogNormal | null;
+  /** It varies more than the takings do. */
+  readonly wider: boolean;
+  readonly rule: Quadrature;
+}
+
+function shapeOf({ chance, price, share, outlay }: Branch): OutlayShape {
+  const sd = Math.sqrt(Math.max(0, outlay.variance));
+  if (!price || sd === 0) return { sd, skew: null, wider: false, rule: POINT };
+  const priceSd = share * logNormalSd(price);
+  const wider = sd > priceSd;
   const relative = Math.min(sd, priceSd) / Math.max(sd, priceSd);
-  return NODES.find(({ upTo }) => relative <= upTo)!.rule;
+  const skewed = Math.abs(outlay.third) > NO_SKEWNESS * sd ** 3;
+  const skew = skewed ? shiftedLogNormal(outlay.mean, outlay.variance, outlay.third) : null;
+  const least = skew && !wider ? SKEW_NODES.find(({ upTo }) => skew.logSd <= upTo)!.count : 0;
+  // What is unlikely weighs little: an error in it is scaled by its chance.
+  const needed = chance < UNLIKELY ? Math.min(relative, FEW) : relative;
+  const { rule } =
+    NODES.find(({ upTo, rule: { nodes } }) => needed <= upTo && nodes.length >= least) ?? NODES.at(-1)!;
+  return { sd, skew, wider, rule };
 }
 
 /**
  * Each branch as components. Where something is sold, price and outlay both vary: the one that varies more is integrated in closed form, the other at
- * nodes. Where nothing is sold, one log-normal outlay.
+ * nodes. An outlay is a normal or, where it is skewed, a shifted log-normal of the same three moments. Where nothing is sold, one log-normal outlay.
  */
 export function marginMixture(ways: readonly Branch[]): SaleMixture {
-  const rules = ways.map(nodesFor);
-  const mixture = emptyMixture(rules.map(({ nodes }) => nodes.length));
+  const shapes = ways.map(shapeOf);
+  const mixture = emptyMixture(shapes.map(({ rule }) => rule.nodes.length));
   let i = 0;
   ways.forEach(({ chance, price, share, outlay }, way) => {
-    const sd = Math.sqrt(Math.max(0, outlay.variance));
-    const { nodes, weights } = rules[way]!;
-    const outlayWider = price !== null && sd > share * logNormalSd(price);
-    for (let node = 0; node < nodes.length; node++, i++) {
-      const z = nodes[node]!;
-      mixture.weight[i] = chance * weights[node]!;
+    const { sd, skew, wider, rule } = shapes[way]!;
+    for (let node = 0; node < rule.nodes.length; node++, i++) {
+      const z = rule.nodes[node]!;
+      mixture.weight[i] = chance * rule.weights[node]!;
       if (!price) {
-        const spent = sd > 0 ? logNormalFromMean(outlay.mean, sd) : null;
-        mixture.outlay[i] = outlay.mean;
+        // Parts at hand may be worth more than what is spent: then it is no amount that only grows.
+        const spent = sd > 0 && outlay.mean > 0 ? logNormalFromMean(outlay.mean, sd) : null;
+        if (!spent) mixture.normalSpread[i] = sd;
+        mixture.outlay[i] = spent ? 0 : outlay.mean;
         mixture.centre[i] = spent?.logMedian ?? 0;
         mixture.outlaySpread[i] = spent?.logSd ?? 0;
-      } else if (outlayWider) {
-        mixture.outlay[i] = outlay.mean - share * Math.exp(price.logMedian + price.logSd * z);
-        mixture.normalSpread[i] = sd;
-      } else {
-        mixture.outlay[i] = outlay.mean + sd * z;
+      } else if (!wider) {
+        mixture.outlay[i] = skew
+          ? skew.shift + skew.sign * Math.exp(skew.logMedian + skew.logSd * z)
+          : outlay.mean + sd * z;
         mixture.centre[i] = price.logMedian + Math.log(share);
         mixture.spread[i] = price.logSd;
+      } else {
+        const takings = share * Math.exp(price.logMedian + price.logSd * z);
+        mixture.outlay[i] = (skew ? skew.shift : outlay.mean) - takings;
+        if (!skew) mixture.normalSpread[i] = sd;
+        else {
+          mixture.centre[i] = skew.logMedian;
+          if (skew.sign > 0) mixture.outlaySpread[i] = skew.logSd;
+          else mixture.spread[i] = skew.logSd;
+        }
       }
     }
   });
@@ -73,8 +116,8 @@ export function marginRange(mixture: SaleMixture, from = 0, to = mixture.size): 
     const uncertain = outlaySpread[i]! > 0;
     const far = Math.exp(centre[i]! + FAR_Z * (sold ? spread[i]! : outlaySpread[i]!));
     const wide = FAR_Z * normalSpread[i]!;
-    low = Math.min(low, uncertain ? -far : -outlay[i]! - wide);
-    high = Math.max(high, sold ? far - outlay[i]! : uncertain ? 0 : wide - outlay[i]!);
+    low = Math.min(low, -outlay[i]! - (uncertain ? far : wide));
+    high = Math.max(high, (sold ? far : wide) - outlay[i]!);
   }
   return [low, high];
 }

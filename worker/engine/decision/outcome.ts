@@ -45,7 +45,7 @@ export function outcomeOf(branches: readonly Branch[], pace: Pace): Outcome {
   const at = (probability: Probability) => rising[RISING.indexOf(probability)]!;
   const p10 = at(0.1);
   const worked = expected.hours > 0;
-  const ratio = ratioOf(ways, times, margin);
+  const ratio = ratioOf(ways, times, pace.speedFactor);
   return {
     margin: {
       mean: expected.margin,

@@ -2,51 +2,64 @@ import type { Money, Probability } from "../quantity.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
 import type { PartsList } from "../valuation/partsList.ts";
 import { FRAME } from "../valuation/soundPieces.ts";
+import type { Sale } from "./branch.ts";
+import { lotsOf } from "./lots.ts";
 import type { Pricing } from "./pricing.ts";
 
-/** What listed pieces fetch together, and the share of it that reaches the user. */
-export interface PartsSale {
-  readonly price: LogNormal;
-  readonly share: Probability;
+/** A piece on offer: what it fetches, its chances, and what reaches the user where it sells. */
+interface Offered {
+  readonly price: Money;
+  readonly chanceUsable: Probability;
+  readonly chanceSold: Probability;
+  readonly net: Money;
 }
 
-type Fetched = Pick<PartsList, "gross" | "takings">;
-
-/** The sums of a list where the frame turns out fit to sell. */
-export function whenFrameSells(list: PartsList, lostChance: Probability): Fetched {
-  return list.pieces.reduce((sums, piece) => {
-    if (piece.piece !== FRAME || !piece.listed) return sums;
-    // Listed, so its chance is above 0 and the frame not known to be lost.
-    const more = 1 / (1 - lostChance) - 1;
-    return {
-      gross: sums.gross + more * piece.price * piece.chanceUsable,
-      takings: sums.takings + more * piece.expected,
-    };
-  }, list as Fetched);
+/** The pieces listed, the frame's chance as the list has it. */
+export function listedPieces({ pieces }: PartsList): readonly Offered[] {
+  return pieces.filter(({ listed }) => listed).map(offered);
 }
 
-/** The sums of a list where the frame turns out to be lost. */
-export function whenFrameLost(list: PartsList): Fetched {
-  return list.pieces.reduce(
-    (sums, piece) =>
-      piece.piece === FRAME && piece.listed
-        ? {
-            gross: sums.gross - piece.price * piece.chanceUsable,
-            takings: sums.takings - piece.expected,
-          }
-        : sums,
-    list as Fetched,
-  );
+/** The pieces listed where the frame turns out fit to sell. */
+export function whenFrameSells({ pieces }: PartsList, lostChance: Probability): readonly Offered[] {
+  return pieces
+    .filter(({ listed }) => listed)
+    .map((piece) => {
+      const one = offered(piece);
+      // Listed, so its chance is above 0 and the frame not known to be lost.
+      return piece.piece === FRAME ? { ...one, chanceUsable: one.chanceUsable / (1 - lostChance) } : one;
+    });
 }
 
-/** The sale of a list's pieces: log-normal about their gross, with the spread of the bike's own going rate; null where nothing is listed. */
-export function partsSale({ gross, takings }: Fetched, { parts }: Pricing): PartsSale | null {
-  // Sums that differ from nought by rounding alone are a list of nothing.
-  if (takings <= NEAR_NOUGHT || gross <= NEAR_NOUGHT) return null;
-  return { price: aroundMean(gross, parts), share: takings / gross };
+/** The pieces listed where the frame turns out to be lost. */
+export function whenFrameLost({ pieces }: PartsList): readonly Offered[] {
+  return pieces.filter(({ listed, piece }) => listed && piece !== FRAME).map(offered);
 }
 
-const NEAR_NOUGHT: Money = 1e-9;
+function offered({ price, chanceUsable, chanceSold, expected }: PartsList["pieces"][number]): Offered {
+  const chance = chanceUsable * chanceSold;
+  return { price, chanceUsable, chanceSold, net: chance > 0 ? expected / chance : 0 };
+}
+
+/**
+ * The sale of listed pieces: log-normal about their gross, with the spread of the bike's own going rate, in lots of which are fit and sell,
+ * each on its own; null where nothing is listed.
+ */
+export function partsSale(pieces: readonly Offered[], { parts }: Pricing): Sale | null {
+  let gross = 0;
+  let takings = 0;
+  for (const { price, chanceUsable, chanceSold, net } of pieces) {
+    const chance = chanceUsable * chanceSold;
+    gross += price * chanceUsable;
+    takings += net * chance;
+  }
+  if (takings <= 0 || gross <= 0) return null;
+  const chanced = pieces.map(({ net, chanceUsable, chanceSold }) => ({
+    net,
+    chance: chanceUsable * chanceSold,
+  }));
+  const lots = lotsOf(chanced, parts.logSd);
+  return { price: aroundMean(gross, parts), share: takings / gross, lots };
+}
 
 /** Log-normal with the mean given and the spread of another. */
 export function aroundMean<Price extends LogNormal>(mean: Money, like: Price): Price {

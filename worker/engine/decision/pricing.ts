@@ -11,7 +11,7 @@ import { isWhole } from "./standingFaults.ts";
 
 /** The going rates of one find in every state it may be sold in. */
 export interface Pricing {
-  /** Penalty of a bike that is not polished: full where restoration interests buyers, a share elsewhere. */
+  /** Penalty of a bike that is not polished: full where restoration interests buyers, a share elsewhere; none once it is. */
   readonly notPolished: Probability;
   /** Sold as rideable with a visible condition. */
   readonly rideable: (condition: number, finish: Finish) => GoingRate;
@@ -50,7 +50,8 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
     return paintedStart;
   };
 
-  const notPolished = tables.notPolishedPenalty * start.interest;
+  const polished = book.service.polishing.some(({ id }) => settled.done.has(id));
+  const notPolished = polished ? 0 : tables.notPolishedPenalty * start.interest;
 
   const sale = (state: SaleState, { polished, repainted }: Finish): SaleDescription => ({
     ...(repainted ? painted : original),

@@ -1,9 +1,10 @@
 import type { CheckId } from "../inspection/check.ts";
 import { strongerNeed } from "../service/fault.ts";
 import type { Moments } from "../service/moments.ts";
-import { mergePurchases, type PlannedTask, type WorkPlan } from "../service/workPlan.ts";
+import { mergePurchases } from "../service/stock.ts";
+import type { PlannedTask, WorkPlan } from "../service/workPlan.ts";
 import { type LogNormal, logNormalFromMean, logNormalQuantile } from "../statistics/logNormal.ts";
-import type { PlannedOperation, PlannedPart, ReportedPlan, Spread } from "./appraisal.ts";
+import type { PlannedOperation, PlannedPart, ReportedPlan, Spread, StopLimit } from "./appraisal.ts";
 import type { SettledRequest } from "./settledRequest.ts";
 import type { OpenCourse } from "./weighedCourse.ts";
 
@@ -34,15 +35,19 @@ export function reportPlan({ plan, allowance }: OpenCourse, { workshop }: Settle
       name: step.step.name,
       minutes: step.minutes.mean * speed,
     })),
-    shoppingList: [...purchases.map(line), ...extras],
+    shoppingList: [...purchases.flatMap(toBuy), ...extras],
     minutes: spread(paced),
-    cost: spread(plan.money),
-    allowance: {
-      money: plan.contingency.money.mean + allowance.money.mean,
-      minutes: (plan.contingency.minutes.mean + allowance.minutes.mean) * speed,
-    },
+    cost: spread(plan.cash),
+    allowance: { money: allowance.money, minutes: allowance.minutes * speed },
     disclosed: plan.disclosed.map(({ check }) => check.id),
+    stopLimits: plan.tasks.flatMap((task) => stopLimitOf(task, speed)),
   };
+}
+
+function stopLimitOf({ operation, name, openEnd }: PlannedTask, speed: number): readonly StopLimit[] {
+  if (openEnd === null) return [];
+  const { limit, releaseChance, worth } = openEnd;
+  return [{ operation: operation.id, name, minutes: limit * speed, releaseChance, fallback: -worth }];
 }
 
 function reportTask(task: PlannedTask, plan: WorkPlan, speed: number, skill: number): PlannedOperation {
@@ -80,6 +85,12 @@ function line({ part, quantity, unitPrice }: PlannedTask["purchases"][number]): 
     price: unitPrice.mean,
     kind: part.kind,
   };
+}
+
+/** What is not at hand. */
+function toBuy(purchase: PlannedTask["purchases"][number]): readonly PlannedPart[] {
+  const { quantity, atHand, buyPrice } = purchase;
+  return quantity > atHand ? [{ ...line(purchase), quantity: quantity - atHand, price: buyPrice.mean }] : [];
 }
 
 /** Mean and 10, 50, 90 % points of a positive quantity, matched by a log-normal. */

@@ -6,7 +6,7 @@ import { normalCdfGiven, normalDensity } from "../statistics/standardNormal.ts";
  * A mixture of amounts, as flat arrays. A component is one of four, by which spread is above 0:
  * `spread`: share x price - outlay for a log-normal price, at most x where the log of x + outlay is at most centre + spread x Z;
  * `normalSpread`: normal about -outlay (takings at one price less an outlay that varies more than they do);
- * `outlaySpread`: minus a log-normal outlay (log centre, log spread); none: -outlay for certain.
+ * `outlaySpread`: -outlay less a log-normal amount (log centre, log spread); none: -outlay for certain.
  */
 export interface SaleMixture {
   readonly size: number;
@@ -46,7 +46,7 @@ export function mixtureAt(mixture: SaleMixture, x: Money): LocalDistribution {
 }
 
 /**
- * Adds some components' chance of at most rate x scale, with density and slope over the rate, times a weight. Adds in place: it runs some hundred
+ * Adds some components' chance of at most rate x scale + shift, with density and slope over the rate, times a weight. Adds in place: it runs some hundred
  * times in an appraisal.
  * @param from, to the components counted, the last one not
  */
@@ -58,8 +58,9 @@ export function addMixtureAt(
   to: number,
   times: number,
   scale: number,
+  shift = 0,
 ): void {
-  const x = rate * scale;
+  const x = rate * scale + shift;
   const { weight, outlay, centre, spread, normalSpread, outlaySpread } = mixture;
   let below = 0;
   let density = 0;
@@ -83,14 +84,14 @@ export function addMixtureAt(
       density += thick;
       slope -= (thick * z) / normalSpread[i]!;
     } else if (outlaySpread[i]! > 0) {
-      if (x >= 0) below += weight[i]!;
+      if (takings >= 0) below += weight[i]!;
       else {
-        const z = (centre[i]! - Math.log(-x)) / outlaySpread[i]!;
+        const z = (centre[i]! - Math.log(-takings)) / outlaySpread[i]!;
         const bell = normalDensity(z);
         below += weight[i]! * normalCdfGiven(z, bell);
-        const thick = (weight[i]! * bell) / (outlaySpread[i]! * -x);
+        const thick = (weight[i]! * bell) / (outlaySpread[i]! * -takings);
         density += thick;
-        slope += (thick * (z / outlaySpread[i]! - 1)) / x;
+        slope += (thick * (z / outlaySpread[i]! - 1)) / takings;
       }
     } else if (takings >= 0) below += weight[i]!;
   }

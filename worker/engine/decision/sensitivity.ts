@@ -43,8 +43,8 @@ export interface SensitivityInput {
 
 export interface SensitivityEnd {
   readonly input: number;
-  /** E[margin] / E[hours] there; null where there is no work. */
-  readonly rate: MoneyPerHour | null;
+  /** E[margin] / E[hours] there. */
+  readonly rate: MoneyPerHour;
   readonly netBenefit: Money;
 }
 
@@ -64,13 +64,16 @@ const END = normalQuantile(0.9);
  * variance each explains by itself: Var(E[NB | group]) / Var(NB), the first-order index of Sobol 1993. Widest swing of the net benefit first.
  * The sale price is the residual that every state of the bike shares; pace is the common speed factor, log-normal; part prices are the planned purchases,
  * normal. Groups are taken as independent.
+ * @returns the groups at whose ends there is work: without it nothing has a rate
  * @throws DomainError unless the variance is a number of at least 0
  */
 export function sensitivityOf(input: SensitivityInput): Sensitivity[] {
   const { variance, pace, others } = input;
   if (!(variance >= 0 && variance < Infinity))
     throw new DomainError("out-of-domain", "variance", variance, "a number of at least 0");
-  const groups = [salePrice(input), paceEnds(input), partPrices(input), ...others];
+  const groups = [salePrice(input), paceEnds(input), partPrices(input), ...others].filter(
+    ({ low, high }) => low.hours > 0 && high.hours > 0,
+  );
   const told = groups.map(({ group, low, high, varianceOfExpectation }) => ({
     group,
     low: figuresAt(low, pace),
@@ -121,7 +124,7 @@ function partPrices({
 }
 
 function figuresAt({ input, margin, hours }: End, { hourlyGoal }: Pace): SensitivityEnd {
-  return { input, rate: hours > 0 ? margin / hours : null, netBenefit: margin - hourlyGoal * hours };
+  return { input, rate: margin / hours, netBenefit: margin - hourlyGoal * hours };
 }
 
 function swing({ low, high }: Sensitivity): Money {

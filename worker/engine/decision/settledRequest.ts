@@ -1,13 +1,16 @@
 import type { Attributes } from "../bicycle.ts";
-import { DomainError } from "../domainError.ts";
 import { settleAttributes } from "../inspection/attributeDefaults.ts";
 import { rearSprockets } from "../inspection/neededLevel.ts";
 import type { Minutes, Money, Probability } from "../quantity.ts";
+import type { OperationId } from "../service/operation.ts";
 import type { PartId } from "../service/part.ts";
+import { reuseWorthOf, type Stock } from "../service/stock.ts";
 import type { Workshop } from "../service/workshop.ts";
 import type { AppraisalRequest } from "./appraisalRequest.ts";
 import type { Book } from "./book.ts";
+import { requireKnown } from "./knownId.ts";
 import { type Market, marketOf } from "./market.ts";
+import { type SoFar, soFarOf } from "./soFar.ts";
 
 /** A request with every default filled in: nothing below this point asks what was left out. */
 export interface SettledRequest {
@@ -24,7 +27,14 @@ export interface SettledRequest {
     readonly travelMinutes: Minutes;
     readonly travelCost: Money;
   };
-  readonly soFar: { readonly money: Money; readonly minutes: Minutes };
+  /** As it was told. */
+  readonly soFar: SoFar;
+  /** Finished work. */
+  readonly done: ReadonlySet<OperationId>;
+  /** Parts bought; once the find was looked over, without those that finished work has used up. */
+  readonly stock: Stock;
+  /** What the parts in stock are worth unused. Every course has it: one that fits a part gives its share up again in the plan's money. */
+  readonly reuseWorth: Money;
   /** What is believed of prices, the user's own taken in. */
   readonly market: Market;
   readonly workshop: Workshop;
@@ -45,8 +55,10 @@ export function settleRequest(request: AppraisalRequest, book: Book): SettledReq
   const { defaults, inspection } = book.catalogue;
   const { find, workshop = {} } = request;
   const attributes = settleAttributes(find.attributes, inspection.attributeDefaults);
-  const { purchase, soFar } = find;
+  const { purchase } = find;
   const priceLevel = workshop.priceLevel ?? defaults.priceLevel;
+  const soFar = soFarOf(request, book);
+  const stock = new Map(soFar.bought.map(({ part, ...held }) => [part, held]));
   return {
     request,
     currency: request.currency ?? defaults.currency,
@@ -61,7 +73,10 @@ export function settleRequest(request: AppraisalRequest, book: Book): SettledReq
       travelMinutes: purchase?.travelMinutes ?? defaults.purchase.travelMinutes,
       travelCost: purchase?.travelCost ?? defaults.purchase.travelCost,
     },
-    soFar: { money: soFar?.money ?? 0, minutes: soFar?.minutes ?? 0 },
+    soFar,
+    done: new Set(soFar.done),
+    stock,
+    reuseWorth: reuseWorthOf(stock),
     market: marketOf(request.comparables ?? [], attributes, priceLevel, book),
     workshop: settleWorkshop(request, book),
     fee: { rate: workshop.fee?.rate ?? defaults.fee.rate, fixed: workshop.fee?.fixed ?? defaults.fee.fixed },
@@ -75,9 +90,9 @@ export function settleRequest(request: AppraisalRequest, book: Book): SettledReq
 
 function settleWorkshop({ workshop = {} }: AppraisalRequest, book: Book): Workshop {
   const { defaults } = book.catalogue;
-  for (const id of workshop.tools ?? []) known(book.service.tools, id, "tool", "/workshop/tools");
+  for (const id of workshop.tools ?? []) requireKnown(book.service.tools, id, "tool", "/workshop/tools");
   for (const id of Object.keys(workshop.partPrices ?? {}))
-    known(book.service.parts, id, "part", "/workshop/partPrices");
+    requireKnown(book.service.parts, id, "part", "/workshop/partPrices");
   return {
     hourlyGoal: workshop.hourlyGoal ?? defaults.hourlyGoal,
     speedFactor: workshop.speedFactor ?? defaults.speedFactor,
@@ -95,18 +110,8 @@ function missingParts(
   { completeness }: Attributes,
   book: Book,
 ): readonly PartId[] {
-  for (const id of find.missingParts ?? []) known(book.service.parts, id, "part", "/find/missingParts");
+  for (const id of find.missingParts ?? [])
+    requireKnown(book.service.parts, id, "part", "/find/missingParts");
   if (find.missingParts && find.missingParts.length > 0) return find.missingParts;
   return book.catalogue.defaults.missingParts[completeness] ?? [];
-}
-
-function known(table: ReadonlyMap<string, unknown>, id: string, what: string, pointer: string): void {
-  if (!table.has(id))
-    throw new DomainError(
-      "unknown-id",
-      what,
-      id,
-      `a ${what} of the catalogue (GET /v1/reference lists them)`,
-      pointer,
-    );
 }

@@ -1,24 +1,32 @@
 import type { Check } from "../inspection/check.ts";
-import type { Inspection, UnseenCheck } from "../inspection/finding.ts";
-import type { Probability } from "../quantity.ts";
-import { isPaper } from "../service/allowance.ts";
+import type { Inspection } from "../inspection/finding.ts";
+import type { Money, Probability } from "../quantity.ts";
 import type { Bench } from "../service/bench.ts";
 import { planFixed } from "../service/fixedPlan.ts";
 import { Ledger } from "../service/ledger.ts";
 import { type Moments, sum } from "../service/moments.ts";
+import { isPaper, type UnseenFaults, unseenFaults } from "../service/uncertainties.ts";
 import type { WorkPlan } from "../service/workPlan.ts";
+import { logNormalMean } from "../statistics/logNormal.ts";
+import { afterOpening } from "./afterOpening.ts";
 import type { Book } from "./book.ts";
+import type { Sale } from "./branch.ts";
 import { closures } from "./closures.ts";
 import { costOf } from "./courseBranch.ts";
 import { type PartsOutlook, partsOutlook } from "./partsOutlook.ts";
-import { type PartsSale, partsSale } from "./partsSale.ts";
-import { type Pricing, pricingOf } from "./pricing.ts";
+import { listedPieces, partsSale } from "./partsSale.ts";
+import { type Pricing, pricingOf, receivedShare } from "./pricing.ts";
 import type { SettledRequest } from "./settledRequest.ts";
 import { concernsFrame, standingFaults } from "./standingFaults.ts";
 
-/** What becomes of a bike whose frame turns out to be finished: broken for parts or recycled, whichever earns more at the goal. */
+/**
+ * What becomes of a bike whose frame turns out to be finished once the opening work is done: broken for parts or recycled, whichever earns more at the
+ * goal.
+ */
 export interface Salvage {
-  readonly sale: PartsSale | null;
+  readonly sale: Sale | null;
+  /** Net benefit of it. */
+  readonly worth: Money;
   readonly money: Moments;
   readonly minutes: Moments;
 }
@@ -46,6 +54,8 @@ export interface Situation {
   /** Chance that a blocking fault stands, 1 where one was found. */
   readonly notRidingChance: Probability;
   readonly frameUnsaleableChance: Probability;
+  /** What was not looked at, in the classes of history that are likely at all. */
+  readonly unseen: { readonly faults: readonly UnseenFaults[]; readonly weights: Float64Array };
   /** The parts piece by piece. */
   readonly parts: PartsOutlook;
   readonly salvage: Salvage;
@@ -57,7 +67,7 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
   const frameBlocked = inspection.findings.some(
     ({ check, safety }) => safety === "block" && concernsFrame(book.inspection.byId.get(check)!.check),
   );
-  const frameUnsaleableChance = frameBlocked ? 1 : unseenChance(inspection.unseen, book, condemnsFrame);
+  const frameUnsaleableChance = frameBlocked ? 1 : unseenChance(inspection, book, condemnsFrame);
   const parts = partsOutlook(settled, inspection, book, pricing, frameUnsaleableChance);
   const bench: Bench = {
     index: book.service,
@@ -66,6 +76,10 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
     workshop: settled.workshop,
     missingParts: settled.missingParts,
     huntMinutesPerMissingPart: book.catalogue.defaults.huntMinutesPerMissingPart,
+    frameAtStake: frameAtStake(settled, book, pricing, parts),
+    stopRule: book.catalogue.defaults.stopRule,
+    done: settled.done,
+    stock: settled.stock,
     partsSellingMinutes: parts.list.minutes,
     faults,
     found: inspection.byCheck,
@@ -88,39 +102,66 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
     pricing,
     unworkedCondition: 1 - pricing.notPolished - faults.reduce((total, { penalty }) => total + penalty, 0),
     ...closures(settled, inspection, book),
-    notRidingChance:
-      blocked || settled.missingParts.length > 0 ? 1 : unseenChance(inspection.unseen, book, blocks),
+    notRidingChance: blocked || settled.missingParts.length > 0 ? 1 : unseenChance(inspection, book, blocks),
     frameUnsaleableChance,
+    unseen: unseenIn(inspection, book),
     parts,
     salvage: salvageOf(fixedPlans, parts, pricing, settled),
   };
 }
 
-function blocks(check: Check, rank: number): boolean {
+/** Classes of history less likely than this are left out: all of them together change no figure that is shown. */
+const UNLIKELY: Probability = 1e-7;
+
+function unseenIn({ unseen, history }: Inspection, book: Book): Situation["unseen"] {
+  const classes = [...history.weights.keys()].filter((one) => history.weights[one]! >= UNLIKELY);
+  const kept = classes.reduce((sum, one) => sum + history.weights[one]!, 0);
+  return {
+    faults: unseenFaults(unseen, book.checks, classes),
+    weights: Float64Array.from(classes, (one) => history.weights[one]! / kept),
+  };
+}
+
+/** Takings of the bike with every standing fault cured, less what its parts bring without the frame; at least 0. */
+function frameAtStake(
+  settled: SettledRequest,
+  book: Book,
+  { rideable, notPolished }: Pricing,
+  { withoutFrame: { takings, minutes } }: PartsOutlook,
+): Money {
+  const { hourlyGoal, speedFactor } = settled.workshop;
+  const whole = rideable(1 - notPolished, { polished: false, repainted: false });
+  const received = receivedShare(settled, book, "rideable") * logNormalMean(whole);
+  return Math.max(0, received - (takings - (minutes * speedFactor * hourlyGoal) / 60));
+}
+
+export function blocks(check: Check, rank: number): boolean {
   return check.levels[rank]!.safety === "block";
 }
 
-function condemnsFrame(check: Check, rank: number): boolean {
+export function condemnsFrame(check: Check, rank: number): boolean {
   return concernsFrame(check) && blocks(check, rank);
 }
 
-/** Chance that some unseen check stands at a level of the kind; papers are owed, not guessed. */
+/**
+ * Chance that some unseen check stands at a level of the kind, summed over the classes of history, in each of which checks are independent. Papers are
+ * owed, not guessed.
+ */
 function unseenChance(
-  unseen: readonly UnseenCheck[],
+  { unseen, history: { weights } }: Inspection,
   book: Book,
   kind: (check: Check, rank: number) => boolean,
 ): Probability {
-  let none = 1;
-  for (const { check: id, probabilities } of unseen) {
+  const none = weights.slice();
+  for (const { check: id, byClass } of unseen) {
     const { check } = book.inspection.byId.get(id)!;
     if (isPaper(check)) continue;
-    let chance = 0;
-    probabilities.forEach((probability, rank) => {
-      if (kind(check, rank)) chance += probability;
-    });
-    none *= 1 - chance;
+    const ranks = check.levels.flatMap((_, rank) => (kind(check, rank) ? [rank] : []));
+    if (ranks.length === 0) continue;
+    for (let z = 0; z < none.length; z++)
+      none[z]! *= 1 - ranks.reduce((sum, rank) => sum + byClass[z * check.levels.length + rank]!, 0);
   }
-  return 1 - none;
+  return Math.max(0, 1 - none.reduce((sum, one) => sum + one, 0));
 }
 
 function salvageOf(
@@ -130,14 +171,16 @@ function salvageOf(
   settled: SettledRequest,
 ): Salvage {
   const { withoutFrame } = parts;
-  const sale = partsSale(withoutFrame, pricing);
+  const sale = partsSale(listedPieces(withoutFrame), pricing);
+  const left = afterOpening(strip);
   const stripping = {
-    money: strip.money,
-    minutes: sum(strip.minutes, { mean: withoutFrame.minutes - parts.list.minutes, variance: 0 }),
+    money: left.money,
+    minutes: sum(left.minutes, { mean: withoutFrame.minutes - parts.list.minutes, variance: 0 }),
   };
   const fixed = sale ? settled.fee.fixed + settled.packing : 0;
   const stripped = withoutFrame.takings - fixed - costOf(stripping, settled);
-  return stripped > -costOf(recycle, settled)
-    ? { sale, ...stripping }
-    : { sale: null, money: recycle.money, minutes: recycle.minutes };
+  const recycled = -costOf(recycle, settled);
+  return stripped > recycled
+    ? { sale, ...stripping, worth: stripped }
+    : { sale: null, money: recycle.money, minutes: recycle.minutes, worth: recycled };
 }

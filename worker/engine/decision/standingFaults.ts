@@ -2,8 +2,8 @@ import type { Attributes } from "../bicycle.ts";
 import type { Check, Safety } from "../inspection/check.ts";
 import type { Finding, Inspection, Position, UnseenCheck } from "../inspection/finding.ts";
 import type { Probability } from "../quantity.ts";
-import { isPaper } from "../service/allowance.ts";
 import { type Fault, needOf } from "../service/fault.ts";
+import { isPaper } from "../service/uncertainties.ts";
 import type { Book } from "./book.ts";
 
 /**

@@ -1,4 +1,4 @@
-import { courseBranch, openCourse, titleBranches } from "./courseBranch.ts";
+import { courseBranches, openCourse, titleBranches } from "./courseBranch.ts";
 import { receivedShare } from "./pricing.ts";
 import type { Situation } from "./situation.ts";
 import type { WeighedCourse } from "./weighedCourse.ts";
@@ -17,7 +17,12 @@ export function weighAsFound(situation: Situation): WeighedCourse {
   const clear = 1 - plan.endsTitle;
   return openCourse(situation, plan, [
     ...titleBranches(situation, plan),
-    courseBranch(situation, clear * (1 - notRidingChance), { price: pricing.asFoundRiding, share }, plan),
-    courseBranch(situation, clear * notRidingChance, { price: pricing.asFoundNotRiding, share }, plan),
+    ...courseBranches(
+      situation,
+      clear * (1 - notRidingChance),
+      { price: pricing.asFoundRiding, share },
+      plan,
+    ),
+    ...courseBranches(situation, clear * notRidingChance, { price: pricing.asFoundNotRiding, share }, plan),
   ]);
 }

@@ -1,17 +1,11 @@
-import type { Inspection } from "../inspection/finding.ts";
 import type { AppraisalRequest } from "./appraisalRequest.ts";
 import type { Book } from "./book.ts";
-import { inspectSettled } from "./inspectSettled.ts";
-import { type SettledRequest, settleRequest } from "./settledRequest.ts";
+import { type LookedOver, lookOver } from "./lookOver.ts";
+import { settleRequest } from "./settledRequest.ts";
 import { type Situation, situationOf } from "./situation.ts";
 import { type Stop, stopOf } from "./stop.ts";
 import { weighCourses } from "./weigh.ts";
 import type { WeighedCourse } from "./weighedCourse.ts";
-
-interface LookedOver {
-  readonly settled: SettledRequest;
-  readonly inspection: Inspection;
-}
 
 /** Something ends the matter before money is compared. */
 export interface StoppedFind extends LookedOver {
@@ -33,10 +27,10 @@ export type WeighedFind = StoppedFind | OpenFind;
  * @throws DomainError with an RFC 6901 pointer into the request
  */
 export function weighFind(request: AppraisalRequest, book: Book): WeighedFind {
-  const settled = settleRequest(request, book);
-  const inspection = inspectSettled(settled, book);
+  const looked = lookOver(settleRequest(request, book), book);
+  const { settled, inspection } = looked;
   const stop = stopOf(settled, inspection, book);
-  if (stop) return { settled, inspection, stop };
+  if (stop) return { ...looked, stop };
   const situation = situationOf(settled, inspection, book);
-  return { settled, inspection, stop, situation, courses: weighCourses(situation) };
+  return { ...looked, stop, situation, courses: weighCourses(situation) };
 }

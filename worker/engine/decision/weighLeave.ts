@@ -11,9 +11,14 @@ export function weighLeave(situation: Situation): OpenCourse {
     chance: 1,
     price: null,
     share: 0,
-    outlay: plan.money,
+    outlay: {
+      mean: plan.money.mean - situation.settled.reuseWorth,
+      variance: plan.money.variance,
+      third: 0,
+    },
     minutes: plan.minutes,
+    covariance: 0,
     otherMinutes: 0,
   };
-  return { ...openCourse(situation, plan, [only]), cashNeeded: plan.money.mean };
+  return { ...openCourse(situation, plan, [only]), cashNeeded: plan.cash.mean };
 }

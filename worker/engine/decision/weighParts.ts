@@ -1,4 +1,4 @@
-import { courseBranch, openCourse, titleBranches } from "./courseBranch.ts";
+import { courseBranches, openCourse, titleBranches } from "./courseBranch.ts";
 import { partsSale, whenFrameLost, whenFrameSells } from "./partsSale.ts";
 import type { Situation } from "./situation.ts";
 import type { WeighedCourse } from "./weighedCourse.ts";
@@ -14,7 +14,7 @@ export function weighParts(situation: Situation): WeighedCourse {
   const gone = partsSale(whenFrameLost(parts.list), pricing);
   return openCourse(situation, plan, [
     ...titleBranches(situation, plan),
-    courseBranch(situation, clear * (1 - lost), sells, plan),
-    courseBranch(situation, clear * lost, gone, plan),
+    ...courseBranches(situation, clear * (1 - lost), sells, plan),
+    ...courseBranches(situation, clear * lost, gone, plan),
   ]);
 }

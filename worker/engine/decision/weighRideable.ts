@@ -1,15 +1,19 @@
-import { allowanceFor } from "../service/allowance.ts";
+import { withFailedCures } from "../service/failedCures.ts";
 import type { Fault } from "../service/fault.ts";
-import { sum, times } from "../service/moments.ts";
 import type { CourseId } from "../service/operation.ts";
 import { planRideable } from "../service/rideablePlan.ts";
 import type { Stakes } from "../service/stakes.ts";
-import { isOpening } from "../service/workingOrder.ts";
-import type { WorkPlan } from "../service/workPlan.ts";
+import { uncertaintiesOf } from "../service/uncertainties.ts";
+import type { Uncertainty } from "../service/uncertainty.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
 import { changeOfCourse } from "./changeOfCourse.ts";
-import { addWork, costOf, courseBranch, openCourse, titleBranches, type Work } from "./courseBranch.ts";
+import { classSums } from "./classSums.ts";
+import { addWork, costOf, openCourse, titleBranches } from "./courseBranch.ts";
+import { decisiveOf } from "./decisiveOf.ts";
+import { unfold } from "./discovery.ts";
+import { beyondOpening, openingWork } from "./openingWork.ts";
 import { receivedShare } from "./pricing.ts";
+import { allowanceOf, rideableBranches } from "./rideableBranches.ts";
 import type { Situation } from "./situation.ts";
 import type { WeighedCourse } from "./weighedCourse.ts";
 
@@ -21,7 +25,7 @@ import type { WeighedCourse } from "./weighedCourse.ts";
 export function weighRideable(course: "restore" | "make-safe", situation: Situation): WeighedCourse {
   if (situation.rideableClosedBecause !== null)
     return { course, open: false, because: situation.rideableClosedBecause };
-  const { book, pricing, settled, salvage } = situation;
+  const { book, pricing, settled } = situation;
   const ledger = situation.ledger.withOrders(book.catalogue.defaults.delivery.orders[course]);
   const share = receivedShare(settled, book, "rideable");
   const stakes = stakesOf(course, situation, share);
@@ -34,33 +38,73 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
     repainted: plan.repaints,
   });
   const sale = stakes.sale(plan.repaints);
-  const change = changeOfCourse(situation);
-  const opening = openingWork(plan);
-  const goingOn =
-    share * logNormalMean(price) -
-    settled.fee.fixed -
-    settled.packing -
-    costOf(addWork(plan, plan.contingency), settled);
-  const allowance = allowanceFor(plan, situation.inspection.unseen, situation.checks, ledger, {
+  const { work: opening, used: opened } = openingWork(plan, ledger);
+  const backedOut = stakes.salvage - costOf(opening, settled);
+  const going = share * logNormalMean(price) - settled.fee.fixed - settled.packing - costOf(plan, settled);
+  const { weights: classes } = situation.unseen;
+  const uncertainties = uncertaintiesOf(plan, situation.unseen.faults, classes.length, ledger, {
     toldLoss: (penalty) => sale.takings(plan.gain) - sale.takings(plan.gain - penalty),
-    changeAbove: goingOn - (change.worth - costOf(opening, settled)),
-    frameLoss: Math.max(0, goingOn - (stakes.salvage - costOf(opening, settled))),
+    frameLoss: Math.max(0, going - backedOut),
+  });
+  const change = changeOfCourse(situation);
+  const minuteWorth = (settled.workshop.speedFactor * settled.workshop.hourlyGoal) / 60;
+  const { decided, rest: undecided } = decisiveOf(
+    uncertainties,
+    going - change.worth + costOf(opening, settled),
+    minuteWorth,
+  );
+  const rest = undecided.map((one) => withFailedCures(one, plan, ledger));
+  const beyond = beyondOpening(rest, classes);
+  const begun = addWork(opening, beyond.work);
+  const spent = costOf(begun, settled);
+  const sums = classSums(rest, askedBy(decided), classes.length, ledger.resources);
+  const discovery = {
+    classes,
+    going,
+    changed: change.worth - spent,
+    ended: stakes.salvage - spent,
+    abandoned: -costOf(situation.fixedPlans.leave, settled) - spent,
+    opened,
+    minuteWorth,
+    resources: ledger.resources,
+  };
+  const { worth, bound, leaves } = unfold(decided, sums, discovery);
+  const branches = rideableBranches(leaves, {
+    situation,
+    sale: { price, share },
+    plan,
+    opening: begun,
+    openingThird: beyond.third,
+    change,
+    rest: sums,
   });
   const clear = 1 - plan.endsTitle;
-  const unseenSound = 1 - allowance.condemned - allowance.changed;
-  const condemned = allowance.condemned + unseenSound * plan.endsFrame;
-  const branches = [
-    ...titleBranches(situation, plan),
-    courseBranch(
-      situation,
-      clear * unseenSound * (1 - plan.endsFrame),
-      { price, share },
-      addWork(plan, plan.contingency, allowance),
-    ),
-    courseBranch(situation, clear * condemned, salvage.sale, addWork(opening, salvage)),
-    courseBranch(situation, clear * allowance.changed, change.sale, addWork(opening, change.work)),
-  ];
-  return openCourse(situation, plan, branches, allowance);
+  return openCourse(
+    situation,
+    plan,
+    [
+      ...titleBranches(situation, plan),
+      ...branches.map((branch) => ({ ...branch, chance: clear * branch.chance })),
+    ],
+    {
+      allowance: allowanceOf(leaves, sums),
+      rightToChange: clear * (worth - bound),
+      unknown: {
+        resources: [...ledger.resources],
+        decided,
+        rest,
+        leaves,
+        sale: { price, share },
+        opening: begun,
+        change,
+      },
+    },
+  );
+}
+
+/** Resources that the decided uncertainties may ask for. */
+function askedBy(decided: readonly Uncertainty[]): ReadonlySet<number> {
+  return new Set(decided.flatMap(({ ways }) => ways.flatMap(({ resources }) => resources)));
 }
 
 /** What the planner weighs: takings over condition in the finish that the course gives, and what a lost frame leaves. */
@@ -70,7 +114,6 @@ function stakesOf(
   share: number,
 ): Stakes {
   const fixed = settled.fee.fixed + settled.packing;
-  const salvaged = salvage.sale ? salvage.sale.share * logNormalMean(salvage.sale.price) - fixed : 0;
   const saleIn = (repainted: boolean) => {
     const curve = pricing.curve({ polished: course === "restore", repainted });
     return {
@@ -86,18 +129,9 @@ function stakesOf(
       painted ??= saleIn(true);
       return painted;
     },
-    salvage: salvaged - costOf(salvage, settled),
+    salvage: salvage.worth,
     notPolished: pricing.notPolished,
   };
-}
-
-/** Work done before the frame is known to hold: papers, wash, and the operations that may end the job. */
-function openingWork({ tasks }: WorkPlan): Work {
-  const opening = tasks.filter(({ operation }) => isOpening(operation));
-  const spent = opening.flatMap(({ purchases }) =>
-    purchases.map(({ unitPrice, quantity }) => times(unitPrice, quantity)),
-  );
-  return { money: sum(...spent), minutes: sum(...opening.map(({ minutes }) => minutes)) };
 }
 
 function nothingCures({ check, level }: Fault): string {

@@ -1,5 +1,6 @@
 import { blockerOf, type Cure, curesOf, expand } from "./cure.ts";
 import type { CureSlot } from "./cureSlot.ts";
+import { owedByDone } from "./doneWork.ts";
 import type { Ledger } from "./ledger.ts";
 
 /** Work that belongs to a course whatever is wrong. */
@@ -22,6 +23,7 @@ export function courseWork(
   const operations = [...bench.index.always[course]];
   if (course === "restore") operations.push(...bench.index.polishing);
   if (bench.missingParts.length > 0) operations.push(bench.index.completion);
+  operations.push(...owedByDone(bench));
   const resources: number[] = [];
   let amended = slots;
   for (const operation of operations) {

@@ -1,7 +1,7 @@
 import { holds } from "../bicycle.ts";
 import type { CheckId } from "../inspection/check.ts";
 import type { Position } from "../inspection/finding.ts";
-import { type Bench, faultAt } from "./bench.ts";
+import { type Bench, faultAt, type Patient } from "./bench.ts";
 import type { Fault } from "./fault.ts";
 import type { Ledger } from "./ledger.ts";
 import type { Operation, OperationId } from "./operation.ts";
@@ -34,7 +34,10 @@ export function curesOf(fault: Fault, ledger: Ledger): readonly Cure[] {
 }
 
 /** Lists of operations that cure the fault, those of worse levels included. */
-function optionsFor({ check, level, rank }: Fault, bench: Bench): readonly Option[] {
+export function optionsFor(
+  { check, level, rank }: Pick<Fault, "check" | "level" | "rank">,
+  bench: Pick<Patient, "index" | "attributes">,
+): readonly Option[] {
   let options = ownOptions(check.id, level.id, bench);
   if (!check.ordered) return options;
   for (let worse = rank + 1; worse < check.levels.length; worse++) {
@@ -44,7 +47,11 @@ function optionsFor({ check, level, rank }: Fault, bench: Bench): readonly Optio
   return dropSupersets(options);
 }
 
-function ownOptions(check: CheckId, level: string, bench: Bench): readonly Option[] {
+function ownOptions(
+  check: CheckId,
+  level: string,
+  bench: Pick<Patient, "index" | "attributes">,
+): readonly Option[] {
   const rows = remediesAt(bench.index, check, level);
   // Mostly there is one row, for every bike.
   if (rows.length === 1) return holds(rows[0]!.when, bench.attributes) ? rows[0]!.options : NO_OPTIONS;

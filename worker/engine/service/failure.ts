@@ -1,12 +1,34 @@
 import { holds } from "../bicycle.ts";
-import type { Probability } from "../quantity.ts";
+import type { Minutes, Money, Probability } from "../quantity.ts";
 import { type Bench, stands } from "./bench.ts";
 import { type Moments, NOTHING, sum, threePointMoments, withChance } from "./moments.ts";
 import type { Failure, Operation, OperationId } from "./operation.ts";
-import { buildTask, isApplicable, placesFor, stepsAt, type Task } from "./task.ts";
+import { buildTask, isApplicable, type Place, placesFor, stepsAt, type Task } from "./task.ts";
+
+/** A job that follows a failed one. */
+export interface FollowingJob {
+  readonly operation: Operation;
+  readonly place: Place;
+}
+
+/** A job that may fail, and what follows then. */
+export interface JobFailure {
+  readonly chance: Probability;
+  /** The jobs that follow; none where nothing is to be done but for its own further minutes. */
+  readonly next: readonly FollowingJob[];
+  /** Work that follows where the frame survives it, whatever else is done on the bike. */
+  readonly money: Moments;
+  readonly minutes: Moments;
+  /** Chance that the frame is finished once the job has failed. */
+  readonly endsFrame: Probability;
+  /** What was spent after the failure where the frame is finished: nothing is bought for it any more. */
+  readonly untilEnd: { readonly money: Money; readonly minutes: Minutes };
+}
 
 /** What a task that may fail is expected to bring beside itself. */
 export interface ExpectedFailure {
+  /** Null where it cannot fail, or where all that a failure ends is the right to sell. */
+  readonly failure: JobFailure | null;
   readonly contingency: { readonly money: Moments; readonly minutes: Moments };
   readonly endsFrame: Probability;
   readonly endsTitle: Probability;
@@ -28,29 +50,54 @@ export function failureChance(failure: Failure, bench: Bench): Probability {
  */
 export function failuresOf(task: Task, bench: Bench): readonly ExpectedFailure[] {
   const { failure } = task.operation;
-  if (!failure || failureChance(failure, bench) === 0) return CANNOT_FAIL;
-  if (failure.thenOneOf.length === 0) return [failureOf(task, bench, NO_FOLLOW_UP)];
-  const ways = failure.thenOneOf.flatMap((list) => followUp(task, list, bench) ?? []);
+  if (!failure || bench.done.has(task.operation.id) || failureChance(failure, bench) === 0)
+    return CANNOT_FAIL;
+  const ways = waysOn(task, bench);
   return (ways.length === 0 ? [NO_FOLLOW_UP] : ways).map((way) => failureOf(task, bench, way));
+}
+
+/** The ways to go on where a task fails, as far as this bike allows them. */
+export function waysOn(task: Task, bench: Bench): readonly FollowUp[] {
+  return (task.operation.failure?.thenOneOf ?? []).flatMap((list) => followUp(task, list, bench) ?? []);
 }
 
 function failureOf(task: Task, bench: Bench, next: FollowUp): ExpectedFailure {
   const { failure } = task.operation;
   // An adjustment instead of the full job does not carry the full job's risk.
-  if (!failure || task.variant?.steps?.length === 0) return NO_FAILURE;
+  if (!failure || task.variant?.steps?.length === 0 || bench.done.has(task.operation.id)) return NO_FAILURE;
   // A task for the pair is two tasks of half the work: the failure belongs to the pair.
   const share = task.operation.per === "pair" ? 0.5 : 1;
-  const chance = failureChance(failure, bench) * share;
+  const { openEnd } = task;
+  const chance = openEnd ? 1 - openEnd.releaseChance : failureChance(failure, bench) * share;
   if (chance === 0) return NO_FAILURE;
-  const minutes = sum(next.minutes, { mean: failure.extraMinutes, variance: 0 });
+  const after = sum(next.minutes, { mean: failure.extraMinutes, variance: 0 });
+  const together = lateness(after.mean, openEnd);
+  const minutes = { mean: after.mean, variance: after.variance + together };
+  const endsFrame = failure.ends === "frame" && failure.thenOneOf.length === 0 ? 1 : next.endsFrame;
+  const endsTitle = failure.ends === "title";
+  const untilEnd = {
+    money: next.untilEnd.money,
+    minutes: next.untilEnd.minutes + failure.extraMinutes,
+  };
   return {
+    failure: endsTitle ? null : { chance, next: next.jobs, money: next.money, minutes, endsFrame, untilEnd },
     contingency: { money: withChance(next.money, chance), minutes: withChance(minutes, chance) },
-    endsFrame: failure.ends === "frame" && failure.thenOneOf.length === 0 ? chance : chance * next.endsFrame,
-    endsTitle: failure.ends === "title" ? chance : 0,
+    endsFrame: chance * endsFrame,
+    endsTitle: endsTitle ? chance : 0,
   };
 }
 
+/**
+ * What is given up has taken all of its time: Cov(min(T, L), follow-up) = P(T > L) (L - E[min(T, L)]) E[follow-up], counted twice in the sum's variance.
+ * @param after expected minutes of what follows
+ * @returns what it adds to their variance given that it was given up; 0 where the end is not open
+ */
+export function lateness(after: Minutes, openEnd: Task["openEnd"]): number {
+  return openEnd ? 2 * after * (openEnd.limit - openEnd.minutes.mean) : 0;
+}
+
 const NO_FAILURE: ExpectedFailure = {
+  failure: null,
   contingency: { money: NOTHING, minutes: NOTHING },
   endsFrame: 0,
   endsTitle: 0,
@@ -58,19 +105,29 @@ const NO_FAILURE: ExpectedFailure = {
 const CANNOT_FAIL: readonly ExpectedFailure[] = [NO_FAILURE];
 
 /** Work that follows a failure, and its chance of ending the frame. */
-interface FollowUp {
+export interface FollowUp {
+  readonly jobs: readonly FollowingJob[];
   readonly money: Moments;
   readonly minutes: Moments;
   readonly endsFrame: Probability;
+  /** Expected spending by the time that it ends the frame. */
+  readonly untilEnd: { readonly money: Money; readonly minutes: Minutes };
 }
 
-const NO_FOLLOW_UP: FollowUp = { money: NOTHING, minutes: NOTHING, endsFrame: 0 };
+const NO_FOLLOW_UP: FollowUp = {
+  jobs: [],
+  money: NOTHING,
+  minutes: NOTHING,
+  endsFrame: 0,
+  untilEnd: { money: 0, minutes: 0 },
+};
 
 /** What is already apart for the task that failed need not be taken apart again. */
 function followUp(failed: Task, list: readonly OperationId[], bench: Bench): FollowUp | null {
   const apart = new Set(stepsAt(failed, bench));
   let work = NO_FOLLOW_UP;
   let survives = 1;
+  const spent = { money: 0, minutes: 0 };
   for (const id of list) {
     const operation: Operation = bench.index.operations.get(id)!;
     if (!isApplicable(operation, bench)) return null;
@@ -78,14 +135,21 @@ function followUp(failed: Task, list: readonly OperationId[], bench: Bench): Fol
     const place = placesFor(operation, failed.place === "front" ? "front" : "rear")[0]!;
     const task = buildTask(operation, place, bench);
     const second = failureOf(task, bench, NO_FOLLOW_UP);
-    survives *= 1 - second.endsFrame;
     const steps = stepsAt(task, bench).filter((step) => !apart.has(step));
     for (const step of steps) apart.add(step);
-    work = {
-      money: sum(work.money, task.money, second.contingency.money),
-      minutes: sum(work.minutes, task.minutes, ...steps.map(({ minutes }) => threePointMoments(minutes))),
-      endsFrame: 1 - survives,
-    };
+    const ended = survives * second.endsFrame;
+    survives *= 1 - second.endsFrame;
+    const money = sum(work.money, task.money, second.contingency.money);
+    const minutes = sum(
+      work.minutes,
+      task.minutes,
+      ...steps.map(({ minutes: taken }) => threePointMoments(taken)),
+    );
+    spent.money += ended * money.mean;
+    spent.minutes += ended * minutes.mean;
+    work = { ...work, jobs: [...work.jobs, { operation, place }], money, minutes, endsFrame: 1 - survives };
   }
-  return work;
+  if (work.endsFrame === 0) return work;
+  const untilEnd = { money: spent.money / work.endsFrame, minutes: spent.minutes / work.endsFrame };
+  return { ...work, untilEnd };
 }

@@ -2,9 +2,11 @@ import type { Level } from "../inspection/check.ts";
 import type { Position } from "../inspection/finding.ts";
 import type { Bench } from "./bench.ts";
 import type { Cure } from "./cure.ts";
+import { givenUpInTime } from "./givenUpInTime.ts";
 import type { Operation, OperationId, Step } from "./operation.ts";
 import type { Tool } from "./part.ts";
 import { ordersResource, type Resource, taskResources, toolResource } from "./resource.ts";
+import { wantsOrder } from "./stock.ts";
 import { separateSymptoms } from "./symptom.ts";
 import { buildTask, type Place, stepsAt } from "./task.ts";
 
@@ -16,6 +18,9 @@ export interface Work {
   readonly taskInstead: readonly number[];
   readonly steps: readonly Step[];
 }
+
+/** Finished work takes nothing more. */
+const DONE: Work = { resources: [], taskInstead: [], steps: [] };
 
 /** The resources of one bike, each made when first asked for and shared by its courses. Lives for one appraisal. */
 export class Ledger {
@@ -88,7 +93,8 @@ export class Ledger {
 
   #workOf(operation: Operation, place: Place): Work {
     const { bench } = this;
-    const task = buildTask(operation, place, bench);
+    if (bench.done.has(operation.id)) return DONE;
+    const task = givenUpInTime(buildTask(operation, place, bench), bench);
     const steps = stepsAt(task, bench);
     const ways = taskResources(task, bench).map((one) => this.#add(one));
     const resources = [ways[0]!];
@@ -102,11 +108,12 @@ export class Ledger {
     const beyondSkill =
       operation.safetyCritical && operation.doneBy === "self" && operation.skill > bench.workshop.skill;
     if (beyondSkill) resources.push(...this.forOperation(bench.index.supervision, "bike").resources);
-    if (task.purchases.some(({ part }) => part.kind === "part")) resources.push(this.#ordersIndex());
+    if (wantsOrder(task.purchases)) resources.push(this.ordersIndex());
     return { resources, taskInstead, steps };
   }
 
-  #ordersIndex(): number {
+  /** The deliveries of a course. */
+  ordersIndex(): number {
     this.#ordersPlace ??= this.#add(ordersResource(this.#orders, this.bench));
     return this.#ordersPlace;
   }

@@ -116,6 +116,8 @@ export interface Operation {
   readonly safetyCritical: boolean;
   readonly reveals: readonly Reveal[];
   readonly failure: Failure | null;
+  /** May take minutes or hours or never come to an end: it is given up when going on pays no longer (stopLimit). */
+  readonly openEnded: boolean;
   /** Frame materials that forbid it. */
   readonly notOnMaterials: readonly string[];
   /** What it bends cold; allowed on steel alone. */

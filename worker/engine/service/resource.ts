@@ -1,6 +1,6 @@
 import type { Probability } from "../quantity.ts";
 import type { Bench } from "./bench.ts";
-import { failuresOf } from "./failure.ts";
+import { failuresOf, type JobFailure } from "./failure.ts";
 import type { Moments } from "./moments.ts";
 import type { Step } from "./operation.ts";
 import type { Tool } from "./part.ts";
@@ -17,6 +17,8 @@ export interface Resource {
   readonly money: Moments;
   /** At speed 1. */
   readonly minutes: Moments;
+  /** How the operation may fail; null where it cannot. */
+  readonly failure: JobFailure | null;
   /** Expected follow-up where the operation fails. */
   readonly contingency: { readonly money: Moments; readonly minutes: Moments };
   /** Chance that the work ends the frame. */
@@ -31,10 +33,11 @@ export interface Resource {
 /** A task, once for each way to go on where it fails: a plan holds one of them. */
 export function taskResources(task: Task, bench: Bench): readonly Resource[] {
   const { money, minutes } = task;
-  return failuresOf(task, bench).map(({ contingency, endsFrame, endsTitle }) => ({
+  return failuresOf(task, bench).map(({ failure, contingency, endsFrame, endsTitle }) => ({
     kind: "task",
     money,
     minutes,
+    failure,
     contingency,
     endsFrame,
     endsTitle,

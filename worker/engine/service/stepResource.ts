@@ -7,6 +7,7 @@ export const PLAIN: Resource = {
   kind: "task",
   money: NOTHING,
   minutes: NOTHING,
+  failure: null,
   contingency: { money: NOTHING, minutes: NOTHING },
   endsFrame: 0,
   endsTitle: 0,

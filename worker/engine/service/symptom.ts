@@ -1,5 +1,5 @@
 import { holds } from "../bicycle.ts";
-import { type Bench, faultsAt } from "./bench.ts";
+import { type Bench, faultsAt, type Patient } from "./bench.ts";
 import { type Fault, strongerNeed } from "./fault.ts";
 import { remediesAt } from "./serviceIndex.ts";
 
@@ -13,14 +13,10 @@ export function separateSymptoms(bench: Bench): { causes: readonly Fault[]; symp
   const symptoms = new Set<Fault>();
   const raised = new Map<Fault, Fault>();
   for (const fault of bench.faults) {
-    if (!bench.index.symptomatic.has(fault.check.id)) continue;
-    const { ordered, levels } = fault.check;
-    const ranks = ordered ? levels.keys() : [fault.rank];
-    const causes = [...ranks].map((rank) => causesAt(fault, rank, bench));
-    const explained = ordered ? causes.slice(fault.rank) : causes;
-    if (explained.every((list) => list.length === 0)) continue;
+    const { causes, explaining } = causesOf(fault, bench);
+    if (explaining.length === 0) continue;
     symptoms.add(fault);
-    for (const cause of causes.flat()) raised.set(cause, raise(raised.get(cause) ?? cause, fault));
+    for (const cause of causes) raised.set(cause, raise(raised.get(cause) ?? cause, fault));
   }
   return {
     causes: bench.faults.filter((fault) => !symptoms.has(fault)).map((fault) => raised.get(fault) ?? fault),
@@ -28,8 +24,26 @@ export function separateSymptoms(bench: Bench): { causes: readonly Fault[]; symp
   };
 }
 
+/** The faults that stand and are causes of a symptom at any level, and those of them that explain it at its own level or a worse one. */
+export function causesOf(
+  fault: Pick<Fault, "check" | "rank" | "position">,
+  patient: Patient,
+): { readonly causes: readonly Fault[]; readonly explaining: readonly Fault[] } {
+  if (!patient.index.symptomatic.has(fault.check.id)) return NO_CAUSES;
+  const { ordered, levels } = fault.check;
+  const ranks = ordered ? levels.keys() : [fault.rank];
+  const causes = [...ranks].map((rank) => causesAt(fault, rank, patient));
+  return { causes: causes.flat(), explaining: (ordered ? causes.slice(fault.rank) : causes).flat() };
+}
+
+const NO_CAUSES = { causes: [], explaining: [] };
+
 /** Faults that stand and explain a level of the symptom's check: somewhere on the bike, or on each wheel that shows it. */
-function causesAt({ check, position }: Fault, rank: number, bench: Bench): readonly Fault[] {
+function causesAt(
+  { check, position }: Pick<Fault, "check" | "position">,
+  rank: number,
+  bench: Patient,
+): readonly Fault[] {
   const rows = remediesAt(bench.index, check.id, check.levels[rank]!.id);
   return rows
     .filter(({ when }) => holds(when, bench.attributes))

@@ -5,14 +5,13 @@ import { type Cure, curesOf } from "./cure.ts";
 import { type Fault, needOf } from "./fault.ts";
 import type { Ledger } from "./ledger.ts";
 import { remediesAt } from "./serviceIndex.ts";
-import type { WorkPlan } from "./workPlan.ts";
+import { placesFor } from "./task.ts";
+import type { PlannedTask, WorkPlan } from "./workPlan.ts";
 
 /** What an unseen fault is weighed against. */
-export interface AllowanceStakes {
+export interface UnseenStakes {
   /** What a penalty on visible condition takes off the takings. */
   readonly toldLoss: (penalty: Probability) => Money;
-  /** Work worth more than this is not done: the course is changed instead. */
-  readonly changeAbove: Money;
   /** What a lost frame costs. */
   readonly frameLoss: Money;
 }
@@ -21,8 +20,7 @@ export interface AllowanceStakes {
 export type Consequence =
   | { readonly kind: "nothing" }
   | { readonly kind: "condemned" }
-  | { readonly kind: "changed" }
-  | { readonly kind: "work"; readonly resources: readonly number[]; readonly endsFrame: Probability }
+  | { readonly kind: "work"; readonly resources: readonly number[] }
   | { readonly kind: "told"; readonly loss: Money }
   | { readonly kind: "spared"; readonly resources: readonly number[] };
 
@@ -41,7 +39,7 @@ export function consequence(
   assumed: Fault | undefined,
   plan: WorkPlan,
   ledger: Ledger,
-  { toldLoss, changeAbove, frameLoss }: AllowanceStakes,
+  { toldLoss, frameLoss }: UnseenStakes,
 ): Consequence {
   const { terminal } = check.levels[rank]!;
   if (terminal === "parts-or-recycle" || terminal === "recycle") return { kind: "condemned" };
@@ -57,8 +55,7 @@ export function consequence(
   }
   const loss = fault.mayDisclose ? toldLoss(fault.penalty) : Infinity;
   if (loss < cheapest.worth) return { kind: "told", loss };
-  if (cheapest.worth > changeAbove) return { kind: "changed" };
-  return { kind: "work", resources: cheapest.resources, endsFrame: cheapest.endsFrame };
+  return { kind: "work", resources: cheapest.resources };
 }
 
 /** Symptoms cost what their causes cost, and those are counted on their own. */
@@ -87,7 +84,6 @@ function hypothetical(
 interface Work {
   readonly resources: readonly number[];
   readonly worth: Money;
-  readonly endsFrame: Probability;
 }
 
 /** The cure that costs least beyond the plan, the risk to the frame included. */
@@ -95,7 +91,6 @@ function cheapestBeyond(fault: Fault, plan: WorkPlan, ledger: Ledger, frameLoss:
   const { hourlyGoal, speedFactor } = ledger.bench.workshop;
   let best: Cure | null = null;
   let least = Infinity;
-  let endsFrame = 0;
   for (const cure of curesOf(fault, ledger)) {
     let worth = 0;
     let survives = 1;
@@ -111,21 +106,33 @@ function cheapestBeyond(fault: Fault, plan: WorkPlan, ledger: Ledger, frameLoss:
     if (best !== null && !(worth < least)) continue;
     best = cure;
     least = worth;
-    endsFrame = 1 - survives;
   }
   if (best === null) return null;
   const resources = best.resources.filter((index) => !plan.resources.has(index));
-  return { resources, worth: least, endsFrame };
+  return { resources, worth: least };
 }
 
-/** What is not spent where the assumed fault turns out to be absent: the tasks that serve nothing else. */
+/**
+ * What is not spent where the assumed fault turns out to be absent: the tasks that serve nothing else, and the steps, tools and deliveries that no other task
+ * takes. What only shows once it is apart is taken apart all the same.
+ */
 function spared(assumed: Fault, plan: WorkPlan, ledger: Ledger): Consequence {
-  const own = plan.tasks
-    .filter(({ because }) => because.length === 1 && because[0] === assumed)
-    .map(({ operation }) => operation.id);
-  const resources = [...plan.resources].filter((index) => {
-    const { task } = ledger.resources[index]!;
-    return task !== null && own.includes(task.operation.id);
-  });
+  const isOwn = ({ because }: PlannedTask) => because.length === 1 && because[0] === assumed;
+  const own = new Set<number>();
+  const kept = new Set<number>();
+  for (const task of plan.tasks) {
+    const reveals =
+      assumed.check.where === "dismantled" &&
+      task.operation.reveals.some(({ check }) => check === assumed.check.id);
+    for (const place of placesFor(task.operation, task.position)) {
+      const { resources, taskInstead } = ledger.forOperation(task.operation, place);
+      for (const index of [...resources, ...taskInstead]) {
+        if (!isOwn(task)) kept.add(index);
+        else if (reveals && ledger.resources[index]!.kind === "step") kept.add(index);
+        else own.add(index);
+      }
+    }
+  }
+  const resources = [...plan.resources].filter((index) => own.has(index) && !kept.has(index));
   return resources.length > 0 ? { kind: "spared", resources } : NOTHING_MORE;
 }

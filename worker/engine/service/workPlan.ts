@@ -3,8 +3,11 @@ import type { Fault } from "./fault.ts";
 import type { Ledger } from "./ledger.ts";
 import { type Moments, sumOver } from "./moments.ts";
 import type { CourseId, Operation, Step } from "./operation.ts";
+import { planCosts, usedOf } from "./planCosts.ts";
 import type { Resource } from "./resource.ts";
-import type { Purchase, Task } from "./task.ts";
+import { mergePurchases, type Purchase } from "./stock.ts";
+import type { OpenEnd } from "./stopLimit.ts";
+import type { Task } from "./task.ts";
 
 /** An operation of a plan, front and rear taken together. */
 export interface PlannedTask {
@@ -13,6 +16,7 @@ export interface PlannedTask {
   readonly position: "bike" | "front" | "rear" | "both";
   readonly minutes: Moments;
   readonly purchases: readonly Purchase[];
+  readonly openEnd: OpenEnd | null;
   /** The faults it helps to cure; empty for work that belongs to the course. */
   readonly because: readonly Fault[];
 }
@@ -40,7 +44,10 @@ export interface WorkPlan {
   readonly gain: number;
   readonly polishes: boolean;
   readonly repaints: boolean;
+  /** Parts at hand count what they would be worth unused. */
   readonly money: Moments;
+  /** Money still to be paid: without the parts at hand. */
+  readonly cash: Moments;
   /** At speed 1. */
   readonly minutes: Moments;
   readonly contingency: { readonly money: Moments; readonly minutes: Moments };
@@ -66,22 +73,26 @@ export interface PlanParts {
  * independent sums (PERT means and variances; Malcolm et al. 1959).
  */
 export function buildWorkPlan(ledger: Ledger, parts: PlanParts): WorkPlan {
-  const used = [...parts.resources].sort((a, b) => a - b).map((index) => ledger.resources[index]!);
-  const { place } = ledger.bench.index;
-  const merged = mergePlaces(used, parts.reasons);
-  const tasks = merged.sort((a, b) => place.get(a.operation.id)! - place.get(b.operation.id)!);
+  const { done, index } = ledger.bench;
+  const merged = mergePlaces(usedOf(parts.resources, ledger), parts.reasons);
+  const ordered = merged.sort((a, b) => index.place.get(a.operation.id)! - index.place.get(b.operation.id)!);
+  const { tasks, resources, money, cash } = planCosts(ordered, parts.resources, ledger);
+  const used = usedOf(resources, ledger);
   return {
     course: parts.course,
     tasks,
     steps: used.flatMap(({ step, minutes }) => (step ? [{ step, minutes }] : [])),
     extras: used.flatMap(extraOf),
-    resources: parts.resources,
+    resources,
     cured: parts.cured,
     disclosed: parts.disclosed,
     gain: parts.gain,
-    polishes: tasks.some(({ operation }) => operation.effect.polishes),
+    polishes:
+      tasks.some(({ operation }) => operation.effect.polishes) ||
+      index.polishing.some(({ id }) => done.has(id)),
     repaints: parts.repaints,
-    money: sumOver(used, ({ money }) => money),
+    money,
+    cash,
     minutes: sumOver(used, ({ minutes }) => minutes),
     contingency: {
       money: sumOver(used, ({ contingency }) => contingency.money),
@@ -119,7 +130,7 @@ function mergePlaces(used: readonly Resource[], reasons: Reasons): PlannedTask[]
 }
 
 function planned(operation: Operation, same: readonly Task[], reasons: Reasons): PlannedTask {
-  const { name, place, minutes, purchases } = same[0]!;
+  const { name, place, minutes, purchases, openEnd } = same[0]!;
   const alone = same.length === 1;
   return {
     operation,
@@ -127,19 +138,9 @@ function planned(operation: Operation, same: readonly Task[], reasons: Reasons):
     position: alone ? place : "both",
     minutes: alone ? minutes : sumOver(same, (task) => task.minutes),
     purchases: mergePurchases(alone ? purchases : same.flatMap((task) => task.purchases)),
+    openEnd,
     because: reasons.get(operation.id) ?? NO_FAULTS,
   };
 }
 
 const NO_FAULTS: readonly Fault[] = [];
-
-/** The same part bought for several tasks, as one line. */
-export function mergePurchases(purchases: readonly Purchase[]): readonly Purchase[] {
-  if (purchases.length < 2) return purchases;
-  const lines = new Map<string, Purchase>();
-  for (const purchase of purchases) {
-    const line = lines.get(purchase.part.id);
-    lines.set(purchase.part.id, line ? { ...line, quantity: line.quantity + purchase.quantity } : purchase);
-  }
-  return [...lines.values()];
-}
