@@ -1,6 +1,6 @@
 import { createSketch, fitTo, type SketchPlugin } from "./chart.ts";
 import { type Palette, paletteOf } from "./palette.ts";
-import { drawGround, drawSign, hatch, type Strip, upright } from "./pen.ts";
+import { drawGround, drawSign, type Strip, upright } from "./pen.ts";
 import type { Scale } from "./scale.ts";
 import { dotWidth, stackDots } from "./stackDots.ts";
 
@@ -26,7 +26,9 @@ export interface DotsChart {
   destroy(): void;
 }
 
+/** Pixels across a dot, its gap included. A narrower one could not show its hatching. */
 const WIDEST = 13.5;
+const NARROWEST = 8.5;
 
 interface PlacedDot {
   readonly x: number;
@@ -89,11 +91,13 @@ function place({ rows, strips, scale, width }: DotsSettings): { dots: PlacedDot[
     rows.map(({ values }) => values),
     x,
     height,
-    Math.min(WIDEST, width / 32),
+    Math.min(WIDEST, Math.max(NARROWEST, width / 32)),
+    NARROWEST,
   );
+  const most = Math.floor(height / across);
   const dots = rows.flatMap(({ values }, row) => {
     const floor = (strips[row]?.bottom ?? 0) - 1.5;
-    return stackDots(values, x, across).map((dot) => ({
+    return stackDots(values, x, across, most).map((dot) => ({
       x: dot.x,
       y: floor - (dot.level + 0.5) * across,
       row,
@@ -138,11 +142,32 @@ function drawDot(
     ink.fill(circle);
     return;
   }
-  ink.save();
-  ink.clip(circle);
-  hatch(ink, x - inner, x + inner, { top: y - inner, bottom: y + inner }, palette);
-  ink.restore();
+  strokes(ink, circle, x, y, inner, palette);
   ink.strokeStyle = colour;
   ink.lineWidth = 1.6;
   ink.stroke(circle);
+}
+
+/** Hatching that passes through the middle of a dot, however small it is. */
+function strokes(
+  ink: CanvasRenderingContext2D,
+  circle: Path2D,
+  x: number,
+  y: number,
+  radius: number,
+  palette: Palette,
+): void {
+  const apart = Math.max(4, radius);
+  ink.save();
+  ink.clip(circle);
+  ink.globalAlpha = 0.75;
+  ink.strokeStyle = palette.ink;
+  ink.lineWidth = 1.4;
+  ink.beginPath();
+  for (const shift of [-apart, 0, apart]) {
+    ink.moveTo(x + shift - radius, y + radius);
+    ink.lineTo(x + shift + radius, y - radius);
+  }
+  ink.stroke();
+  ink.restore();
 }

@@ -8,43 +8,62 @@ export interface StackedDot {
 }
 
 /**
- * Dots piled into columns one dot wide, each column all losing or all earning.
+ * Dots piled into columns one dot wide, each column all losing or all earning. Where a column is full, the next dot goes
+ * on the nearest that is not, on the same side of nought.
  * @param values in the axis' unit
  * @param x pixel of a value
  * @param across width of a dot with its gap, in pixels
+ * @param most dots in a column
  */
 export function stackDots(
   values: readonly number[],
   x: (value: number) => number,
   across: number,
+  most = Number.POSITIVE_INFINITY,
 ): readonly StackedDot[] {
   const heights = new Map<number, number>();
   const nought = x(0);
   return [...values]
     .sort((a, b) => a - b)
     .map((value) => {
-      // Columns are counted from nought, so that no column holds losses and gains together.
-      const column =
-        value < 0 ? Math.ceil((x(value) - nought) / across) - 1 : Math.floor((x(value) - nought) / across);
+      const column = withRoom(columnOf(value, x, across), heights, most);
       const level = heights.get(column) ?? 0;
       heights.set(column, level + 1);
       return { value, x: nought + (column + 0.5) * across, level };
     });
 }
 
-/** The widest dot, up to `most` pixels, with which the highest pile of every row fits into `height`. */
+/** Columns are counted from nought, so that no column holds losses and gains together. */
+function columnOf(value: number, x: (value: number) => number, across: number): number {
+  const from = (x(value) - x(0)) / across;
+  return value < 0 ? Math.ceil(from) - 1 : Math.floor(from);
+}
+
+function withRoom(column: number, heights: ReadonlyMap<number, number>, most: number): number {
+  for (let away = 0; ; away++) {
+    for (const near of [column + away, column - away]) {
+      if (near < 0 === column < 0 && (heights.get(near) ?? 0) < Math.max(1, most)) return near;
+    }
+  }
+}
+
+/**
+ * The widest dot, up to `most` pixels, with which the highest pile of every row fits into `height`; never narrower than
+ * `least`, where full columns then spill into their neighbours.
+ */
 export function dotWidth(
   rows: readonly (readonly number[])[],
   x: (value: number) => number,
   height: number,
   most: number,
+  least: number,
 ): number {
-  for (let across = most; across > 5; across -= 0.5) {
+  for (let across = most; across > least; across -= 0.5) {
     const highest = Math.max(
       0,
       ...rows.flatMap((row) => stackDots(row, x, across).map(({ level }) => level + 1)),
     );
     if (highest * across <= height) return across;
   }
-  return 5;
+  return Math.min(least, most);
 }

@@ -6,16 +6,16 @@ import { PlotLayer } from "../charts/PlotLayer.tsx";
 import type { Place, Telling } from "../charts/place.ts";
 import { percent, scaleOver } from "../charts/scale.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
-import { CourseName } from "../signs/CourseSign.tsx";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
-import { lastHours } from "../words/addedHours.ts";
 import { capital, listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
+import { missWords } from "../words/courseFacts.ts";
 import { money, rate } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
-import { moneyRange, rateRange } from "../words/range.ts";
-import { hours } from "../words/time.ts";
+import { between, moneyRange } from "../words/range.ts";
+import { bareHours, hours } from "../words/time.ts";
 import { coursesTitle, lossWords } from "../words/titles.ts";
+import { CourseRow } from "./CourseRow.tsx";
 
 /** Margin by course: 20 dots each, 1 dot = 1 outcome in 20. */
 export function CoursesPanel({
@@ -64,7 +64,7 @@ export function CoursesPanel({
           create={createDotsChart}
           settings={settings}
           tellings={courses.map((course) =>
-            telling(course, currency, percent(course.margin?.mean ?? 0, scale)),
+            telling(course, goal, currency, percent(course.margin?.mean ?? 0, scale)),
           )}
         />
       </div>
@@ -72,45 +72,28 @@ export function CoursesPanel({
       <Closed courses={all} />
       <TableDetails
         caption="Margin by course"
-        head={["Course", "Margin", "8 in 10 between", "Hours", "An hour", "Loses"]}
+        head={[
+          "Course",
+          "Margin",
+          "8 in 10 between",
+          "Hours",
+          "Likely hours",
+          "An hour",
+          "Loses",
+          "Your goal",
+        ]}
         rows={all.map((course) => [
           COURSE_WORDS[course.course].name,
           course.margin === null ? "not open" : money(course.margin.mean, currency),
           course.margin === null ? "" : moneyRange(course.margin.p10, course.margin.p90, currency),
           course.hours === null ? "" : hours(course.hours.mean),
+          course.hours === null ? "" : between(bareHours(course.hours.p10), bareHours(course.hours.p90)),
           course.marginPerHour === null ? "" : rate(course.marginPerHour.rate, currency),
           course.margin === null || course.course === "leave" ? "" : lossWords(course),
+          missWords(course, goal, currency),
         ])}
       />
     </section>
-  );
-}
-
-function CourseRow({
-  course,
-  appraisal,
-  goal,
-}: {
-  course: CourseOutcome;
-  appraisal: Appraisal;
-  goal: number;
-}) {
-  const { currency, decision, courses } = appraisal;
-  const decided = course.course === decision.course;
-  const figures = course.marginPerHour;
-  return (
-    <li class={decided ? "courserow best" : "courserow"}>
-      <div class="coursehead">
-        <CourseName course={course.course} />
-        {figures !== null && (
-          <span class="small nowrap">
-            <b>{rate(figures.rate, currency)}</b> an hour ({rateRange(figures.p10, figures.p90, currency)})
-          </span>
-        )}
-      </div>
-      <div class="plot" />
-      <p class="small">{facts(course, decided, goal, courses, currency)}</p>
-    </li>
   );
 }
 
@@ -135,35 +118,14 @@ function Closed({ courses }: { courses: readonly CourseOutcome[] }) {
   );
 }
 
-function facts(
-  course: CourseOutcome,
-  decided: boolean,
-  goal: number,
-  courses: readonly CourseOutcome[],
-  currency: string,
-): string {
-  if (course.margin === null) return "";
-  const worked =
-    course.hours === null || course.hours.mean < 0.05 ? "no hours" : `for ${hours(course.hours.mean)}`;
-  const margin = `${money(course.margin.mean, currency)} ${worked}`;
-  return [
-    margin,
-    course.course === "leave" ? "" : lossWords(course),
-    lastHours(course, courses, goal, currency) ?? "",
-    decided ? "best after paying for your time" : "",
-  ]
-    .filter((part) => part !== "")
-    .join(" \u00b7 ");
-}
-
-function telling(course: CourseOutcome, currency: string, at: number): Telling | null {
+function telling(course: CourseOutcome, goal: number, currency: string, at: number): Telling | null {
   if (course.margin === null) return null;
   return {
     title: COURSE_WORDS[course.course].name,
     lines: [
       `${money(course.margin.mean, currency)} on average`,
       `8 in 10 between ${moneyRange(course.margin.p10, course.margin.p90, currency)}`,
-      ...(course.course === "leave" ? [] : [lossWords(course)]),
+      ...(course.course === "leave" ? [] : [lossWords(course), missWords(course, goal, currency)]),
     ],
     at,
   };

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import type { Fault } from "../api/fault.ts";
 import type { Appraisal, CourseId, Reference } from "../api/types.ts";
 import { planInSight } from "../courses/planInSight.ts";
 import { bestOther } from "../courses/standing.ts";
@@ -6,6 +7,8 @@ import { FindWheel } from "../finds/FindWheel.tsx";
 import type { Find } from "../finds/find.ts";
 import { isInvented } from "../finds/ownership.ts";
 import { ListingFold } from "../listing/ListingFold.tsx";
+import { Trouble } from "../parts/Trouble.tsx";
+import { useLater } from "../parts/useLater.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { CoursesPanel } from "./CoursesPanel.tsx";
 import { namesIn } from "./names.ts";
@@ -26,12 +29,17 @@ interface FindPanelsProps {
   /** Parts that were worked out with a price of the user's own. */
   readonly ownParts: ReadonlySet<string>;
   readonly dimmed: boolean;
+  /** Why there is no newer answer. */
+  readonly fault: Fault | null;
 }
+
+const laterPanels = () => import("./laterPanels.ts");
 
 /** Everything about one find, in the order it matters: the verdict, what warns, the courses, the work, the prices, what was seen. */
 export function FindPanels(props: FindPanelsProps) {
-  const { find, known, appraisal, goal: hourlyGoal, price, paid, ownParts, dimmed } = props;
+  const { find, known, appraisal, goal: hourlyGoal, price, paid, ownParts, dimmed, fault } = props;
   const [picked, setPicked] = useState<CourseId | null>(null);
+  const { loaded: later, failed, again } = useLater(laterPanels);
   const names = namesIn(known);
   const sellAt = `/finds/${encodeURIComponent(find.id)}/listing`;
   const wheel = <FindWheel find={find} reference={known} size={104} />;
@@ -59,6 +67,8 @@ export function FindPanels(props: FindPanelsProps) {
         </div>
         <div class="a">
           <CoursesPanel appraisal={appraisal} goal={hourlyGoal} dimmed={dimmed} />
+          {failed && <Trouble fault={{ kind: "no-signal" }} again={again} />}
+          {later !== null && <later.MovesPanel appraisal={appraisal} goal={hourlyGoal} dimmed={dimmed} />}
           <PlanPanel
             appraisal={appraisal}
             names={names}
@@ -66,10 +76,20 @@ export function FindPanels(props: FindPanelsProps) {
             onPick={setPicked}
             ownParts={ownParts}
           />
+          {later !== null && !find.invented && (
+            <later.WorkBegun
+              id={find.id}
+              known={known}
+              appraisal={appraisal}
+              course={planInSight(appraisal, picked)}
+              fault={fault}
+            />
+          )}
           {faultsOutrunWork(appraisal) && findings}
           {listing}
         </div>
         <div class="b2">
+          {later !== null && <later.UnseenPanel appraisal={appraisal} names={names} />}
           {appraisal.value !== null && (
             <ValuePanel
               value={appraisal.value}

@@ -1,6 +1,7 @@
 import type { CourseOutcome } from "../api/types.ts";
 import { capital } from "../words/count.ts";
 import { goalMoney, money, priceWords } from "../words/money.ts";
+import { spentWords } from "../words/soFar.ts";
 import { days, hours } from "../words/time.ts";
 import type { Shown } from "./VerdictPanel.tsx";
 
@@ -8,6 +9,7 @@ import type { Shown } from "./VerdictPanel.tsx";
 export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown: CourseOutcome | null }) {
   const { currency, decision, soFar } = appraisal;
   const most = decision.walkAwayPrice;
+  const spent = spentWords(soFar, currency);
   return (
     <div class="offers">
       {most !== null && !paid && (
@@ -32,11 +34,9 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
           <span class="small">{capital(tiedUp(shown, currency))}.</span>
         </div>
       )}
-      {(soFar.money > 0 || soFar.hours > 0) && (
+      {spent !== null && (
         <div>
-          <b>
-            Already spent {money(soFar.money, currency)} and {hours(soFar.hours)}
-          </b>
+          <b>{spent}</b>
           <span class="small">shown, not counted.</span>
         </div>
       )}

@@ -6,6 +6,7 @@ import { COURSE_WORDS } from "../words/course.ts";
 import { money, roundMoney, roundTo } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { between, moneyRange } from "../words/range.ts";
+import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { bareHours, minutes } from "../words/time.ts";
 import { planTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
@@ -71,9 +72,12 @@ function PlanPicks(props: {
   );
 }
 
-/** What the shown plan leaves out: the allowance for the unseen, and faults told to the buyer. */
+/** What the shown plan leaves out: the allowance for the unseen, limits of work that may prove needed, and faults told to the buyer. */
 function Rest({ plan, currency, names }: { plan: ReportedPlan; currency: string; names: Names }) {
-  const { allowance, disclosed } = plan;
+  const { allowance, disclosed, operations, stopLimits } = plan;
+  const elsewhere = stopLimits.filter(
+    (limit) => isWorthTelling(limit) && operations.every(({ operation }) => operation !== limit.operation),
+  );
   return (
     <>
       {(roundTo(allowance.minutes, 1) > 0 || roundMoney(allowance.money) > 0) && (
@@ -82,6 +86,11 @@ function Rest({ plan, currency, names }: { plan: ReportedPlan; currency: string;
           {money(allowance.money, currency)}, on average.
         </p>
       )}
+      {elsewhere.map((limit) => (
+        <p key={limit.operation} class="small">
+          {stopWords(limit, currency)}
+        </p>
+      ))}
       {disclosed.length > 0 && (
         <p class="small">
           <b>Left as they are and told to the buyer:</b> {sentence(listed(disclosed.map(names.check)))}

@@ -1,8 +1,9 @@
-import type { PlannedOperation, ReportedPlan } from "../api/types.ts";
+import type { PlannedOperation, ReportedPlan, StopLimit } from "../api/types.ts";
 import { listed, uncapital } from "../words/count.ts";
 import { money } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { between } from "../words/range.ts";
+import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import type { Names } from "./names.ts";
 
@@ -26,6 +27,9 @@ export function PlanSteps({ plan, names, currency }: { plan: ReportedPlan; names
           dearest={dearest(plan)}
           names={names}
           currency={currency}
+          stop={plan.stopLimits.find(
+            (limit) => limit.operation === operation.operation && isWorthTelling(limit),
+          )}
         />
       ))}
       <Shared plan={plan} />
@@ -39,9 +43,11 @@ interface StepProps {
   readonly dearest: number;
   readonly names: Names;
   readonly currency: string;
+  /** When to give up on it, where its end is open. */
+  readonly stop: StopLimit | undefined;
 }
 
-function Step({ operation, longest, dearest, names, currency }: StepProps) {
+function Step({ operation, longest, dearest, names, currency, stop }: StepProps) {
   const cost = spent(operation);
   const place =
     operation.position === "front" || operation.position === "rear" ? ` (${operation.position})` : "";
@@ -70,6 +76,7 @@ function Step({ operation, longest, dearest, names, currency }: StepProps) {
         </summary>
         <StepFacts operation={operation} names={names} />
       </details>
+      {stop !== undefined && <p class="stopat">{stopWords(stop, currency)}</p>}
     </li>
   );
 }

@@ -147,7 +147,7 @@ export function FindingsPanel({
 }
 
 function Fault({ finding, names }: { finding: ReportedFinding; names: Names }) {
-  const { check, level, borderline, safetyBlock, note } = finding;
+  const { check, level, borderline, safetyBlock, note, curedBy } = finding;
   return (
     <li class={safetyBlock ? "block" : ""}>
       <b>
@@ -157,6 +157,9 @@ function Fault({ finding, names }: { finding: ReportedFinding; names: Names }) {
       <span>{sentence(note === "" ? names.level(check, level) : note)}</span>
       {safetyBlock && (
         <span class="tag strong">{names.isPaper(check) ? "not to be sold" : "not to be ridden"}</span>
+      )}
+      {curedBy.length > 0 && (
+        <span class="tag">cured since: {uncapital(listed(curedBy.map(names.operation)))}</span>
       )}
       {borderline !== undefined && <span class="tag">{onTheLine(borderline)}</span>}
     </li>

@@ -9,6 +9,7 @@ import { goalMoney, rate } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { rateRange } from "../words/range.ts";
 import { advice } from "../words/verdict.ts";
+import { Certainty } from "./Certainty.tsx";
 import { Offers } from "./Offers.tsx";
 import { RateBar } from "./RateBar.tsx";
 import { Reasons } from "./Reasons.tsx";
@@ -38,6 +39,7 @@ export function VerdictPanel(props: Shown & { sellAt: string }) {
         {appraisal.decision.lookFirst !== null && (
           <p class="small">On what is known so far: {COURSE_WORDS[verdict.course].name.toLowerCase()}.</p>
         )}
+        <Certainty appraisal={appraisal} goal={goal} />
         <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
         <p class="small onward">
           <a href={sellAt}>What to ask for it</a>

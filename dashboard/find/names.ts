@@ -1,5 +1,6 @@
 import type { Reference } from "../api/types.ts";
 import { capital } from "../words/count.ts";
+import { levelWords } from "../words/plain.ts";
 
 /** Names and words of the catalogue, by id; the id itself where the catalogue does not hold it. */
 export interface Names {
@@ -7,6 +8,8 @@ export interface Names {
   operation(id: string): string;
   /** What a level of a check means. */
   level(check: string, level: string): string;
+  /** The same in a word or two, as it is to press. */
+  short(check: string, level: string): string;
   /** A check or an operation. */
   any(id: string): string;
   /** Whether a check is about papers: what blocks there blocks the sale, not the ride. */
@@ -22,6 +25,7 @@ export function namesIn({ checks, operations }: Pick<Reference, "checks" | "oper
     operation: (id) => operation.get(id) ?? id,
     level: (id, level) =>
       capital(check.get(id)?.levels.find((one) => one.id === level)?.description ?? level),
+    short: (id, level) => levelWords(check.get(id) ?? { levels: [] }, level),
     any: (id) => operation.get(id) ?? nameOf(id),
     isPaper: (id) => check.get(id)?.group === "paperwork",
   };

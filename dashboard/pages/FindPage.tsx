@@ -87,6 +87,7 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
           paid={paid}
           ownParts={ownParts}
           dimmed={asking.status.value !== "settled"}
+          fault={fault}
         />
       )}
     </main>

@@ -1,5 +1,6 @@
 import { computed, effect } from "@preact/signals";
 import { withOwnPrices } from "../answers/body.ts";
+import { withSoFar } from "../answers/soFar.ts";
 import { appraise } from "../api/client.ts";
 import type { Appraisal, AppraisalBody } from "../api/types.ts";
 import { DEMO_FINDS } from "../finds/demo.ts";
@@ -40,7 +41,7 @@ export const finds = computed<readonly Find[]>(() => {
   if (known === null || hourlyGoal === null || words === null) return [];
   const own = ownFinds.all.value.flatMap((one) => {
     const find = asFind(one, known.checks, hourlyGoal, describedKind(one.answers.attributes, known));
-    return find === null ? [] : [find];
+    return find === null ? [] : [{ ...find, body: withSoFar(find.body, one.answers.soFar, known) }];
   });
   const partPrices = partPricesOf(ownPrices.partPrices.value, words, known.currency);
   const comparables = comparablesOf.value;

@@ -34,7 +34,10 @@ export function coursesTitle(
     return `${doing} brings most, but ${but}`;
   }
   const sure = losingDots(most) === 0 ? "and rarely loses" : `but ${lossWords(most)}`;
-  const calm = others.filter((one) => mean(one) > 0 && spread(one) < spread(most));
+  // What loses as often as the best is no calmer, however narrow.
+  const calm = others.filter(
+    (one) => mean(one) > 0 && spread(one) < spread(most) && losingDots(one) <= losingDots(most),
+  );
   const second = calm.sort((a, b) => mean(b) - mean(a))[0];
   const rest = second === undefined ? "" : `; ${COURSE_WORDS[second.course].doing} is the calmer second`;
   return `${doing} brings most ${sure}${rest}`;

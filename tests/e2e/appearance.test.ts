@@ -21,8 +21,9 @@ describe("the chart", () => {
         await expectBars(page, 7);
         await page.getByRole("link", { name: "Copper track bike" }).click();
         await headed(page, /copper track bike/);
-        // One bar in the verdict, five rows of dots, four prices.
-        await expectBars(page, 10);
+        await page.getByRole("region", { name: /matters? most|moves it much/ }).waitFor();
+        // One bar in the verdict, five rows of dots, four prices, and a bar for each thing that moves it.
+        await expectBars(page, 10, await page.locator(".moves > li").count());
       }
     },
   );
@@ -100,12 +101,12 @@ async function faults(axe: AxeBuilder): Promise<string[]> {
 }
 
 /** Every row that a canvas stands for gets its marks: more colours than ground, grid and goal line give it. */
-async function expectBars(page: Page, rows: number): Promise<void> {
+async function expectBars(page: Page, rows: number, more = 0): Promise<void> {
   await expect
     .poll(() => page.evaluate(coloursOfRows), { timeout: 10_000 })
     .toSatisfy(
-      (colours: number[]) => colours.length === rows && colours.every((count) => count > PLAIN),
-      `${rows} rows, each with more than ${PLAIN} colours`,
+      (colours: number[]) => colours.length === rows + more && colours.every((count) => count > PLAIN),
+      `${rows + more} rows, each with more than ${PLAIN} colours`,
     );
 }
 

@@ -38,15 +38,15 @@ describe("which together", () => {
     expect(await hours.getAttribute("aria-valuetext")).toBe("3.5 h");
     await expect.poll(() => chosenIn(set)).not.toContain("Plum hybrid");
 
-    await page.getByLabel("Hours, exact").fill("24");
+    await page.getByLabel("Hours, exact").fill("16");
     await page.getByRole("checkbox", { name: "No limit on cash" }).check();
     await page.getByLabel("Places on the floor, exact").fill("5");
-    await headed(page, /^Three fit\..* h more would bring in the yellow folder\.$/);
+    await headed(page, /^Three fit\..* h more would bring in the ferry-shed roadster\.$/);
     await page.getByRole("radio", { name: /^Money left/ }).check();
-    await headed(page, /^Three fit\..* h more would bring in the ferry-shed roadster\.$/);
+    await headed(page, /^Three fit\..* h more would bring in the yellow folder\.$/);
     await page.reload();
-    await headed(page, /^Three fit\..* h more would bring in the ferry-shed roadster\.$/);
-    expect(await page.getByLabel("Hours, exact").inputValue()).toBe("24");
+    await headed(page, /^Three fit\..* h more would bring in the yellow folder\.$/);
+    expect(await page.getByLabel("Hours, exact").inputValue()).toBe("16");
   });
 
   test("a find is held to a course or left; what does not fit together says how to get out", async ({

@@ -82,10 +82,32 @@ describe("the dots of a course", () => {
       expect(Math.abs(at - x(value))).toBeLessThanOrEqual(10);
   });
 
-  test("shrink until the highest pile fits", () => {
+  test("shrink until the highest pile fits, but not until they cannot be told apart", () => {
     const pile = Array.from({ length: 20 }, () => 5);
-    const across = dotWidth([pile], x, 120, 13);
+    const across = dotWidth([pile], x, 120, 13, 5);
     expect(across * 20).toBeLessThanOrEqual(120);
-    expect(dotWidth([[1, 50, 100]], x, 120, 13)).toBe(13);
+    expect(dotWidth([[1, 50, 100]], x, 120, 13, 5)).toBe(13);
+    expect(dotWidth([pile], x, 60, 13, 8.5)).toBe(8.5);
+    expect(dotWidth([pile], x, 60, 7, 8.5)).toBe(7);
+  });
+
+  test("of a full column stand on the nearest with room, none on another, and on their side of nought", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: -30, max: 30 }), { maxLength: 20 }),
+        fc.integer({ min: 1, max: 6 }),
+        (values, most) => {
+          const dots = stackDots(values, x, 10, most);
+          expect(new Set(dots.map((dot) => `${dot.x} ${dot.level}`)).size).toBe(values.length);
+          for (const { value, x: at, level } of dots) {
+            expect(level).toBeLessThan(most);
+            expect(value < 0 ? at < 100 : at > 100).toBe(true);
+          }
+        },
+      ),
+    );
+    const pile = Array.from({ length: 20 }, () => 25);
+    const columns = new Set(stackDots(pile, x, 10, 5).map((dot) => dot.x));
+    expect([...columns].sort((a, b) => a - b)).toEqual([115, 125, 135, 145]);
   });
 });

@@ -47,6 +47,7 @@ describe("what was answered, in a few words", () => {
       derived: { value: 1.254, unit: "mm" },
       note: "",
       safetyBlock: false,
+      curedBy: [],
     } as const;
     expect(foundBy(STRING_TEST, [finding])).toBe("Slight (1.25 mm).");
     expect(foundBy(STRING_TEST, [{ ...finding, borderline: ["true", "slight"] }])).toBe(

@@ -22,6 +22,15 @@ describe("the title of the courses", () => {
     );
   });
 
+  test("calls nothing calmer that loses more often", () => {
+    const courses = [
+      open("restore", 100, 9, { width: 160 }),
+      open("make-safe", 40, 5.6, { width: 150 }),
+      open("leave", 0, 0),
+    ];
+    expect(coursesTitle(courses, "restore", 8, "EUR")).not.toContain("calmer");
+  });
+
   test("says how often the best one loses", () => {
     const courses = [open("restore", 30, 9, { width: 200 }), open("leave", 0, 0)];
     expect(lossWords(courses[0]!)).toBe("loses in 7 of 20");
@@ -56,6 +65,7 @@ describe("titles of what was seen", () => {
       source: "observed",
       note: "",
       safetyBlock: false,
+      curedBy: [],
     }) as const;
 
   test("count the checks without a fault and those not made; a check with two faults is one", () => {
@@ -136,6 +146,7 @@ describe("titles of money and work", () => {
       cost: spread(118),
       allowance: { money: 0, minutes: 0 },
       disclosed: [],
+      stopLimits: [],
     };
     expect(planTitle(open("restore", 145, 2, { plan }), "EUR")).toBe("8.9 hours and €120 to restore it");
   });

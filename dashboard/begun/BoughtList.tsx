@@ -1,0 +1,89 @@
+import { useRef } from "preact/hooks";
+import { withBought } from "../answers/soFar.ts";
+import { type Fault, messagesAt } from "../api/fault.ts";
+import type { BoughtPart } from "../api/types.ts";
+import { NumberField } from "../parts/NumberField.tsx";
+import { capital } from "../words/count.ts";
+import { billed, currencySign } from "../words/money.ts";
+import { type ThingRow, thingRows } from "./rows.ts";
+import type { ListProps } from "./WorkBegun.tsx";
+
+/** Parts to tick as bought, each with what one would be worth again. */
+export function BoughtList(props: ListProps & { fault: Fault | null }) {
+  const { soFar, onChange, course, known, fault } = props;
+  const order = useRef<readonly string[]>([]);
+  const rows = thingRows(order.current, course?.plan?.shoppingList ?? [], soFar.bought, known);
+  order.current = rows.map(({ part }) => part);
+  if (rows.length === 0) return null;
+  return (
+    <fieldset class="begunlist">
+      <legend>Bought</legend>
+      {rows.map((row) => (
+        <Thing
+          key={row.part}
+          row={row}
+          currency={known.currency}
+          wrong={(field) => {
+            const at = soFar.bought.findIndex(({ part }) => part === row.part);
+            return messagesAt(fault, `/find/soFar/bought/${at}/${field}`);
+          }}
+          onBought={(bought) => onChange(withBought(soFar, row.part, bought))}
+        />
+      ))}
+      <p class="hint">
+        Worth again: what one would still bring you unused, its price back or its next use. 0 where it has
+        none; then it is spent whatever you do.
+      </p>
+    </fieldset>
+  );
+}
+
+interface ThingProps {
+  readonly row: ThingRow;
+  readonly currency: string;
+  /** What is wrong with a field of it, from the API. */
+  readonly wrong: (field: string) => readonly string[];
+  readonly onBought: (bought: Omit<BoughtPart, "part"> | null) => void;
+}
+
+function Thing({ row, currency, wrong, onBought }: ThingProps) {
+  const { name, unit, bought, needed } = row;
+  const amount = (quantity: number) => `${Number(quantity.toFixed(2))}${unit === "each" ? "" : ` ${unit}`}`;
+  const cost =
+    needed === null ? "" : `${amount(needed.quantity)}, ${billed(needed.price * needed.quantity, currency)}`;
+  return (
+    <div class="thing">
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={bought !== null}
+          onChange={(event) =>
+            onBought(event.currentTarget.checked ? { quantity: needed?.quantity ?? 1, reuseValue: 0 } : null)
+          }
+        />
+        <span>
+          {capital(name)}
+          {cost !== "" && <span class="small">{bought === null ? cost : `still to buy: ${cost}`}</span>}
+        </span>
+      </label>
+      {bought !== null && (
+        <div class="fields">
+          <NumberField
+            label={`How much${unit === "each" ? "" : `, ${unit}`}: ${name}`}
+            value={bought.quantity}
+            onValue={(quantity) =>
+              quantity !== undefined && quantity > 0 && onBought({ ...bought, quantity })
+            }
+          />
+          <NumberField
+            label={`Worth again, one: ${name}`}
+            value={bought.reuseValue}
+            onValue={(value) => onBought({ ...bought, reuseValue: value ?? 0 })}
+            before={currencySign(currency)}
+            messages={wrong("reuseValue")}
+          />
+        </div>
+      )}
+    </div>
+  );
+}

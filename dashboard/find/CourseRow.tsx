@@ -1,0 +1,34 @@
+import type { Appraisal, CourseOutcome } from "../api/types.ts";
+import { CourseName } from "../signs/CourseSign.tsx";
+import { changeWords, courseFacts } from "../words/courseFacts.ts";
+import { rate } from "../words/money.ts";
+import { rateRange } from "../words/range.ts";
+
+interface CourseRowProps {
+  readonly course: CourseOutcome;
+  readonly appraisal: Appraisal;
+  readonly goal: number;
+}
+
+/** One course: its name, rate and range, the place of its dots, and what they come to. */
+export function CourseRow({ course, appraisal, goal }: CourseRowProps) {
+  const { currency, decision, courses } = appraisal;
+  const decided = course.course === decision.course;
+  const figures = course.marginPerHour;
+  const change = changeWords(course, currency);
+  return (
+    <li class={decided ? "courserow best" : "courserow"}>
+      <div class="coursehead">
+        <CourseName course={course.course} />
+        {figures !== null && (
+          <span class="small nowrap">
+            <b>{rate(figures.rate, currency)}</b> an hour ({rateRange(figures.p10, figures.p90, currency)})
+          </span>
+        )}
+      </div>
+      <div class="plot" />
+      <p class="small">{courseFacts(course, courses, decided, goal, currency)}</p>
+      {change !== null && <p class="small">{change}</p>}
+    </li>
+  );
+}

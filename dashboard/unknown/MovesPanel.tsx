@@ -1,0 +1,148 @@
+import { useCallback, useMemo } from "preact/hooks";
+import type { Appraisal } from "../api/types.ts";
+import { Axis, GoalFlag } from "../charts/Axis.tsx";
+import type { BarsSettings } from "../charts/bars.ts";
+import { createBarsChart } from "../charts/barsChart.ts";
+import { PlotLayer } from "../charts/PlotLayer.tsx";
+import type { Place } from "../charts/place.ts";
+import { percent } from "../charts/scale.ts";
+import { TableDetails } from "../parts/TableDetails.tsx";
+import { listed } from "../words/count.ts";
+import { COURSE_WORDS } from "../words/course.ts";
+import { anHour, goalMoney, rate } from "../words/money.ts";
+import {
+  endsOf,
+  endWords,
+  groupName,
+  groupSubject,
+  inputRange,
+  movesTitle,
+  shareWords,
+} from "../words/moves.ts";
+import { sentence } from "../words/plain.ts";
+import { rateRange } from "../words/range.ts";
+import { type Moves, moveBars, movesOf, movesScale } from "./moves.ts";
+
+interface MovesPanelProps {
+  readonly appraisal: Appraisal;
+  readonly goal: number;
+  readonly dimmed: boolean;
+}
+
+/** What an hour earns when one thing goes badly or well and the rest as expected. */
+export function MovesPanel({ appraisal, goal, dimmed }: MovesPanelProps) {
+  const moves = useMemo(() => movesOf(appraisal), [appraisal]);
+  if (moves === null) return null;
+  const { moving, still, course } = moves;
+  const { currency } = appraisal;
+  const title = movesTitle(moving);
+  return (
+    <section class="panel" aria-labelledby="moves-title">
+      <h2 id="moves-title">{title}</h2>
+      {moving.length > 0 && (
+        <>
+          <p class="small">
+            What an hour earns, {COURSE_WORDS[course].doing}, when one thing goes badly or well and the rest
+            as expected. Upright line: {rate(moves.rate, currency)} as things stand. Dashed: your goal.
+          </p>
+          <Bars moves={moves} title={title} goal={goal} currency={currency} dimmed={dimmed} />
+          <TableDetails
+            caption="What moves it"
+            head={["What", "Goes badly", "Goes well", "Share"]}
+            rows={moving.map((one) => {
+              const [worse, better] = endsOf(one);
+              return [
+                groupName(one.group),
+                endWords(one.group, worse, true, currency),
+                endWords(one.group, better, false, currency),
+                shareWords(one.share),
+              ];
+            })}
+          />
+        </>
+      )}
+      {still.length > 0 && (
+        <p class="small">
+          {sentence(`hardly anything hangs here on ${listed(still.map(({ group }) => groupSubject(group)))}`)}
+        </p>
+      )}
+    </section>
+  );
+}
+
+interface BarsProps {
+  readonly moves: Moves;
+  readonly title: string;
+  readonly goal: number;
+  readonly currency: string;
+  readonly dimmed: boolean;
+}
+
+function Bars({ moves, title, goal, currency, dimmed }: BarsProps) {
+  const { moving } = moves;
+  const scale = useMemo(() => movesScale(moves, goal, innerWidth < 600 ? 4 : 7), [moves, goal]);
+  const settings = useCallback(
+    (place: Place, active: number | null): BarsSettings => ({
+      bars: moveBars(moves),
+      strips: place.strips,
+      scale,
+      goal,
+      dotted: null,
+      losses: true,
+      active,
+      width: place.width,
+      height: place.height,
+    }),
+    [moves, scale, goal],
+  );
+  const spoken = moving.map((one) => {
+    const [worse, better] = endsOf(one);
+    return `${groupName(one.group)}: ${rateRange(worse.rate, better.rate, currency)} an hour.`;
+  });
+  return (
+    <div class="movesbox">
+      <div class="axis flags" aria-hidden="true">
+        <GoalFlag at={percent(goal, scale)}>goal {goalMoney(goal, currency)}</GoalFlag>
+      </div>
+      <div class={dimmed ? "plotbox dim" : "plotbox"}>
+        <ol class="moves">
+          {moving.map((one) => {
+            const [worse, better] = endsOf(one);
+            const range = inputRange(one, currency);
+            return (
+              <li key={one.group}>
+                <div class="movename">
+                  <b>
+                    {groupName(one.group)}
+                    {range !== "" && <span class="small"> {range}</span>}
+                  </b>
+                  <span class="small nowrap">{rateRange(worse.rate, better.rate, currency)} an hour</span>
+                  <span class="small">{shareWords(one.share)}</span>
+                </div>
+                <div class="plot" />
+              </li>
+            );
+          })}
+        </ol>
+        <PlotLayer
+          label={`${title}. ${anHour(moves.rate, currency)} as things stand; your goal is ${goalMoney(goal, currency)}. ${spoken.join(" ")}`}
+          create={createBarsChart}
+          settings={settings}
+          tellings={moving.map((one) => {
+            const [worse, better] = endsOf(one);
+            return {
+              title: groupName(one.group),
+              lines: [
+                endWords(one.group, worse, true, currency),
+                endWords(one.group, better, false, currency),
+                shareWords(one.share),
+              ],
+              at: percent(better.rate, scale),
+            };
+          })}
+        />
+      </div>
+      <Axis scale={scale} say={(value) => rate(value, currency)} />
+    </div>
+  );
+}
