@@ -35,7 +35,7 @@ export interface ScoreBench {
 export interface FloorBench {
   title: string;
   /** Prints as it goes, and tells whether every floor was kept. */
-  run: (print: (line: string) => void) => boolean;
+  run: (print: (line: string) => void) => boolean | Promise<boolean>;
 }
 
 /** The default export of every `*.bench.ts` here. */

@@ -25,7 +25,7 @@ async function runBenches(wanted: string): Promise<void> {
     }
     if ("run" in bench) {
       console.log(`\n${bench.title}`);
-      if (!bench.run((line) => console.log(`  ${line}`))) process.exitCode = 1;
+      if (!(await bench.run((line) => console.log(`  ${line}`)))) process.exitCode = 1;
       continue;
     }
     print(bench, await measure(bench.candidates, bench.effort));
