@@ -2,12 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { withHindsight } from "../../../worker/engine/decision/hindsight.ts";
 import type { ScenarioBenefits } from "../../../worker/engine/decision/scenarioBenefits.ts";
-import {
-  logNormalCdf,
-  logNormalMean,
-  logNormalPartialMean,
-} from "../../../worker/engine/statistics/logNormal.ts";
+import { logNormalCdf, logNormalMean } from "../../../worker/engine/statistics/logNormal.ts";
 import { normalQuantile } from "../../../worker/engine/statistics/standardNormal.ts";
+import { logNormalPartialMean } from "../statistics/logNormalPartialMean.ts";
 import { anyScenarios, benefitsAt, bestOf } from "./anyScenarios.ts";
 import { uniforms } from "./drawnOutcomes.ts";
 

@@ -6,10 +6,10 @@ import {
   logNormalFromMean,
   logNormalFromMedian,
   logNormalMean,
-  logNormalPartialMean,
   logNormalQuantile,
   logNormalSd,
 } from "../../../worker/engine/statistics/logNormal.ts";
+import { logNormalPartialMean } from "./logNormalPartialMean.ts";
 
 test("mean and standard deviation come back as they were given", () => {
   const price = logNormalFromMean(120, 45);

@@ -1,6 +1,7 @@
 import type { Resource } from "../service/resource.ts";
 import type { Uncertainty, Way } from "../service/uncertainty.ts";
-import { sharingOf, unionMoments } from "./unionMoments.ts";
+import { sharingOf } from "./sharing.ts";
+import { unionMoments } from "./unionMoments.ts";
 
 /**
  * What some uncertainties bring together in each class of history, given that none of them ends the frame. In a class they are independent, so cumulants

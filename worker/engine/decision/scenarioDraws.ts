@@ -1,5 +1,5 @@
 import type { Probability } from "../quantity.ts";
-import type { UnseenFaults } from "../service/uncertainties.ts";
+import type { UnseenFaults } from "../service/unseenFaults.ts";
 import { shiftedSobolPoints } from "../statistics/sobolPoints.ts";
 import type { Situation } from "./situation.ts";
 

@@ -5,7 +5,7 @@ import type { Bench } from "../service/bench.ts";
 import { planFixed } from "../service/fixedPlan.ts";
 import { Ledger } from "../service/ledger.ts";
 import { type Moments, sum } from "../service/moments.ts";
-import { isPaper, type UnseenFaults, unseenFaults } from "../service/uncertainties.ts";
+import { isPaper, type UnseenFaults, unseenFaults } from "../service/unseenFaults.ts";
 import type { WorkPlan } from "../service/workPlan.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
 import { afterOpening } from "./afterOpening.ts";

@@ -3,7 +3,7 @@ import type { Check, Safety } from "../inspection/check.ts";
 import type { Finding, Inspection, Position, UnseenCheck } from "../inspection/finding.ts";
 import type { Probability } from "../quantity.ts";
 import { type Fault, needOf } from "../service/fault.ts";
-import { isPaper } from "../service/uncertainties.ts";
+import { isPaper } from "../service/unseenFaults.ts";
 import type { Book } from "./book.ts";
 
 /**

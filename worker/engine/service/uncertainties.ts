@@ -1,14 +1,12 @@
 import type { Check } from "../inspection/check.ts";
-import type { UnseenCheck } from "../inspection/finding.ts";
-import type { JobFailure } from "./failure.ts";
-import { lateness } from "./failure.ts";
-import { followingWork } from "./followingWork.ts";
+import { failingJobs } from "./failingJobs.ts";
 import type { Ledger } from "./ledger.ts";
-import { NOTHING, sum } from "./moments.ts";
+import { sum } from "./moments.ts";
 import type { Resource } from "./resource.ts";
-import { placesFor, type Task } from "./task.ts";
-import { goingOn, spentUntilEnd, type Uncertainty, type Way } from "./uncertainty.ts";
+import { placesFor } from "./task.ts";
+import { goingOn, NO_WAY, spentUntilEnd, type Uncertainty, type Way } from "./uncertainty.ts";
 import { consequence, type UnseenStakes } from "./unseenConsequence.ts";
+import type { UnseenFaults } from "./unseenFaults.ts";
 import { isOpening } from "./workingOrder.ts";
 import type { WorkPlan } from "./workPlan.ts";
 
@@ -46,66 +44,14 @@ function waysOf(
     if (chances === null) continue;
     const level = consequence(check, rank, position, assumed, plan, ledger, stakes);
     if (level.kind === "nothing") continue;
-    if (level.kind === "condemned") ways.push({ ...EMPTY, rank, chances, endsFrame: true });
-    else if (level.kind === "told") ways.push({ ...EMPTY, rank, chances, told: level.loss });
+    if (level.kind === "condemned") ways.push({ ...NO_WAY, rank, chances, endsFrame: true });
+    else if (level.kind === "told") ways.push({ ...NO_WAY, rank, chances, told: level.loss });
     else if (level.kind === "spared")
-      ways.push({ ...EMPTY, rank, chances, ...spared(level.resources, ledger) });
+      ways.push({ ...NO_WAY, rank, chances, ...spared(level.resources, ledger) });
     else ways.push(...workWays(rank, chances, level.resources, ledger));
   }
   return ways;
 }
-
-/** A check not looked at, as planning sees it. */
-export interface UnseenFaults {
-  readonly check: Check;
-  readonly position: UnseenCheck["position"];
-  /** Chance of each level in each of the classes that are likely at all; null where it cannot be. */
-  readonly chances: readonly (Float64Array | null)[];
-}
-
-/**
- * The checks not looked at that may bring work. Papers are owed, not guessed, and what another finding clears brings none.
- * @param classes the classes of history that are likely at all
- */
-export function unseenFaults(
-  unseen: readonly UnseenCheck[],
-  checks: ReadonlyMap<string, Check>,
-  classes: readonly number[],
-): readonly UnseenFaults[] {
-  return unseen.flatMap(({ check: id, acquittedBy, position, byClass }): UnseenFaults[] => {
-    const check = checks.get(id)!;
-    if (acquittedBy !== null || isPaper(check)) return [];
-    const chances = check.levels.map((_, rank) => chancesAt(byClass, rank, check.levels.length, classes));
-    return [{ check, position, chances }];
-  });
-}
-
-function chancesAt(
-  byClass: Float64Array,
-  rank: number,
-  levels: number,
-  classes: readonly number[],
-): Float64Array | null {
-  const chances = new Float64Array(classes.length);
-  let any = false;
-  for (let place = 0; place < chances.length; place++) {
-    const chance = byClass[classes[place]! * levels + rank]!;
-    chances[place] = chance;
-    any ||= chance > 0;
-  }
-  return any ? chances : null;
-}
-
-const EMPTY: Omit<Way, "chances"> = {
-  rank: null,
-  endsFrame: false,
-  money: NOTHING,
-  minutes: NOTHING,
-  told: 0,
-  resources: [],
-  takes: [],
-  sparesOpening: { money: 0, minutes: 0 },
-};
 
 /** The work, and the chance that it ends the frame as a way of its own. */
 function workWays(
@@ -118,7 +64,7 @@ function workWays(
   const costs = used.map(goingOn);
   const survives = costs.reduce((all, { ends }) => all * (1 - ends), 1);
   const on: Way = {
-    ...EMPTY,
+    ...NO_WAY,
     rank,
     chances: survives === 1 ? chances : chances.map((chance) => chance * survives),
     money: sum(...costs.map(({ money }) => money)),
@@ -127,7 +73,7 @@ function workWays(
   };
   if (survives === 1) return [on];
   const lost = chances.map((chance) => chance * (1 - survives));
-  return [on, { ...EMPTY, rank, chances: lost, endsFrame: true, ...spentUntilEnd(used) }];
+  return [on, { ...NO_WAY, rank, chances: lost, endsFrame: true, ...spentUntilEnd(used) }];
 }
 
 /** Costs of the plan that an absent fault spares, below nought. */
@@ -164,54 +110,6 @@ function openedFor({ task }: Resource, ledger: Ledger): readonly number[] {
   return [...resources, ...taskInstead];
 }
 
-/** Jobs of the plan that may fail: follow-up work, or the end of the frame. */
-function failingJobs(plan: WorkPlan, ledger: Ledger, classes: number): Uncertainty[] {
-  const jobs: Uncertainty[] = [];
-  for (const index of plan.resources) {
-    const { failure, task } = ledger.resources[index]!;
-    if (failure === null || task === null) continue;
-    const ways = waysOfFailing(failure, task, plan, ledger, classes);
-    if (ways.length > 0)
-      jobs.push({ of: task.operation.id, ways, opening: takenBy(task, plan, ledger), job: task.operation });
-  }
-  return jobs;
-}
-
-function waysOfFailing(
-  failure: JobFailure,
-  { openEnd }: Task,
-  plan: WorkPlan,
-  ledger: Ledger,
-  classes: number,
-): readonly Way[] {
-  const own = { ...failure, resources: [], takes: [] };
-  const { resources, takes, money, minutes, endsFrame, untilEnd } =
-    failure.next.length === 0 ? own : followingWork(failure.next, plan, ledger);
-  const certain = (share: number) => new Float64Array(classes).fill(failure.chance * share);
-  const ways: Way[] = [];
-  if (endsFrame < 1 && (money.mean > 0 || minutes.mean > 0)) {
-    const late = failure.next.length === 0 ? 0 : lateness(minutes.mean, openEnd);
-    const taken = { mean: minutes.mean, variance: minutes.variance + late };
-    ways.push({ ...EMPTY, chances: certain(1 - endsFrame), money, minutes: taken, resources, takes });
-  }
-  if (endsFrame > 0)
-    ways.push({
-      ...EMPTY,
-      chances: certain(endsFrame),
-      endsFrame: true,
-      money: { mean: untilEnd.money, variance: 0 },
-      minutes: { mean: untilEnd.minutes, variance: 0 },
-    });
-  return ways;
-}
-
-/** What of the plan a job takes beside itself before its failure shows. What the opening work takes is taken in any case. */
-function takenBy({ operation, place }: Task, plan: WorkPlan, ledger: Ledger): readonly number[] {
-  if (isOpening(operation)) return [];
-  const [, ...others] = ledger.forOperation(operation, place).resources;
-  return others.filter((index) => plan.resources.has(index));
-}
-
 /** Steps of the plan before what is hidden shows: those of the jobs that reveal it. A check that can be made from outside needs none. */
 function openingOf(check: Check, plan: WorkPlan, ledger: Ledger): readonly number[] {
   if (check.where !== "dismantled") return [];
@@ -223,9 +121,4 @@ function openingOf(check: Check, plan: WorkPlan, ledger: Ledger): readonly numbe
         if (ledger.resources[index]!.kind === "step" && plan.resources.has(index)) steps.add(index);
   }
   return [...steps];
-}
-
-/** Papers are asked for, not repaired: they are owed. */
-export function isPaper(check: Check): boolean {
-  return check.group === "paperwork" && check.id !== "equipment";
 }

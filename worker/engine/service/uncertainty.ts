@@ -1,5 +1,5 @@
 import type { Minutes, Money, Probability } from "../quantity.ts";
-import { type Moments, sum, withChance } from "./moments.ts";
+import { type Moments, NOTHING, sum, withChance } from "./moments.ts";
 import type { Operation } from "./operation.ts";
 import type { Resource } from "./resource.ts";
 
@@ -23,6 +23,18 @@ export interface Way {
   /** What of the opening work an absent fault spares. */
   readonly sparesOpening: { readonly money: Money; readonly minutes: Minutes };
 }
+
+/** A way that brings nothing, for others to differ from. */
+export const NO_WAY: Omit<Way, "chances"> = {
+  rank: null,
+  endsFrame: false,
+  money: NOTHING,
+  minutes: NOTHING,
+  told: 0,
+  resources: [],
+  takes: [],
+  sparesOpening: { money: 0, minutes: 0 },
+};
 
 /**
  * Something that is not known when a plan is made: a check not looked at, or a job of the plan that may fail. Its ways exclude each other; what is left of

@@ -1,0 +1,19 @@
+import type { Sale } from "./branch.ts";
+import type { Change } from "./changeOfCourse.ts";
+import type { ClassSums } from "./classSums.ts";
+import type { Work } from "./courseBranch.ts";
+import type { Situation } from "./situation.ts";
+
+/** How a rideable course may go, as far as its branches depend on it. */
+export interface RideableSetting {
+  readonly situation: Situation;
+  /** The finished bike. */
+  readonly sale: Sale;
+  /** The shown plan. */
+  readonly plan: Work;
+  readonly opening: Work;
+  /** Third central moment of the opening work's money. */
+  readonly openingThird: number;
+  readonly change: Change;
+  readonly rest: ClassSums;
+}
