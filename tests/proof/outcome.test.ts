@@ -8,12 +8,15 @@ import { situationFor } from "../engine/decision/lookedOver.ts";
 import { CASES, requestOf } from "../engine/workedCases/workedCase.ts";
 
 /**
- * Shows that the sums at nodes cost nothing to be seen: ten million draws of each course of the first two worked cases, a million of the others, every
- * chance within four standard errors of the draws.
+ * Shows what the sums at nodes cost: ten million draws of each course of the first two worked cases, a million of the others, every chance within three
+ * ten-thousandths and four standard errors of the draws.
  */
 
 const FULL = 10_000_000;
 const PART = 1_000_000;
+
+/** What the sums at nodes may cost in chance, as decision/marginMixture says: a few ten-thousandths. */
+const NODES_COST = 3e-4;
 
 /** Quantiles are sought to a thousandth, of a euro or an hour. */
 const LANDED = 2e-3;
@@ -98,7 +101,7 @@ describe("the distribution of a course against many draws", () => {
     const outcome = outcomeOf(branches, pace);
     const { margins, hours, rates } = drawOutcomes(branches, pace, count, 20_261_125);
     for (const draws of [margins, hours, rates]) draws.sort();
-    const allowed = (p: number) => 4 * Math.sqrt((p * (1 - p)) / count);
+    const allowed = (p: number) => NODES_COST + 4 * Math.sqrt((p * (1 - p)) / count);
     const quantiles = [
       ...outcome.margin.twentieths.map(
         (value, place) => ["margin", margins, (place + 0.5) / 20, value] as const,

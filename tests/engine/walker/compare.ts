@@ -133,6 +133,12 @@ const OUTSTANDING: readonly { readonly course: RegExp; readonly because: string;
       within: 0.02,
     },
     {
+      course: /^(orange-racer|A7) (restore|make-safe)$/,
+      because:
+        "what fails of the cures that are decided on is counted by its expectation, and a part that is given up by the mean time of trying",
+      within: 0.01,
+    },
+    {
       course: /^((yellow-folder|ferry-shed-roadster|A8) make-safe|orange-racer break-for-parts)$/,
       because:
         "a quantile falls where two branches meet, and only three moments of each one's money out are kept",
