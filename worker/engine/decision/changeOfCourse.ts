@@ -16,7 +16,7 @@ export interface Change {
   readonly worth: Money;
 }
 
-export function changeOfCourse(situation: Situation): Change {
+export function changeOfCourse(situation: Omit<Situation, "change">): Change {
   const { pricing, settled, book, parts, frameUnsaleableChance } = situation;
   const told = { price: pricing.asFoundNotRiding, share: receivedShare(settled, book, "asFound") };
   // Another fault than one of the frame: where nothing blocks the frame it is there to sell.
@@ -29,7 +29,11 @@ export function changeOfCourse(situation: Situation): Change {
   return ways.reduce((best, other) => (other.worth > best.worth ? other : best));
 }
 
-function way(course: keyof Situation["fixedPlans"], sale: Change["sale"], situation: Situation): Change {
+function way(
+  course: keyof Situation["fixedPlans"],
+  sale: Change["sale"],
+  situation: Omit<Situation, "change">,
+): Change {
   const work = afterOpening(situation.fixedPlans[course]);
   const { fee, packing } = situation.settled;
   const takings = sale ? sale.share * logNormalMean(sale.price) - fee.fixed - packing : 0;

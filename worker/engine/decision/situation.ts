@@ -11,6 +11,7 @@ import { logNormalMean } from "../statistics/logNormal.ts";
 import { afterOpening } from "./afterOpening.ts";
 import type { Book } from "./book.ts";
 import type { Sale } from "./branch.ts";
+import { type Change, changeOfCourse } from "./changeOfCourse.ts";
 import { closures } from "./closures.ts";
 import { costOf } from "./courseBranch.ts";
 import { type PartsOutlook, partsOutlook } from "./partsOutlook.ts";
@@ -59,6 +60,8 @@ export interface Situation {
   /** The parts piece by piece. */
   readonly parts: PartsOutlook;
   readonly salvage: Salvage;
+  /** What is done instead where a course is changed. */
+  readonly change: Change;
 }
 
 export function situationOf(settled: SettledRequest, inspection: Inspection, book: Book): Situation {
@@ -91,7 +94,7 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
     "break-for-parts": planFixed("break-for-parts", ledger),
     leave: planFixed("leave", ledger),
   };
-  return {
+  const known: Omit<Situation, "change"> = {
     settled,
     book,
     inspection,
@@ -108,6 +111,7 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
     parts,
     salvage: salvageOf(fixedPlans, parts, pricing, settled),
   };
+  return { ...known, change: changeOfCourse(known) };
 }
 
 /** Classes of history less likely than this are left out: all of them together change no figure that is shown. */

@@ -6,7 +6,6 @@ import type { Stakes } from "../service/stakes.ts";
 import { uncertaintiesOf } from "../service/uncertainties.ts";
 import type { Uncertainty } from "../service/uncertainty.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
-import { changeOfCourse } from "./changeOfCourse.ts";
 import { classSums } from "./classSums.ts";
 import { addWork, costOf, openCourse, titleBranches } from "./courseBranch.ts";
 import { decisiveOf } from "./decisiveOf.ts";
@@ -46,7 +45,7 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
     toldLoss: (penalty) => sale.takings(plan.gain) - sale.takings(plan.gain - penalty),
     frameLoss: Math.max(0, going - backedOut),
   });
-  const change = changeOfCourse(situation);
+  const { change } = situation;
   const minuteWorth = (settled.workshop.speedFactor * settled.workshop.hourlyGoal) / 60;
   const { decided, rest: undecided } = decisiveOf(
     uncertainties,
