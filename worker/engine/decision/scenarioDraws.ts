@@ -31,7 +31,7 @@ export function papersDraw(index: number): Probability {
   return POINTS[index * DIMENSIONS + PAPERS]!;
 }
 
-/** A uniform number for a job that may fail, by its place among the jobs. */
+/** A uniform number for a job that may fail, by its place among the jobs. Plans hold fewer than there are coordinates; beyond them they are used again. */
 export function jobDraw(index: number, job: number): Probability {
   return POINTS[index * DIMENSIONS + FIRST_JOB + (job % MOST_JOBS)]!;
 }
