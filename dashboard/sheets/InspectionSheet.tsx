@@ -52,11 +52,11 @@ function CheckOnPaper({ row }: { row: CheckRow }) {
         {row.made && <span class="mark">made</span>}
         <span class="minutes">{figure(row.minutes, 1)} min</span>
       </h3>
-      <p class="how">{row.how}</p>
+      <p class="howto">{row.how}</p>
       {row.blanks.map((blank) => (
         <Figures key={blank.id} blank={blank} wheels={row.wheels} />
       ))}
-      <ul class="ticks">
+      <ul class="boxlist">
         {row.levels.map((level) => (
           <Level key={level.id} level={level} wheels={row.wheels} />
         ))}

@@ -3,10 +3,10 @@ import type { Names } from "../find/names.ts";
 import { capital, listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { sentence } from "../words/plain.ts";
-import { amountWords, DECIDE_AGAIN, jobName, jobTags, torqueWords } from "../words/plan.ts";
+import { amountWords, DECIDE_AGAIN, jobName, jobTags, LEFT_AS_THEY_ARE, torqueWords } from "../words/plan.ts";
 import { between } from "../words/range.ts";
 import { beforeRiding, FINAL_CHECK, SCREENS, SHEETS } from "../words/sheets.ts";
-import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
+import { isWorthTelling, limitsElsewhere, stopWords } from "../words/stopLimit.ts";
 import { bareHours, minutes } from "../words/time.ts";
 import { Box } from "./Box.tsx";
 import { SheetHead } from "./SheetHead.tsx";
@@ -39,7 +39,7 @@ export function JobSheet(props: JobSheetProps) {
       {plan.sharedSteps.length > 0 && (
         <>
           <h2>Taking apart and putting back, once for all jobs</h2>
-          <ul class="ticks">
+          <ul class="boxlist">
             {plan.sharedSteps.map(({ step, name, minutes: time }) => (
               <li key={step}>
                 <Box />
@@ -63,6 +63,7 @@ export function JobSheet(props: JobSheetProps) {
           />
         ))}
       </ol>
+      <Rest plan={plan} names={names} currency={appraisal.currency} />
       <Readiness appraisal={appraisal} names={names} />
     </section>
   );
@@ -144,6 +145,26 @@ function Step({ operation, plan, names, currency }: StepProps) {
   );
 }
 
+/** Limits of work that may prove needed, and faults that are left. */
+function Rest({ plan, names, currency }: Pick<StepProps, "plan" | "names" | "currency">) {
+  const limits = limitsElsewhere(plan);
+  const { disclosed } = plan;
+  if (limits.length + disclosed.length === 0) return null;
+  return (
+    <>
+      <h2>Beside the plan</h2>
+      {limits.map((limit) => (
+        <p key={limit.operation}>{stopWords(limit, currency)}</p>
+      ))}
+      {disclosed.length > 0 && (
+        <p>
+          <b>{LEFT_AS_THEY_ARE}</b> {sentence(listed(disclosed.map(names.check)))}
+        </p>
+      )}
+    </>
+  );
+}
+
 /** What must be cleared before anyone rides it. */
 function Readiness({ appraisal, names }: { appraisal: Appraisal; names: Names }) {
   const { readiness, looked } = appraisal;
@@ -152,7 +173,7 @@ function Readiness({ appraisal, names }: { appraisal: Appraisal; names: Names })
     <div class="readiness">
       <h2>Before anyone rides it</h2>
       <p>{beforeRiding(readiness, looked.applicable - looked.made)}</p>
-      <ul class="ticks">
+      <ul class="boxlist one">
         {readiness.blocking.map((id) => (
           <Line key={id} text={`${names.check(id)}: cured and looked at again`} />
         ))}

@@ -8,11 +8,14 @@ interface SheetHeadProps {
   readonly facts: string;
   /** What is invented on it; empty where nothing is. */
   readonly invented: string;
+  /** What is written down by hand. */
+  readonly blanks?: readonly string[];
   readonly children?: ComponentChildren;
 }
 
 /** The head of a sheet: what it is, of which bike, and what on it is invented. */
-export function SheetHead({ title, bike, facts, invented, children }: SheetHeadProps) {
+export function SheetHead(props: SheetHeadProps) {
+  const { title, bike, facts, invented, blanks = ["Date", "By", "Frame number"], children } = props;
   return (
     <header>
       <h1>
@@ -27,9 +30,9 @@ export function SheetHead({ title, bike, facts, invented, children }: SheetHeadP
       )}
       {children}
       <div class="headblanks">
-        <Blank label="Date" />
-        <Blank label="By" />
-        <Blank label="Frame number" />
+        {blanks.map((label) => (
+          <Blank key={label} label={label} />
+        ))}
       </div>
     </header>
   );

@@ -100,13 +100,13 @@ function rowOf(check: Check, attributes: Described, seen: Seen): CheckRow {
   return {
     id,
     name,
-    how: shortened(how),
+    how,
     minutes,
     wheels,
     levels: [
       ...check.levels.map((level) => ({
         id: level.id,
-        words: `${levelWords(check, level.id)}: ${uncapital(level.description)}`,
+        words: levelText(check, level),
         ticked: ticked(level.id),
         stops: safetyOf(check, level, attributes) === "block",
       })),
@@ -134,6 +134,12 @@ function rowOf(check: Check, attributes: Described, seen: Seen): CheckRow {
   };
 }
 
+/** "Deep: 1 to 3 mm deep, no fold"; the label alone where the description says no more. */
+function levelText(check: Check, { id, description }: Check["levels"][number]): string {
+  const label = levelWords(check, id);
+  return label.toLowerCase() === description.toLowerCase() ? label : `${label}: ${uncapital(description)}`;
+}
+
 const isOneWheel = (position: string) => position === "front" || position === "rear";
 
 /** What was read at a wheel; a reading of the whole bike holds for both. */
@@ -141,18 +147,4 @@ function readingAt(observation: Observation | undefined, wheel: Wheel): Reading 
   if (observation === undefined) return undefined;
   if (!isPerWheel(observation)) return observation;
   return wheel === "bike" ? undefined : observation[wheel];
-}
-
-/** How much of the instruction a sheet bears, in letters. */
-const LONGEST_HOW = 200;
-
-/** An instruction in short: its sentences as long as they fit, the first always. Nothing is cut within a sentence. */
-function shortened(how: string): string {
-  const sentences = how.match(/[^.]+(?:\.(?!\s|$)[^.]*)*\.?\s*/g) ?? [how];
-  let told = "";
-  for (const one of sentences) {
-    if (told !== "" && told.length + one.trimEnd().length > LONGEST_HOW) break;
-    told += one;
-  }
-  return told.trim();
 }

@@ -30,3 +30,4 @@ export function jobTags({ kind, assumed, doneBy, redecide }: PlannedOperation): 
 }
 
 export const DECIDE_AGAIN = "you can still change course after this";
+export const LEFT_AS_THEY_ARE = "Left as they are and told to the buyer:";
