@@ -1,4 +1,4 @@
-import type { Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { openContext, test } from "./setup/browserTest.ts";
 import { serveChangingSite } from "./setup/changingSite.ts";
@@ -21,18 +21,27 @@ async function kept(page: Page): Promise<void> {
 
 const workedOut = (page: Page) => page.locator(".workedout").textContent();
 
-describe("without a signal", () => {
-  test("after one visit every page opens and every answer is worked out here, though the server is gone", async ({
+/** A page that was visited once, on a phone, before its server went away. */
+async function visited(browser: Browser) {
+  const site = await serveSite();
+  const { context, faults } = await openContext(browser, site.url, PHONE);
+  const page = await context.newPage();
+  await openFinds(page);
+  expect(await workedOut(page)).toBe("Worked out by the server.");
+  await kept(page);
+  await site.close();
+  const close = async () => {
+    await context.close();
+    expect(faults).toEqual([]);
+  };
+  return { page, close };
+}
+
+describe("without a signal, after one visit", { timeout: 60_000 }, () => {
+  test("the finds stand, and one that is described is answered, all on the phone, though the server is gone", async ({
     browser,
   }) => {
-    const site = await serveSite();
-    const { context, faults } = await openContext(browser, site.url, PHONE);
-    const page = await context.newPage();
-    await openFinds(page);
-    expect(await workedOut(page)).toBe("Worked out by the server.");
-    await kept(page);
-    await site.close();
-
+    const { page, close } = await visited(browser);
     await openFinds(page);
     await headed(page, /seven earns? more/);
     await page.getByText(NO_SIGNAL).waitFor();
@@ -48,25 +57,30 @@ describe("without a signal", () => {
     await page.getByRole("link", { name: "See the whole answer" }).click();
     await headed(page, /^Leave /);
     expect(await workedOut(page)).toBe(HERE);
-
-    // Never opened before.
-    await page.getByRole("link", { name: "Side by side" }).last().click();
-    await page.getByRole("heading", { level: 1, name: /\S/ }).waitFor();
-    await page.locator("main .measure, main section").first().waitFor();
-    await page.goto("/together");
-    await headed(page, /fit/);
-    expect(await workedOut(page)).toBe(HERE);
-    await page.goto("/finds/plum-hybrid/listing");
-    await headed(page, /^Made safe it sells for about €\d+/);
-    expect(await workedOut(page)).toBe(HERE);
-    await page.goto("/finds/white-carbon-racer");
-    await headed(page, /^Stopped\./);
-    await page.getByText(NO_SIGNAL).waitFor();
     expect(await page.getByRole("alert").count()).toBe(0);
-    expect(await cachedPaths(page)).toContain("/");
-    expect((await cachedPaths(page)).filter((path) => /^\/(v1|health|openapi)/.test(path))).toEqual([]);
-    await context.close();
-    expect(faults).toEqual([]);
+    await close();
+  });
+
+  test("pages that were never opened are there and answered: side by side, which together, what to ask, a stopped find", async ({
+    browser,
+  }) => {
+    const { page, close } = await visited(browser);
+    for (const [path, heading] of [
+      ["/compare", /^The plum hybrid is the surest/],
+      ["/together", /fit/],
+      ["/finds/plum-hybrid/listing", /^Made safe it sells for about €\d+/],
+      ["/finds/white-carbon-racer", /^Stopped\./],
+    ] as const) {
+      await page.goto(path);
+      await headed(page, heading);
+      await page.getByText(NO_SIGNAL).waitFor();
+      expect(await workedOut(page), path).toBe(HERE);
+    }
+    const paths = await keptPaths(page);
+    expect(paths).toContain("/");
+    // What the server answers is never kept.
+    expect(paths.filter((path) => /^\/(v1|health|openapi)/.test(path))).toEqual([]);
+    await close();
   });
 
   test("a signal that goes and comes is said by the goal; pages and answers go on", async ({
@@ -89,7 +103,7 @@ describe("without a signal", () => {
   });
 });
 
-describe("a newer version", () => {
+describe("a newer version", { timeout: 60_000 }, () => {
   test("waits until it is taken; what was typed meanwhile stays, and the page is loaded with it", async ({
     browser,
   }) => {
@@ -133,7 +147,7 @@ describe("a newer version", () => {
   });
 });
 
-async function cachedPaths(page: Page): Promise<string[]> {
+async function keptPaths(page: Page): Promise<string[]> {
   return page.evaluate(async () => {
     const names = await caches.keys();
     const requests = await Promise.all(names.map(async (name) => (await caches.open(name)).keys()));
