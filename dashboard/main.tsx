@@ -20,5 +20,6 @@ followHands();
 keepAsking();
 void loadReference();
 addEventListener("online", () => void loadReference());
+place.replaceChildren();
 render(<App />, place);
 void import("./offline/begin.ts").then(({ beginOffline }) => beginOffline());

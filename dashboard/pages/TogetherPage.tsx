@@ -25,6 +25,14 @@ export function TogetherPage() {
   const fault = setAsking.fault.value;
   const status = setAsking.status.value;
   const currency = known?.currency ?? "EUR";
+  // Nothing is shown that the answer would push aside.
+  if (stood === null && fault === null) {
+    return (
+      <main class="page" id="main" aria-busy="true">
+        <Heading title="Which together">Which of your finds go together?</Heading>
+      </main>
+    );
+  }
   const dimmed = status !== "settled";
   const charted = stood !== null && stood.rows.length > 0;
   return (

@@ -10,9 +10,11 @@ export function deviceOf(touched: boolean, shorterSide: number): Device {
   return shorterSide < PHONE_WIDEST ? "phone" : "tablet";
 }
 
-/** Where the answers in sight were worked out; nothing while there are none. */
+/**
+ * Where the answers in sight were worked out.
+ * @param here for each answer, whether it was in this browser
+ */
 export function whereWorkedOut(here: readonly boolean[], device: Device): string {
-  if (here.length === 0) return "";
   const some = here.filter((one) => one).length;
   if (some === here.length) return `Worked out on this ${device}.`;
   if (some === 0) return "Worked out by the server.";
