@@ -35,6 +35,8 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
   const appraisal = asking.answer.value;
   const fault = asking.fault.value;
   const stopped = appraisal !== null && appraisal.decision.stop !== null;
+  // Nothing is shown that the answer would push aside.
+  if (appraisal === null && fault === null) return <Waiting />;
   const names = namesIn(known);
   const { goal: hourlyGoal, price, paid, ownParts } = termsOf(asking, wished);
   return (
