@@ -56,6 +56,10 @@ function Page() {
       return <Later title="Side by side" load={comparePage} />;
     case "together":
       return <Later title="Which together" load={togetherPage} />;
+    case "shared":
+      return <Later title="A shared find" load={sharedPage} />;
+    case "sheets":
+      return <Later title="Blank inspection sheet" load={sheetsPage} />;
     case "nowhere":
       return <Nowhere />;
   }
@@ -65,6 +69,8 @@ const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage 
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);
+const sharedPage = () => import("./pages/SharedPage.tsx").then(({ SharedPage }) => SharedPage);
+const sheetsPage = () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) => SheetsPage);
 
 function Nowhere() {
   return (

@@ -1,6 +1,7 @@
 import { isPerWheel, sendable } from "../answers/reading.ts";
 import type { Check, Observation, Reading, ReportedFinding } from "../api/types.ts";
 import { uncapital } from "../words/count.ts";
+import { figure } from "../words/figure.ts";
 import { levelWords, plain } from "../words/plain.ts";
 
 /** What was answered to a check, in a few words. */
@@ -28,7 +29,7 @@ function figures(check: Check, measured: Readonly<Record<string, number>>): stri
   const inputs = check.measurement?.inputs.filter(({ id }) => measured[id] !== undefined) ?? [];
   const units = new Set(inputs.map(({ unit }) => unit));
   const unit = units.size === 1 && !units.has("count") ? ` ${[...units].join("")}` : "";
-  return `${inputs.map(({ id }) => measured[id]).join(" and ")}${unit}`;
+  return `${inputs.map(({ id }) => figure(measured[id] ?? 0, 2)).join(" and ")}${unit}`;
 }
 
 /** What the answer made of a check: the level of a measurement, or that it lies on the line between two. */
@@ -37,7 +38,7 @@ export function foundBy(check: Check, findings: readonly ReportedFinding[]): str
     .filter((finding) => finding.check === check.id && finding.source === "measured")
     .map(({ position, level, derived, borderline }) => {
       const wheel = position === "front" || position === "rear" ? `${plain(position)}: ` : "";
-      const value = derived === undefined ? "" : ` (${Number(derived.value.toFixed(2))} ${derived.unit})`;
+      const value = derived === undefined ? "" : ` (${figure(derived.value, 2)} ${derived.unit})`;
       if (borderline === undefined) return `${wheel}${lowerUnless(wheel, levelWords(check, level))}${value}.`;
       const [better, worse] = borderline;
       return `${wheel}On the line between ${uncapital(levelWords(check, better))} and ${uncapital(levelWords(check, worse))}${value}: measure again.`;

@@ -13,6 +13,8 @@ const PLACES = [
 const UNDER: Readonly<Partial<Record<Route["page"], string>>> = {
   find: "finds",
   listing: "finds",
+  shared: "finds",
+  sheets: "finds",
   together: "compare",
 };
 const ICONS = { finds: FindsIcon, describe: DescribeIcon, compare: CompareIcon };

@@ -9,9 +9,17 @@ export type Route =
   | { readonly page: "prices" }
   | { readonly page: "compare" }
   | { readonly page: "together" }
+  | { readonly page: "shared" }
+  | { readonly page: "sheets" }
   | { readonly page: "nowhere" };
 
-/** Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/describe", "/describe/<id>", "/prices", "/compare", "/together". */
+/** Pages that no id follows. */
+const PLACES = ["prices", "compare", "together", "shared", "sheets"] as const;
+
+/**
+ * Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/describe", "/describe/<id>", "/prices", "/compare", "/together", "/shared",
+ * "/sheets".
+ */
 export function routeOf(path: string): Route {
   const [first, second, ...more] = path.split("/").filter((part) => part !== "");
   if (first === undefined) return { page: "finds" };
@@ -20,8 +28,8 @@ export function routeOf(path: string): Route {
   if (more.length > 0) return { page: "nowhere" };
   if (first === "finds" && second === undefined) return { page: "finds" };
   if (first === "finds" && second !== undefined) return { page: "find", id: decoded(second) };
-  if (second === undefined && (first === "prices" || first === "compare" || first === "together"))
-    return { page: first };
+  const place = PLACES.find((name) => name === first);
+  if (second === undefined && place !== undefined) return { page: place };
   if (first === "describe") return { page: "describe", id: second === undefined ? null : decoded(second) };
   return { page: "nowhere" };
 }
