@@ -5,8 +5,10 @@ import { Heading } from "./parts/Heading.tsx";
 import { Later } from "./parts/Later.tsx";
 import { Masthead, Tabs } from "./parts/Masthead.tsx";
 import { Trouble } from "./parts/Trouble.tsx";
+import { WorkedOut } from "./parts/WorkedOut.tsx";
+import { askingOf, finds } from "./state/finds.ts";
 import { loadReference, reference, referenceFault } from "./state/reference.ts";
-import { route } from "./state/route.ts";
+import { type Route, route } from "./state/route.ts";
 
 export function App() {
   const here = route.value;
@@ -14,9 +16,21 @@ export function App() {
     <div class={here.page === "describe" ? "shell" : "shell has-tabs"}>
       <Masthead />
       {referenceFault.value !== null && reference.value === null ? <NoReference /> : <Page key={key()} />}
+      {hasFinds(here) && <WorkedOut askings={askingsOf(here)} />}
       {here.page !== "describe" && <Tabs />}
     </div>
   );
+}
+
+/** Whether a page shows the answers about finds, and nothing but them. */
+function hasFinds({ page }: Route): boolean {
+  return page !== "nowhere" && page !== "prices" && page !== "together" && reference.value !== null;
+}
+
+/** The conversations whose answers a page shows. */
+function askingsOf(here: Route) {
+  if ("id" in here) return here.id === null ? [] : [askingOf(here.id)];
+  return finds.value.map(({ id }) => askingOf(id));
 }
 
 /** A page is made anew when another find is opened, but not when a new description gets its address. */

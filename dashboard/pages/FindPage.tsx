@@ -46,6 +46,8 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
   const appraisal = asking.answer.value;
   const fault = asking.fault.value;
   const stopped = appraisal !== null && appraisal.decision.stop !== null;
+  // Nothing is shown that the answer would push aside.
+  if (appraisal === null && fault === null) return <Waiting />;
   const names = namesIn(known);
   const { goal: hourlyGoal, price, paid, ownParts } = termsOf(asking, wished);
   return (

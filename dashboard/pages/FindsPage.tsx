@@ -19,6 +19,14 @@ export function FindsPage() {
   const known = reference.value;
   const { answers, goal: hourlyGoal } = useStanding();
   const rows = useRows(answers, hourlyGoal);
+  // Nothing is shown that the answers would push aside.
+  if (answers.length === 0) {
+    return (
+      <main class="page" id="main" aria-busy="true">
+        <Progress />
+      </main>
+    );
+  }
   const currency = known?.currency ?? "EUR";
   const stopped = answers.filter(({ appraisal }) => appraisal !== null && appraisal.decision.stop !== null);
   const title =

@@ -1,6 +1,7 @@
 import { Word } from "../signs/Word.tsx";
 import { type Route, route } from "../state/route.ts";
 import { GoalPill } from "./GoalPill.tsx";
+import { StatusLine } from "./StatusLine.tsx";
 
 const PLACES = [
   { page: "finds", href: "/", name: "Finds" },
@@ -52,6 +53,7 @@ export function Masthead() {
         </nav>
         <GoalPill />
       </div>
+      <StatusLine />
     </header>
   );
 }

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { loadCatalogue } from "../../worker/tables/loadCatalogue.ts";
 import { FILES, type RawTables } from "../../worker/tables/rawTables.ts";
 import { TableError } from "../../worker/tables/tableError.ts";
-import { loadCatalogue, readCatalogue, SHIPPED_TABLES } from "../../worker/tables.ts";
+import { readCatalogue, SHIPPED_TABLES } from "../../worker/tables.ts";
 import { type Edit, editedTables, indexOfRow, tablesWithRows } from "./tables/editedTables.ts";
 
 function refusal(tables: RawTables): TableError {
