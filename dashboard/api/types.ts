@@ -16,6 +16,7 @@ export type {
   CourseOutcome,
   FindProblem,
   HistoryFactor,
+  MarkedTyre,
   MeasuredInput,
   MeritEntry,
   Objective,
