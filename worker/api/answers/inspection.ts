@@ -12,6 +12,9 @@ export const caution = z.strictObject({
   kind: z.enum(["hard", "soft"]).describe("hard: comes before any money"),
   text: words,
   because: words.describe("What raised it"),
+  bears: z
+    .strictObject({ checks: ids, operations: ids })
+    .describe("Where it is to stand: the checks that raised it, and the work in open plans it is about"),
 }) satisfies z.ZodType<RaisedCaution>;
 
 const raisedBy = z.strictObject({

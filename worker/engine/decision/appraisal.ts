@@ -81,6 +81,8 @@ export interface RaisedCaution {
   readonly text: string;
   /** What raised it, in words. */
   readonly because: string;
+  /** Where it bears: the checks whose findings, or whose being unseen, raised it, and the work in open plans that it is about. */
+  readonly bears: { readonly checks: readonly CheckId[]; readonly operations: readonly OperationId[] };
 }
 
 export interface PlannedPart {
