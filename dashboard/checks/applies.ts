@@ -17,6 +17,7 @@ export function applicable(checks: readonly Check[], attributes: Described): rea
   return checks.filter(({ appliesTo }) => holds(appliesTo, attributes));
 }
 
-function holds(conditions: readonly Condition[], attributes: Described): boolean {
+/** Whether every condition holds on a description that is settled. */
+export function holds(conditions: readonly Condition[], attributes: Described): boolean {
   return conditions.every(({ attribute, isOneOf }) => isOneOf.includes(attributes[attribute] ?? ""));
 }

@@ -81,7 +81,8 @@ function Step({ operation, longest, dearest, names, currency, stop }: StepProps)
   );
 }
 
-function tags({ kind, assumed, doneBy, redecide }: PlannedOperation): readonly string[] {
+/** What is to be known of a job at a glance. */
+export function tags({ kind, assumed, doneBy, redecide }: PlannedOperation): readonly string[] {
   return [
     kind === "optional" ? "your choice" : "",
     assumed ? "likelier than not" : "",
@@ -90,7 +91,8 @@ function tags({ kind, assumed, doneBy, redecide }: PlannedOperation): readonly s
   ].filter((tag) => tag !== "");
 }
 
-function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
+/** Why a job is in the plan, what it uses, its torque, and the check that proves it done. */
+export function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
   const { torque, proof, because, redecide, parts, assumed } = operation;
   const facts: [string, string][] = [];
   if (because.length > 0) {

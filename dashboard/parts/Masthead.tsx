@@ -12,6 +12,7 @@ const PLACES = [
 const UNDER: Readonly<Partial<Record<Route["page"], string>>> = {
   find: "finds",
   listing: "finds",
+  stand: "finds",
   together: "compare",
 };
 const ICONS = { finds: FindsIcon, describe: DescribeIcon, compare: CompareIcon };

@@ -31,7 +31,7 @@ export type { Defaults } from "../engine/decision/catalogue.ts";
 export type { FindingsAnswer } from "../engine/decision/inspectFind.ts";
 export type { Sensitivity } from "../engine/decision/sensitivity.ts";
 export type { ValuationAnswer } from "../engine/decision/valueFind.ts";
-export type { Check, Level, MeasuredInput } from "../engine/inspection/check.ts";
+export type { Check, Level, MeasuredInput, Measurement, Threshold } from "../engine/inspection/check.ts";
 export type { Factor as HistoryFactor } from "../engine/inspection/history/factor.ts";
 export type { MarkedTyre } from "../engine/inspection/markedTyre.ts";
 export type { Observation, Observations, Reading } from "../engine/inspection/observation.ts";
