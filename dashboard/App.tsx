@@ -48,6 +48,8 @@ function Page() {
       return <FindPage id={here.id} />;
     case "listing":
       return <Later title="What to ask" load={listingPage} />;
+    case "stand":
+      return <Later title="On the stand" load={standPage} />;
     case "describe":
       return <DescribePage id={here.id} />;
     case "prices":
@@ -66,6 +68,7 @@ function Page() {
 }
 
 const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
+const standPage = () => import("./pages/StandPage.tsx").then(({ StandPage }) => StandPage);
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);

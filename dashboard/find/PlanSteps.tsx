@@ -76,7 +76,8 @@ function Step({ operation, longest, dearest, names, currency, stop }: StepProps)
   );
 }
 
-function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
+/** Why a job is in the plan, what it uses, its torque, and the check that proves it done. */
+export function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
   const { torque, proof, because, redecide, parts, assumed } = operation;
   const facts: [string, string][] = [];
   if (because.length > 0) {

@@ -15,6 +15,7 @@ const UNDER: Readonly<Partial<Record<Route["page"], string>>> = {
   listing: "finds",
   shared: "finds",
   sheets: "finds",
+  stand: "finds",
   together: "compare",
 };
 const ICONS = { finds: FindsIcon, describe: DescribeIcon, compare: CompareIcon };

@@ -5,6 +5,7 @@ export type Route =
   | { readonly page: "finds" }
   | { readonly page: "find"; readonly id: string }
   | { readonly page: "listing"; readonly id: string }
+  | { readonly page: "stand"; readonly id: string }
   | { readonly page: "describe"; readonly id: string | null }
   | { readonly page: "prices" }
   | { readonly page: "compare" }
@@ -17,7 +18,7 @@ export type Route =
 const PLACES = ["prices", "compare", "together", "shared", "sheets"] as const;
 
 /**
- * Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/describe", "/describe/<id>", "/prices", "/compare", "/together", "/shared",
+ * Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/finds/<id>/stand", "/describe", "/describe/<id>", "/prices", "/compare", "/together", "/shared",
  * "/sheets".
  */
 export function routeOf(path: string): Route {
@@ -25,6 +26,8 @@ export function routeOf(path: string): Route {
   if (first === undefined) return { page: "finds" };
   if (first === "finds" && second !== undefined && more.join("/") === "listing")
     return { page: "listing", id: decoded(second) };
+  if (first === "finds" && second !== undefined && more.join("/") === "stand")
+    return { page: "stand", id: decoded(second) };
   if (more.length > 0) return { page: "nowhere" };
   if (first === "finds" && second === undefined) return { page: "finds" };
   if (first === "finds" && second !== undefined) return { page: "find", id: decoded(second) };
@@ -61,7 +64,7 @@ export function followAddress(): void {
     if (!(link instanceof HTMLAnchorElement) || !isPlain(event) || link.origin !== location.origin) return;
     if (link.getAttribute("href")?.startsWith("#")) return;
     event.preventDefault();
-    go(link.pathname);
+    go(link.pathname + link.hash);
   });
 }
 
@@ -76,11 +79,14 @@ function isPlain(event: MouseEvent): boolean {
   );
 }
 
-/** Moves to another page of the dashboard. */
+/**
+ * Moves to another page of the dashboard.
+ * @param path with a fragment where the page opens at a place of its own
+ */
 export function go(path: string): void {
   history.pushState(null, "", path);
   moved.value = true;
-  route.value = routeOf(path);
+  route.value = routeOf(path.replace(/#.*$/, ""));
   scrollTo(0, 0);
 }
 
