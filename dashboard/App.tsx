@@ -6,17 +6,22 @@ import { Later } from "./parts/Later.tsx";
 import { Masthead, Tabs } from "./parts/Masthead.tsx";
 import { Trouble } from "./parts/Trouble.tsx";
 import { loadReference, reference, referenceFault } from "./state/reference.ts";
-import { route } from "./state/route.ts";
+import { type Route, route } from "./state/route.ts";
 
 export function App() {
   const here = route.value;
   return (
-    <div class={here.page === "describe" ? "shell" : "shell has-tabs"}>
+    <div class={hasTabs(here) ? "shell has-tabs" : "shell"}>
       <Masthead />
       {referenceFault.value !== null && reference.value === null ? <NoReference /> : <Page key={key()} />}
-      {here.page !== "describe" && <Tabs />}
+      {hasTabs(here) && <Tabs />}
     </div>
   );
+}
+
+/** Where a find is looked at, its verdict stands at the foot in place of the tabs. */
+function hasTabs(here: Route): boolean {
+  return here.page !== "describe" && !(here.page === "spot" && here.id !== null);
 }
 
 /** A page is made anew when another find is opened, but not when a new description gets its address. */
@@ -36,6 +41,8 @@ function Page() {
       return <Later title="What to ask" load={listingPage} />;
     case "describe":
       return <DescribePage id={here.id} />;
+    case "spot":
+      return <Later title="On the spot" load={spotPage} />;
     case "prices":
       return <Later title="Your prices" load={pricesPage} />;
     case "compare":
@@ -48,6 +55,7 @@ function Page() {
 }
 
 const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
+const spotPage = () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => SpotPage);
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);

@@ -6,12 +6,13 @@ export type Route =
   | { readonly page: "find"; readonly id: string }
   | { readonly page: "listing"; readonly id: string }
   | { readonly page: "describe"; readonly id: string | null }
+  | { readonly page: "spot"; readonly id: string | null }
   | { readonly page: "prices" }
   | { readonly page: "compare" }
   | { readonly page: "together" }
   | { readonly page: "nowhere" };
 
-/** Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/describe", "/describe/<id>", "/prices", "/compare", "/together". */
+/** Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/describe", "/describe/<id>", "/spot", "/spot/<id>", "/prices", "/compare", "/together". */
 export function routeOf(path: string): Route {
   const [first, second, ...more] = path.split("/").filter((part) => part !== "");
   if (first === undefined) return { page: "finds" };
@@ -22,7 +23,8 @@ export function routeOf(path: string): Route {
   if (first === "finds" && second !== undefined) return { page: "find", id: decoded(second) };
   if (second === undefined && (first === "prices" || first === "compare" || first === "together"))
     return { page: first };
-  if (first === "describe") return { page: "describe", id: second === undefined ? null : decoded(second) };
+  if (first === "describe" || first === "spot")
+    return { page: first, id: second === undefined ? null : decoded(second) };
   return { page: "nowhere" };
 }
 
