@@ -3,20 +3,27 @@ import { FIELD_NAMES } from "../words/fields.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
 import { handling, setHandling } from "./state.ts";
 
-/** How the buttons behave, what was picked, and the long form. */
+/** Larger buttons, at hand under the card. */
+export function Gloves() {
+  const { gloves, keys } = handling.value;
+  return (
+    <label class="tick">
+      <input
+        type="checkbox"
+        checked={gloves}
+        onChange={(event) => setHandling({ keys, gloves: event.currentTarget.checked })}
+      />
+      <span>Gloves on</span>
+    </label>
+  );
+}
+
+/** Whether keys answer, what was picked, and the long form. */
 export function Handles({ own, known, onReopen }: StageProps) {
   const { gloves, keys } = handling.value;
   const { attributes } = own.answers;
   return (
-    <section class="handles" aria-label="Buttons and description">
-      <label class="tick">
-        <input
-          type="checkbox"
-          checked={gloves}
-          onChange={(event) => setHandling({ keys, gloves: event.currentTarget.checked })}
-        />
-        <span>Gloves on: larger buttons</span>
-      </label>
+    <section class="handles" aria-label="Keys and description">
       <label class="tick">
         <input
           type="checkbox"

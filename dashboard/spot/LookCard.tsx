@@ -3,10 +3,10 @@ import type { Check } from "../api/types.ts";
 import { drawingOf } from "../drawings/drawingOf.ts";
 import type { OwnFind } from "../finds/own.ts";
 import type { FindAsking } from "../state/finds.ts";
-import { levelWords } from "../words/plain.ts";
 import { afterThis, whyWords } from "../words/spot.ts";
 import { askWords, briefWords } from "../words/spotLooks.ts";
 import { adviceOf } from "./advice.ts";
+import { LookChoices } from "./LookChoices.tsx";
 import { MeasureFold } from "./MeasureFold.tsx";
 import { observed, readingAt } from "./observed.ts";
 import { type Look, sameLook } from "./trail.ts";
@@ -75,35 +75,13 @@ export function LookCard({ check, look, own, asking, looking, focus, keys, curre
             <span>Both wheels alike</span>
           </label>
         )}
-        <div class="choices">
-          {check.levels.map(({ id, description }, i) => (
-            <button
-              key={id}
-              type="button"
-              class="level"
-              aria-pressed={chosen === id}
-              // The second press of a double one would answer the next card.
-              onClick={(event) => event.detail < 2 && take(id)}
-            >
-              <b>{levelWords(check, id)}</b>
-              <span>{description}</span>
-              {keys && i < 6 && <i aria-hidden="true">{i + 1}</i>}
-            </button>
-          ))}
-          <div class="half">
-            <button
-              type="button"
-              class="level cant"
-              onClick={(event) => event.detail < 2 && pass("cannot-tell")}
-            >
-              <b>Can{"\u2019"}t tell</b>
-              {keys && <i aria-hidden="true">0</i>}
-            </button>
-            <button type="button" class="level cant" onClick={(event) => event.detail < 2 && pass("later")}>
-              <b>Later</b>
-            </button>
-          </div>
-        </div>
+        <LookChoices check={check} chosen={chosen} keys={keys} onLevel={take} onPass={pass} />
+        {briefWords(check) !== check.how && (
+          <details class="full">
+            <summary>How, in full</summary>
+            <p class="small">{check.how}</p>
+          </details>
+        )}
         {check.measurement !== null && (
           <MeasureFold
             check={check}
@@ -128,25 +106,16 @@ export function LookCard({ check, look, own, asking, looking, focus, keys, curre
   );
 }
 
-/** Its drawing where it has one, and how it is made: in short, and in full where that says more. */
+/** Its drawing where it has one, and how it is made, in short. */
 function How({ check }: { check: Check }) {
   const drawing = drawingOf(check.id);
-  const brief = briefWords(check);
   return (
-    <>
-      <div class={drawing === undefined ? "show" : "show drawn"}>
-        {drawing !== undefined && (
-          // A drawing of our own, built into the page.
-          <div class="pic" dangerouslySetInnerHTML={{ __html: drawing }} />
-        )}
-        <p>{brief}</p>
-      </div>
-      {brief !== check.how && (
-        <details class="full">
-          <summary>How, in full</summary>
-          <p class="small">{check.how}</p>
-        </details>
+    <div class={drawing === undefined ? "show" : "show drawn"}>
+      {drawing !== undefined && (
+        // A drawing of our own, built into the page.
+        <div class="pic" dangerouslySetInnerHTML={{ __html: drawing }} />
       )}
-    </>
+      <p>{briefWords(check)}</p>
+    </div>
   );
 }

@@ -6,7 +6,7 @@ import { termsOf } from "../state/terms.ts";
 import { BearInMind } from "./BearInMind.tsx";
 import { CautionCard } from "./CautionCard.tsx";
 import { EndPanel } from "./EndPanel.tsx";
-import { Handles } from "./Handles.tsx";
+import { Gloves, Handles } from "./Handles.tsx";
 import { LookCard } from "./LookCard.tsx";
 import { LooksHead } from "./LooksHead.tsx";
 import type { StageProps } from "./OnTheSpot.tsx";
@@ -81,11 +81,12 @@ export function Looks(props: StageProps & { asking: FindAsking }) {
             )}
             {sight === "end" && <EndPanel {...stage} own={own} goal={goal} price={price} paid={paid} />}
             {sight === "card" && (
-              <p class="decide">
+              <div class="under">
+                <Gloves />
                 <button type="button" class="plainbtn" onClick={() => looking.decide(true)}>
                   Decide on what you saw
                 </button>
-              </p>
+              </div>
             )}
             {appraisal !== null && sight !== "stopped" && (
               <BearInMind appraisal={appraisal} at={trail.length} />

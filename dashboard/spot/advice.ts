@@ -10,17 +10,44 @@ export interface LookWorth {
   readonly owed: boolean;
 }
 
-/** What the answer says of looking on where the bike stands. */
-export interface Advice {
-  /** Ids of checks, best first. */
-  readonly order: readonly string[];
-  /** Those that are worth their minute, alone or together. */
-  readonly worth: readonly string[];
-  readonly of: Readonly<Record<string, LookWorth>>;
+/** A test or query by someone else that is worth its fee and minutes. */
+export interface TestWorth {
+  readonly operation: string;
+  readonly fee: number;
+  readonly minutes: number;
 }
 
-/** The advice of an answer; null where it gives none. */
-export function adviceOf(appraisal: Appraisal | null): Advice | null {
-  void appraisal;
-  return null;
+/** What the answer says of looking on. */
+export interface Advice {
+  /** Ids of the checks to make where the bike stands, best first. */
+  readonly order: readonly string[];
+  /** Those that are worth their minute: alone, or where none is, together. */
+  readonly worth: readonly string[];
+  readonly of: Readonly<Record<string, LookWorth>>;
+  /** Ids of the checks at home that are worth their minutes, best first. */
+  readonly atHome: readonly string[];
+  readonly tests: readonly TestWorth[];
+}
+
+/** The advice of an answer; null where there is none, as when everything is stopped. */
+export function adviceOf(appraisal: Pick<Appraisal, "nextChecks" | "lookingOn"> | null): Advice | null {
+  if ((appraisal?.lookingOn ?? null) === null) return null;
+  const { nextChecks, lookingOn } = appraisal;
+  const checks = nextChecks.flatMap((next) => ("check" in next ? [next] : []));
+  const here = checks.filter(({ where }) => where === "spot");
+  const alone = here.filter(({ netGain }) => netGain > 0).map(({ check }) => check);
+  const together = lookingOn.spot.netGain > 0 ? lookingOn.spot.checks : [];
+  return {
+    order: here.map(({ check }) => check),
+    worth: alone.length > 0 ? alone : together,
+    of: Object.fromEntries(
+      here.map(({ check, offerSwing, couldBecome, owed }) => [check, { offerSwing, couldBecome, owed }]),
+    ),
+    atHome: checks.filter(({ where, netGain }) => where !== "spot" && netGain > 0).map(({ check }) => check),
+    tests: nextChecks.flatMap((next) =>
+      "operation" in next && next.netGain > 0
+        ? [{ operation: next.operation, fee: next.fee, minutes: next.minutes }]
+        : [],
+    ),
+  };
 }

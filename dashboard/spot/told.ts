@@ -3,6 +3,7 @@ import { summary } from "../describe/summary.ts";
 import { describedKind } from "../words/description.ts";
 import { priceWords } from "../words/money.ts";
 import { foundWords, offerWords, onTheLine } from "../words/spot.ts";
+import { levelFound } from "../words/spotLooks.ts";
 import { readingAt } from "./observed.ts";
 import type { LookStep, Step } from "./trail.ts";
 
@@ -35,7 +36,8 @@ export function told(step: Step, known: Reference, appraisal: Appraisal | null):
 /** What was seen at a look, in a few words. */
 export function seenWords(check: Check, step: LookStep): string {
   const reading = readingAt(step.set, step);
-  return summary(check, reading);
+  const judged = reading?.measured === undefined ? reading?.level : undefined;
+  return judged === undefined ? summary(check, reading) : levelFound(check, judged);
 }
 
 /** Where the reading lies on the line between two levels. */

@@ -10,20 +10,20 @@ export interface KeyActions {
 
 /** Answers by single keys, but never while something is typed or another key is held with them. */
 export function useKeys(on: boolean, actions: KeyActions): void {
-  const latest = useRef(actions);
-  latest.current = actions;
+  const latest = useRef({ on, actions });
+  latest.current = { on, actions };
   useEffect(() => {
-    if (!on) return;
     const press = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.repeat || event.metaKey || event.ctrlKey || event.altKey) return;
-      if (isTyping(event.target)) return;
-      if (/^[1-6]$/.test(event.key)) latest.current.level?.(Number(event.key) - 1);
-      else if (event.key === "0") latest.current.cannotTell?.();
-      else if (event.key === "u" || event.key === "U") latest.current.undo?.();
+      const { on: isOn, actions: now } = latest.current;
+      if (!isOn || isTyping(event.target)) return;
+      if (/^[1-6]$/.test(event.key)) now.level?.(Number(event.key) - 1);
+      else if (event.key === "0") now.cannotTell?.();
+      else if (event.key === "u" || event.key === "U") now.undo?.();
     };
     addEventListener("keydown", press);
     return () => removeEventListener("keydown", press);
-  }, [on]);
+  }, []);
 }
 
 function isTyping(target: EventTarget | null): boolean {

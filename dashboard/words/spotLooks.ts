@@ -1,4 +1,5 @@
 import type { Check } from "../api/types.ts";
+import { levelWords } from "./plain.ts";
 
 /** What a look on the spot is called, and how it is made, in as few words as a kneeling reader takes in. */
 interface LookWords {
@@ -8,6 +9,8 @@ interface LookWords {
   readonly part: string;
   /** The catalogue's instruction in short; absent where that is short itself. */
   readonly brief?: string;
+  /** What was found, behind the part's name, where the level's own word would be misread there. */
+  readonly found?: Readonly<Record<string, string>>;
 }
 
 /** By check. The instruction in full stands in the catalogue; nothing here says more than it does. */
@@ -15,23 +18,27 @@ export const LOOK_WORDS: Readonly<Record<string, LookWords>> = {
   "frame-cracks": {
     ask: "Look for cracks in the frame",
     part: "Frame",
+    found: { none: "no crack seen" },
     brief:
       "Wipe, light from the side: head tube joints, under the down tube, seat cluster, shell, dropouts, weld toes. Take a stained line for a crack.",
   },
   "frame-dents": {
     ask: "Feel the tubes for dents",
     part: "Tubes",
+    found: { none: "no dent" },
     brief: "Two fingers along each tube, a straight edge over any hollow. Is its edge a sharp fold?",
   },
   "front-impact": {
     ask: "Feel behind the head tube",
     part: "Front-end crash",
+    found: { none: "no sign" },
     brief:
-      "A ripple or bulge under down tube and top tube, 20 to 60 mm back? From the side the fork must go on in the head tube's line.",
+      "A ripple or bulge under down tube and top tube, 20 to 60 mm back? From the side the fork must go on in the head tube\u2019s line.",
   },
   "fork-alignment": {
     ask: "Sight along the fork",
     part: "Fork",
+    found: { true: "straight" },
     brief: "From the front the wheel sits centred. From the side both blades overlap without a kink.",
   },
   rust: {
@@ -44,6 +51,7 @@ export const LOOK_WORDS: Readonly<Record<string, LookWords>> = {
   "carbon-damage": {
     ask: "Light and tap the carbon",
     part: "Carbon",
+    found: { none: "clear coat sound" },
     brief:
       "Exposed fibre, bulges, cracks at clamps and dropouts? Tap with a coin every 20 mm for a dull patch. Flex it and listen.",
   },
@@ -51,23 +59,24 @@ export const LOOK_WORDS: Readonly<Record<string, LookWords>> = {
   "suspension-fork": { ask: "Rock and press the fork", part: "Suspension fork" },
   finish: { ask: "See the paint in daylight", part: "Paint" },
   headset: { ask: "Rock the headset", part: "Headset" },
-  "stem-insertion": { ask: "Look for the stem's mark", part: "Stem depth" },
+  "stem-insertion": { ask: "Look for the stem\u2019s mark", part: "Stem depth" },
   "bar-stem-cracks": {
     ask: "Look over bar and stem",
     part: "Bar and stem",
-    brief: "Clamp edges of the bar, the stem's slot, lever clamps, bends. Sight it from above and behind.",
+    found: { none: "no crack seen, straight" },
+    brief: "Clamp edges of the bar, the stem\u2019s slot, lever clamps, bends. Sight it from above and behind.",
   },
-  "rim-damage": { ask: "Look round the rim", part: "Rim" },
-  "spokes-broken": { ask: "Count broken spokes", part: "Spokes" },
+  "rim-damage": { ask: "Look round the rim", part: "Rim", found: { none: "no damage seen" } },
+  "spokes-broken": { ask: "Count broken spokes", part: "Spokes", found: { none: "none broken" } },
   "hub-bearings": {
     ask: "Rock and spin the wheel",
     part: "Hub",
     brief: "Hold the rim at the top and rock it sideways. Lift, spin, and feel the frame for rumble.",
   },
-  "tyre-condition": { ask: "Press the tyre's sidewall", part: "Tyre" },
-  "tyre-age": { ask: "Read the tyre's date", part: "Tyre age" },
+  "tyre-condition": { ask: "Press the tyre\u2019s sidewall", part: "Tyre" },
+  "tyre-age": { ask: "Read the tyre\u2019s date", part: "Tyre age" },
   "tyre-size": {
-    ask: "Read the tyre's size",
+    ask: "Read the tyre\u2019s size",
     part: "Tyre size",
     brief:
       "The two-number size on the sidewall. Inch markings are not unique: two rims of one name may differ.",
@@ -128,6 +137,11 @@ type Named = Pick<Check, "id" | "name" | "how">;
 /** The heading of a look's card; the check's own name where the screen has no words for it. */
 export function askWords({ id, name }: Pick<Named, "id" | "name">): string {
   return LOOK_WORDS[id]?.ask ?? name;
+}
+
+/** What a level found, in a few words behind the part's name: "no crack seen". */
+export function levelFound(check: Pick<Check, "id" | "levels">, level: string): string {
+  return LOOK_WORDS[check.id]?.found?.[level] ?? levelWords(check, level);
 }
 
 /** What a look is about, in a word or two. */
