@@ -29,6 +29,7 @@ export type {
 } from "../engine/decision/appraisal.ts";
 export type { Defaults } from "../engine/decision/catalogue.ts";
 export type { FindingsAnswer } from "../engine/decision/inspectFind.ts";
+export type { LookingOn, LookList, NextCheck } from "../engine/decision/looking/nextCheck.ts";
 export type { Sensitivity } from "../engine/decision/sensitivity.ts";
 export type { ValuationAnswer } from "../engine/decision/valueFind.ts";
 export type { Check, Level, MeasuredInput } from "../engine/inspection/check.ts";

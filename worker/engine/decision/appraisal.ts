@@ -6,6 +6,7 @@ import type { Hours, Minutes, Money, MoneyPerHour, Probability } from "../quanti
 import type { CourseId, OperationId, StepId } from "../service/operation.ts";
 import type { PartId } from "../service/part.ts";
 import type { ListedPiece } from "../valuation/partsList.ts";
+import type { LookingOn, NextCheck } from "./looking/nextCheck.ts";
 import type { Sensitivity } from "./sensitivity.ts";
 
 /** Mean and 10, 50, 90 % points. */
@@ -244,6 +245,10 @@ export interface Appraisal {
   /** In the fixed order restore, make-safe, sell-as-found, break-for-parts, leave; empty when stopped. */
   readonly courses: readonly CourseOutcome[];
   readonly decision: Decision;
+  /** What may still be looked at, tested or asked, the best net gain a minute first; empty when stopped. */
+  readonly nextChecks: readonly NextCheck[];
+  /** Whether looking on pays; null when stopped. */
+  readonly lookingOn: LookingOn | null;
   /** Largest swing first; empty for leave and when stopped. */
   readonly sensitivity: readonly Sensitivity[];
   /** Money and hours are shown, never counted. */
