@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Appraisal, Reference } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
-import { endWords } from "../words/spot.ts";
+import { endWords } from "../words/spotEnd.ts";
+import { Elsewhere } from "./Elsewhere.tsx";
 import { LeavePanel } from "./LeavePanel.tsx";
 import { OfferPanel } from "./OfferPanel.tsx";
 import { Owed } from "./Owed.tsx";
@@ -35,7 +36,7 @@ export function EndPanel(props: EndPanelProps) {
   }, [trail.length]);
   const givenUp = looksOf(trail).filter(({ how }) => how === "cannot-tell");
   const left = queue.open.filter((look) => !givenUp.some((one) => sameLook(one, look)));
-  const words = endWords(queue.worth.length, left.length);
+  const words = endWords(queue.worth.length, left.length, looksOf(trail).length);
   const choices: readonly { value: Choice; label: string }[] = [
     ...(paid ? [] : [{ value: "offer" as const, label: "Offer" }]),
     { value: "leave", label: "Leave" },
@@ -74,6 +75,7 @@ export function EndPanel(props: EndPanelProps) {
           </p>
         )}
       </section>
+      {appraisal !== null && <Elsewhere known={known} appraisal={appraisal} />}
       {appraisal !== null && <Owed known={known} appraisal={appraisal} looking={looking} />}
     </>
   );

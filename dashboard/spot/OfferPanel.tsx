@@ -1,7 +1,7 @@
 import type { Appraisal } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { currencySign, money, roundMoney } from "../words/money.ts";
-import { atPrice, offerAdvice } from "../words/spot.ts";
+import { atPrice, offerAdvice } from "../words/spotEnd.ts";
 
 interface OfferPanelProps {
   readonly appraisal: Appraisal;

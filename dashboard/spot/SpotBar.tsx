@@ -7,7 +7,8 @@ import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
 import type { FindAsking } from "../state/finds.ts";
 import { money, roundMoney } from "../words/money.ts";
-import { type BarTerms, barWords, offerWords } from "../words/spot.ts";
+import { offerWords } from "../words/spot.ts";
+import { type BarTerms, barWords } from "../words/spotBar.ts";
 import type { LookStep } from "./trail.ts";
 
 interface SpotBarProps extends BarTerms {

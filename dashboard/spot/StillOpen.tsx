@@ -1,13 +1,13 @@
 import type { Appraisal, Check, Reference } from "../api/types.ts";
-import { money, roundMoney } from "../words/money.ts";
+import { capital } from "../words/count.ts";
+import { stillOpenTitle, swingWords } from "../words/spot.ts";
 import { askWords } from "../words/spotLooks.ts";
 import { minutes } from "../words/time.ts";
 import { adviceOf } from "./advice.ts";
-import { sameLook } from "./trail.ts";
 import type { Looking } from "./useLooking.ts";
 
 /** As many as are read at a glance. */
-const MOST = 5;
+const MOST = 4;
 
 interface StillOpenProps {
   readonly known: Reference;
@@ -16,34 +16,51 @@ interface StillOpenProps {
   readonly looking: Looking;
 }
 
-/** What comes after the card in sight: the looks that are worth their minute, best first. */
+/** What can be looked at besides the card in sight: what is worth its minute, best first, and the rest folded. */
 export function StillOpen({ known, checks, appraisal, looking }: StillOpenProps) {
   const { queue, look } = looking;
   const advice = adviceOf(appraisal);
-  const ids = new Set(
-    queue.worth.filter((one) => look === null || !sameLook(one, look)).map(({ check }) => check),
-  );
-  ids.delete(look?.check ?? "");
-  const next = [...ids].slice(0, MOST).flatMap((id) => checks.filter((check) => check.id === id));
-  if (next.length === 0) return null;
+  const byId = (ids: readonly string[]) =>
+    [...new Set(ids)]
+      .filter((id) => id !== look?.check)
+      .flatMap((id) => checks.filter((check) => check.id === id));
+  const worth = byId(queue.worth.map(({ check }) => check));
+  const first = worth.slice(0, MOST);
+  const rest = byId(queue.open.map(({ check }) => check)).filter((check) => !first.includes(check));
+  const rows = (shown: readonly Check[]) =>
+    shown.map((check) => {
+      const swing = swingWords(advice?.of[check.id] ?? null, known.currency);
+      return (
+        <li key={check.id}>
+          <b>{askWords(check)}</b>
+          <span class="mv">{minutes(check.minutes)}</span>
+          <span class="small">{swing}</span>
+          <button
+            type="button"
+            class="plainbtn"
+            onClick={() => {
+              const at = queue.open.find((one) => one.check === check.id);
+              if (at !== undefined) looking.reopen(at);
+            }}
+          >
+            Look now<span class="sr">: {askWords(check)}</span>
+          </button>
+        </li>
+      );
+    });
+  if (first.length === 0 && rest.length === 0) return null;
   return (
-    <section class="panel stillopen" aria-labelledby="stillopen-title">
-      <h2 id="stillopen-title">Still open, and worth a minute</h2>
-      <ul class="done">
-        {next.map((check) => {
-          const swing = advice?.of[check.id]?.offerSwing ?? null;
-          return (
-            <li key={check.id}>
-              <b>{askWords(check)}</b>
-              <span class="mv">{minutes(check.minutes)}</span>
-              {swing !== null && roundMoney(swing) >= 1 && (
-                <span class="small">Could move your offer by {money(swing, known.currency)}.</span>
-              )}
-            </li>
-          );
-        })}
-      </ul>
-      {ids.size > MOST && <p class="small">And {ids.size - MOST} more.</p>}
+    <section class="panel" aria-labelledby="stillopen-title">
+      <h2 id="stillopen-title">{capital(stillOpenTitle(worth.length))}</h2>
+      {first.length > 0 && <ul class="done">{rows(first)}</ul>}
+      {rest.length > 0 && (
+        <details class="others">
+          <summary>
+            {first.length > 0 ? "Other looks" : "All looks"} ({rest.length})
+          </summary>
+          <ul class="done">{rows(rest)}</ul>
+        </details>
+      )}
     </section>
   );
 }

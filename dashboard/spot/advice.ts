@@ -31,7 +31,7 @@ export interface Advice {
 
 /** The advice of an answer; null where there is none, as when everything is stopped. */
 export function adviceOf(appraisal: Pick<Appraisal, "nextChecks" | "lookingOn"> | null): Advice | null {
-  if ((appraisal?.lookingOn ?? null) === null) return null;
+  if (appraisal === null || appraisal.lookingOn === null) return null;
   const { nextChecks, lookingOn } = appraisal;
   const checks = nextChecks.flatMap((next) => ("check" in next ? [next] : []));
   const here = checks.filter(({ where }) => where === "spot");

@@ -55,5 +55,8 @@ export function nextLook({ open, worth }: Queue, trail: readonly Step[], anyway:
   const fresh = wanted.find((look) => !isPutOff(look));
   if (fresh !== undefined) return fresh;
   const waiting = looks.find((step) => step.how === "later" && wanted.some((look) => sameLook(look, step)));
-  return waiting === undefined ? null : { check: waiting.check, position: waiting.position };
+  // What was put off just now is not asked again at once.
+  return waiting === undefined || waiting === last
+    ? null
+    : { check: waiting.check, position: waiting.position };
 }

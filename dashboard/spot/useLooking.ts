@@ -156,7 +156,9 @@ export function useLooking(props: LookingProps): Looking {
     },
     reopen: (at) => show({ look: cardOf(at), at: trail.length }),
     decide(enough) {
-      if (!enough) setLooksOn(true);
+      const [put] = queue.worth;
+      if (!enough && look === null && put !== undefined) show({ look: put, at: trail.length });
+      else if (!enough && queue.worth.length === 0) setLooksOn(true);
       setDeciding(enough);
     },
     goOn: () => setRaised([]),

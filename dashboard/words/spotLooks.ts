@@ -64,7 +64,8 @@ export const LOOK_WORDS: Readonly<Record<string, LookWords>> = {
     ask: "Look over bar and stem",
     part: "Bar and stem",
     found: { none: "no crack seen, straight" },
-    brief: "Clamp edges of the bar, the stem\u2019s slot, lever clamps, bends. Sight it from above and behind.",
+    brief:
+      "Clamp edges of the bar, the stem\u2019s slot, lever clamps, bends. Sight it from above and behind.",
   },
   "rim-damage": { ask: "Look round the rim", part: "Rim", found: { none: "no damage seen" } },
   "spokes-broken": { ask: "Count broken spokes", part: "Spokes", found: { none: "none broken" } },

@@ -68,6 +68,12 @@ describe("the order of looks", () => {
     expect(next({}, [...putOff, step("rust", "cannot-tell")], all)?.check).toBe("saddle");
   });
 
+  test("does not ask again at once what was put off just now", () => {
+    const one = advice(["rust", "saddle", "tyre"], ["rust"]);
+    expect(next({}, [step("rust", "later")], one)).toBeNull();
+    expect(next({}, [step("rust", "later"), step("saddle", "seen")], one)?.check).toBe("rust");
+  });
+
   test("ends where nothing is worth its minute, unless the user looks on", () => {
     const enough = advice(["saddle", "rust", "tyre"], []);
     expect(next({}, [], enough)).toBeNull();

@@ -3,17 +3,15 @@ import { describe, expect, test } from "vitest";
 import type { LookStep } from "../../../dashboard/spot/trail.ts";
 import {
   afterThis,
-  atPrice,
-  barWords,
-  endWords,
   factsWords,
   foundWords,
   moveWords,
-  offerAdvice,
   offerWords,
   seenTitle,
   whyWords,
 } from "../../../dashboard/words/spot.ts";
+import { barWords } from "../../../dashboard/words/spotBar.ts";
+import { atPrice, endWords, offerAdvice } from "../../../dashboard/words/spotEnd.ts";
 import { briefWords, LOOK_WORDS, levelFound } from "../../../dashboard/words/spotLooks.ts";
 import { appraisal, decided } from "../fixtures/appraisal.ts";
 import { check } from "../fixtures/check.ts";
@@ -147,13 +145,14 @@ describe("the bar", () => {
 
 describe("the end of looking", () => {
   test("tells enough from all, and from what is left", () => {
-    expect(endWords(0, 3)).toEqual({
+    expect(endWords(0, 3, 1)).toEqual({
       title: "Enough looked at",
       line: "No other look is worth its minute.",
     });
-    expect(endWords(0, 0).title).toBe("All looked at");
-    expect(endWords(2, 3).line).toBe("Two looks are still worth their minute.");
-    expect(endWords(1, 3).line).toBe("One look is still worth its minute.");
+    expect(endWords(0, 0, 1).title).toBe("All looked at");
+    expect(endWords(2, 3, 1).line).toBe("Two looks are still worth their minute.");
+    expect(endWords(1, 3, 1).line).toBe("One look is still worth its minute.");
+    expect(endWords(0, 3, 0).title).toBe("No look pays here");
     expect(afterThis(0)).toBe("After this, no other look is worth its minute.");
     expect(afterThis(1)).toBe("After this, one more look is worth its minute.");
     expect(afterThis(2)).toBe("After this, two more looks are worth their minute.");
