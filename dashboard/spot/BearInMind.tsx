@@ -4,15 +4,18 @@ import { Warning } from "../signs/Warning.tsx";
 import { sentence } from "../words/plain.ts";
 
 /**
- * The cautions that stand: new soft ones open until the next answer, the others folded with their count.
+ * The cautions that stand: soft ones that the last answer raised are open until the next, the others folded with their count.
  * @param at length of the trail: how many answers were given
  */
 export function BearInMind({ appraisal, at }: { appraisal: Appraisal; at: number }) {
   const firstSeen = useRef(new Map<string, number>());
+  // Those that the description alone raises are no news.
+  const began = useRef(at);
   for (const { id } of appraisal.cautions) {
     if (!firstSeen.current.has(id)) firstSeen.current.set(id, at);
   }
-  const isNew = ({ id, kind }: Caution) => kind === "soft" && firstSeen.current.get(id) === at;
+  const isNew = ({ id, kind }: Caution) =>
+    kind === "soft" && at > began.current && firstSeen.current.get(id) === at;
   const fresh = appraisal.cautions.filter(isNew);
   const folded = appraisal.cautions.filter((caution) => !isNew(caution));
   const sorted = [...folded].sort((a, b) => Number(b.kind === "hard") - Number(a.kind === "hard"));

@@ -94,7 +94,7 @@ export function Looks(props: StageProps & { asking: FindAsking }) {
           </div>
           <div class="spotside">
             {looks.length > 0 && <SeenLooks {...stage} />}
-            {sight === "card" && <StillOpen {...stage} />}
+            {(sight === "card" || sight === "end") && <StillOpen {...stage} />}
             <Handles {...props} />
           </div>
         </div>

@@ -43,7 +43,7 @@ export function Owed({ known, appraisal, looking }: OwedProps) {
                   ) : (
                     <button type="button" class="plainbtn" onClick={() => looking.reopen(look)}>
                       Look now
-                      {check !== undefined && <span class="sr"> at: {partWords(check)}</span>}
+                      {check !== undefined && <span class="sr"> {partWords(check)}</span>}
                     </button>
                   )}
                 </li>

@@ -43,7 +43,7 @@ export function StillOpen({ known, checks, appraisal, looking }: StillOpenProps)
               if (at !== undefined) looking.reopen(at);
             }}
           >
-            Look now<span class="sr">: {askWords(check)}</span>
+            Look now<span class="sr"> {askWords(check)}</span>
           </button>
         </li>
       );

@@ -11,6 +11,9 @@ import { type Look, type LookStep, type Step, sameLook } from "./trail.ts";
 /** How long a card waits for the answer to its look before the next one comes in the old order. */
 const PATIENCE_MS = 300;
 
+/** The same for the first card. */
+const FIRST_PATIENCE_MS = 1500;
+
 /** What is in sight: a card, the caution that the last look raised, a stop, or the end. */
 export interface Looking {
   readonly sight: "waiting" | "card" | "caution" | "stopped" | "end";
@@ -69,6 +72,8 @@ export function useLooking(props: LookingProps): Looking {
   const [raised, setRaised] = useState<readonly string[]>([]);
   const [isDeciding, setDeciding] = useState(false);
   const [looksOn, setLooksOn] = useState(false);
+  // An answer to what was said before the price was told orders nothing.
+  const [isReady, setReady] = useState(isSettled);
   const [, redraw] = useReducer((n: number) => n + 1, 0);
 
   // The answer to the last look: what it did to the offer, and whether it raised a hard caution.
@@ -83,6 +88,12 @@ export function useLooking(props: LookingProps): Looking {
   }, [isSettled, appraisal, fault, trail.length, onOffer]);
 
   useEffect(() => {
+    if (isSettled) setReady(true);
+    const timer = setTimeout(() => setReady(true), FIRST_PATIENCE_MS);
+    return () => clearTimeout(timer);
+  }, [isSettled]);
+
+  useEffect(() => {
     // A measurement may be refused: its card waits for the answer.
     if (pending === null || pending.level === null) return;
     const timer = setTimeout(() => setPending(null), PATIENCE_MS);
@@ -93,7 +104,8 @@ export function useLooking(props: LookingProps): Looking {
   const isDone = ({ look, at }: Held) =>
     !checks.some(({ id }) => id === look.check) ||
     (trail.slice(at).some((step) => answers(step, look)) && !isRefused(look.check));
-  if (pending === null && raised.length === 0 && (held.current === null || isDone(held.current))) {
+  const isFree = isReady && pending === null && raised.length === 0;
+  if (isFree && (held.current === null || isDone(held.current))) {
     const look = nextLook(queue, trail, looksOn);
     held.current = look === null ? null : { look, at: trail.length };
   }
@@ -102,7 +114,7 @@ export function useLooking(props: LookingProps): Looking {
   const sight = (): Looking["sight"] => {
     if (appraisal !== null && appraisal.decision.stop !== null) return "stopped";
     if (raised.length > 0) return "caution";
-    if (appraisal === null && fault === null) return "waiting";
+    if (!isReady || (appraisal === null && fault === null)) return "waiting";
     return look === null || isDeciding ? "end" : "card";
   };
 

@@ -36,7 +36,7 @@ async function reach(page: Page, name: string): Promise<void> {
   });
   // Front and rear are one entry.
   const entry = name.replace(/: (front|rear)$/, "");
-  await list.getByRole("button", { name: `Look now: ${entry}` }).click();
+  await list.getByRole("button", { name: `Look now ${entry}` }).click();
   await expect.poll(() => heading(page).textContent()).toBe(name);
 }
 
@@ -44,20 +44,23 @@ async function reach(page: Page, name: string): Promise<void> {
 async function press(page: Page, level: string | RegExp): Promise<void> {
   const before = await heading(page).textContent();
   await card(page).getByRole("button", { name: level }).first().click();
-  await page.waitForFunction((text) => document.querySelector(".ask h2")?.textContent !== text, before);
+  await was(page)
+    .getByText(/Offer (up|down|stays|now)/)
+    .waitFor();
   await settled(page);
-}
-
-async function faults(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+  if (await button(page, "Go on looking").isVisible()) await button(page, "Go on looking").click();
+  await page.waitForFunction((text) => document.querySelector(".ask h2")?.textContent !== text, before);
 }
 
 /** Nothing that axe finds in either theme, nothing wider than the screen, no target too small. */
 async function expectSound(page: Page, state: string): Promise<void> {
   for (const colorScheme of ["light", "dark"] as const) {
     await page.emulateMedia({ colorScheme });
-    expect(await faults(page), `${state}, ${colorScheme}`).toEqual([]);
+    const axe = new AxeBuilder({ page });
+    // The theme changes colours alone.
+    const { violations } = await (colorScheme === "light" ? axe : axe.withRules("color-contrast")).analyze();
+    const faults = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+    expect(faults, `${state}, ${colorScheme}`).toEqual([]);
   }
   const { width } = page.viewportSize()!;
   expect(await page.evaluate(() => document.documentElement.scrollWidth), state).toBeLessThanOrEqual(width);
@@ -88,7 +91,7 @@ describe("on the spot", () => {
     await button(page, "Go on").click();
     await heading(page).waitFor();
     await page.getByRole("heading", { level: 1, name: "Road racing, 1980s" }).waitFor();
-    await bar(page).getByText("Look on before you offer").waitFor();
+    await bar(page).getByText("Look on before you offer", { exact: true }).waitFor();
     await bar(page)
       .getByText(/^At the €70 asked: €\d+ an hour, likely between/)
       .waitFor();
@@ -114,7 +117,7 @@ describe("on the spot", () => {
     await page.getByText(/^At €30: €\d+ an hour\.$/).waitFor();
     // What is owed is told apart, whether or not it pays.
     const owed = page.getByRole("region", { name: /looks owed/ });
-    await owed.getByText("Serial number").waitFor();
+    await owed.getByText("Serial number", { exact: true }).first().waitFor();
 
     await button(page, "Take home").click();
     expect(await page.getByLabel("What you paid").inputValue()).toBe("30");
@@ -178,14 +181,10 @@ describe("on the spot", () => {
     expect(await most(page).textContent()).toBe(before);
     const put = (await heading(page).textContent()) ?? "";
     await button(page, "Later").click();
-    const seen = new Set<string>();
-    for (let name = await heading(page).textContent(); name !== put && seen.size < 60; ) {
-      seen.add(name ?? "");
-      await button(page, "Later").click();
-      name = await heading(page).textContent();
-    }
-    expect(seen).not.toContain(asked);
-    expect(await heading(page).textContent()).toBe(put);
+    // Nothing else is worth its minute: the page ends, and comes back to what was put off, not to what cannot be told.
+    await page.getByText("One look is still worth its minute.").waitFor();
+    await button(page, "Look on").click();
+    await expect.poll(() => heading(page).textContent()).toBe(put);
   });
 
   test("asks front then rear, or both alike at once", async ({ page }) => {
@@ -226,7 +225,7 @@ describe("on the spot", () => {
     await was(page)
       .getByText(/^Stem depth: 70 and 56 mm\./)
       .waitFor();
-    expect(await heading(page).textContent()).not.toBe("Look for the stem\u2019s mark");
+    await expect.poll(() => heading(page).textContent()).not.toBe("Look for the stem\u2019s mark");
   });
 
   test("a removed serial number stops everything: no money, no bargaining, and a way back", async ({
@@ -269,6 +268,9 @@ describe("on the spot", () => {
     for (const pick of RACER) {
       await button(page, pick).focus();
       await page.keyboard.press("Enter");
+      // The next question takes the focus.
+      await button(page, pick).waitFor({ state: "detached" });
+      await page.locator("h1:focus").waitFor();
     }
     await page.getByLabel("Asking price").focus();
     await page.keyboard.type("70");
@@ -319,9 +321,7 @@ describe("on the spot", () => {
     expect(Math.min(...all)).toBeGreaterThanOrEqual(60);
   });
 
-  test("has nothing that axe finds in any of its states, at 390 pixels and with text at 200 %", async ({
-    page,
-  }) => {
+  test("has nothing that axe finds while it is described and looked at, at 390 pixels", async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 844 });
     await page.goto("/spot");
     await page.getByRole("heading", { level: 1, name: "What kind is it?" }).waitFor();
@@ -331,16 +331,24 @@ describe("on the spot", () => {
     await button(page, "Not known yet").click();
     await heading(page).waitFor();
     await expectSound(page, "card");
-    await press(page, /./);
+  });
+
+  test("has nothing that axe finds at its end, at 390 pixels", async ({ page }) => {
+    await start(page);
     await button(page, "Decide on what you saw").click();
     for (const choice of ["Offer", "Leave", "Take home"]) {
       await button(page, choice).first().click();
       await expectSound(page, choice);
     }
+  });
+
+  test("has room for text at 200 % on a phone", async ({ page }) => {
+    await start(page);
+    const wide = () => page.evaluate(() => document.documentElement.scrollWidth);
     await page.addStyleTag({ content: "html { font-size: 200% }" });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
-    await button(page, /^Look on/).click();
-    await heading(page).waitFor();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    await expect.poll(wide, { message: "card" }).toBeLessThanOrEqual(390);
+    await button(page, "Decide on what you saw").click();
+    await button(page, "Offer").click();
+    await expect.poll(wide, { message: "offer" }).toBeLessThanOrEqual(390);
   });
 });
