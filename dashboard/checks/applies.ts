@@ -23,6 +23,7 @@ export function safetyOf(check: Check, level: Check["levels"][number], attribute
   return (adjusted ?? level).safety;
 }
 
-function holds(conditions: readonly Condition[], attributes: Described): boolean {
+/** Whether every condition holds on a description that is settled. */
+export function holds(conditions: readonly Condition[], attributes: Described): boolean {
   return conditions.every(({ attribute, isOneOf }) => isOneOf.includes(attributes[attribute] ?? ""));
 }

@@ -47,7 +47,8 @@ export function PlanPanel({ appraisal, names, picked, onPick, ownParts }: PlanPa
   );
 }
 
-function PlanPicks(props: {
+/** Which course's plan is shown. */
+export function PlanPicks(props: {
   planned: readonly CourseOutcome[];
   chosen: CourseId;
   onPick: (course: CourseId) => void;

@@ -90,7 +90,8 @@ export function StopTerm({ limit, currency }: { limit: StopLimit; currency: stri
   return <Explained text={stopWords(limit, currency)} words={/Stop trying/} of="stop-limit" />;
 }
 
-function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
+/** Why a job is in the plan, what it uses, its torque, and the check that proves it done. */
+export function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
   const { torque, proof, because, redecide, parts, assumed } = operation;
   const facts: [string, string][] = [];
   if (because.length > 0) {
