@@ -138,7 +138,7 @@ describe("on the spot", () => {
     const line = page.locator("details.check").filter({ hasText: "Headset play and roughness" });
     await line.getByText("Rough", { exact: true }).waitFor();
     await page.goBack();
-    await page.locator(".done").getByText("Headset").waitFor();
+    await page.locator(".done b").getByText("Headset").waitFor();
     await page.reload();
     await was(page)
       .getByText(/^Headset: rough\./)
@@ -333,14 +333,14 @@ describe("on the spot", () => {
     await expectSound(page, "card");
   });
 
-  test("has nothing that axe finds at its end, at 390 pixels", async ({ page }) => {
-    await start(page);
-    await button(page, "Decide on what you saw").click();
-    for (const choice of ["Offer", "Leave", "Take home"]) {
+  for (const choice of ["Offer", "Leave", "Take home"]) {
+    test(`has nothing that axe finds at its end, at 390 pixels: ${choice}`, async ({ page }) => {
+      await start(page);
+      await button(page, "Decide on what you saw").click();
       await button(page, choice).first().click();
       await expectSound(page, choice);
-    }
-  });
+    });
+  }
 
   test("has room for text at 200 % on a phone", async ({ page }) => {
     await start(page);
