@@ -5,6 +5,8 @@ import { Heading } from "./parts/Heading.tsx";
 import { Later } from "./parts/Later.tsx";
 import { Masthead, Tabs } from "./parts/Masthead.tsx";
 import { Trouble } from "./parts/Trouble.tsx";
+import { WorkedOut } from "./parts/WorkedOut.tsx";
+import { askingOf, finds } from "./state/finds.ts";
 import { loadReference, reference, referenceFault } from "./state/reference.ts";
 import { type Route, route } from "./state/route.ts";
 
@@ -14,9 +16,21 @@ export function App() {
     <div class={hasTabs(here) ? "shell has-tabs" : "shell"}>
       <Masthead />
       {referenceFault.value !== null && reference.value === null ? <NoReference /> : <Page key={key()} />}
+      {hasFinds(here) && <WorkedOut askings={askingsOf(here)} />}
       {hasTabs(here) && <Tabs />}
     </div>
   );
+}
+
+/** Whether a page shows the answers about finds, and nothing but them. */
+function hasFinds({ page }: Route): boolean {
+  return page !== "nowhere" && page !== "prices" && page !== "together" && reference.value !== null;
+}
+
+/** The conversations whose answers a page shows. */
+function askingsOf(here: Route) {
+  if ("id" in here) return here.id === null ? [] : [askingOf(here.id)];
+  return finds.value.map(({ id }) => askingOf(id));
 }
 
 /** Where a find is looked at, its verdict stands at the foot in place of the tabs. */
@@ -39,6 +53,8 @@ function Page() {
       return <FindPage id={here.id} />;
     case "listing":
       return <Later title="What to ask" load={listingPage} />;
+    case "stand":
+      return <Later title="On the stand" load={standPage} />;
     case "describe":
       return <DescribePage id={here.id} />;
     case "spot":
@@ -49,16 +65,23 @@ function Page() {
       return <Later title="Side by side" load={comparePage} />;
     case "together":
       return <Later title="Which together" load={togetherPage} />;
+    case "shared":
+      return <Later title="A shared find" load={sharedPage} />;
+    case "sheets":
+      return <Later title="Blank inspection sheet" load={sheetsPage} />;
     case "nowhere":
       return <Nowhere />;
   }
 }
 
 const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
+const standPage = () => import("./pages/StandPage.tsx").then(({ StandPage }) => StandPage);
 const spotPage = () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => SpotPage);
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);
+const sharedPage = () => import("./pages/SharedPage.tsx").then(({ SharedPage }) => SharedPage);
+const sheetsPage = () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) => SheetsPage);
 
 function Nowhere() {
   return (
