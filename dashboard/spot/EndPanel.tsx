@@ -48,13 +48,13 @@ export function EndPanel(props: EndPanelProps) {
         <h2 id="end-title" ref={heading} tabIndex={-1}>
           {words.title}
         </h2>
-        <p class="why">{words.line}</p>
-        <div class="choices ends">
+        <p class="whynext">{words.line}</p>
+        <div class="choices endings">
           {choices.map(({ value, label }) => (
             <button
               key={value}
               type="button"
-              class="level"
+              class="press"
               aria-expanded={choice === value}
               onClick={() => setChoice(choice === value ? null : value)}
             >

@@ -1,7 +1,8 @@
 import { NEEDED } from "../answers/answers.ts";
+import { DemoLine } from "../parts/DemoLine.tsx";
+import { handling, setHandling } from "../state/handling.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
-import { handling, setHandling } from "./state.ts";
 
 /** Larger buttons, at hand under the card. */
 export function Gloves() {
@@ -30,11 +31,11 @@ export function Handles({ own, known, onReopen }: StageProps) {
           checked={keys}
           onChange={(event) => setHandling({ gloves, keys: event.currentTarget.checked })}
         />
-        <span>Keys answer: 1 to 6 a level, 0 can{"\u2019"}t tell, U undo</span>
+        <span>Keys answer: 1 to 9 a level, 0 can{"\u2019"}t tell, U undo</span>
       </label>
       <details>
         <summary>What it is</summary>
-        <ul class="done">
+        <ul class="lookrows">
           {NEEDED.map((name) => (
             <li key={name}>
               <b>{known.attributes[name].find(({ value }) => value === attributes[name])?.label}</b>
@@ -45,6 +46,7 @@ export function Handles({ own, known, onReopen }: StageProps) {
           ))}
         </ul>
       </details>
+      <DemoLine own />
       <p>
         <a class="tall" href={`/describe/${encodeURIComponent(own.id)}`}>
           All the details

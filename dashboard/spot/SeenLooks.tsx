@@ -18,7 +18,7 @@ export function SeenLooks({ known, looks, looking }: SeenLooksProps) {
   return (
     <section class="panel" aria-labelledby="seen-title">
       <h2 id="seen-title">{seen.length === 0 ? "Put off so far" : seenTitle(seen, known.currency)}</h2>
-      <ul class="done">
+      <ul class="lookrows">
         {[...looks].reverse().map((step) => {
           const check = known.checks.find(({ id }) => id === step.check);
           if (check === undefined) return null;

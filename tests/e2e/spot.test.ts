@@ -138,7 +138,7 @@ describe("on the spot", () => {
     const line = page.locator("details.check").filter({ hasText: "Headset play and roughness" });
     await line.getByText("Rough", { exact: true }).waitFor();
     await page.goBack();
-    await page.locator(".done b").getByText("Headset").waitFor();
+    await page.locator(".lookrows b").getByText("Headset").waitFor();
     await page.reload();
     await was(page)
       .getByText(/^Headset: rough\./)
@@ -211,16 +211,16 @@ describe("on the spot", () => {
     await start(page);
     await reach(page, "Look for the stem\u2019s mark");
     await page.getByText("Measure it instead").click();
-    await page.getByLabel("Length in the steerer").fill("900");
-    await page.getByLabel(/^Marked minimum/).fill("56");
+    await page.getByRole("textbox", { name: "Length in the steerer" }).fill("900");
+    await page.getByRole("textbox", { name: /^Marked minimum/ }).fill("56");
     await button(page, "Take this reading").click();
     await card(page)
       .getByText(/at most 400|400 or less|400 mm/)
       .first()
       .waitFor();
-    expect(await page.getByLabel("Length in the steerer").inputValue()).toBe("900");
+    expect(await page.getByRole("textbox", { name: "Length in the steerer" }).inputValue()).toBe("900");
     expect(await heading(page).textContent()).toBe("Look for the stem\u2019s mark");
-    await page.getByLabel("Length in the steerer").fill("70");
+    await page.getByRole("textbox", { name: "Length in the steerer" }).fill("70");
     await button(page, "Take this reading").click();
     await was(page)
       .getByText(/^Stem depth: 70 and 56 mm\./)
@@ -308,7 +308,7 @@ describe("on the spot", () => {
     await start(page);
     const height = () =>
       card(page)
-        .locator(".level")
+        .locator(".press")
         .first()
         .evaluate((one) => one.getBoundingClientRect().height);
     expect(await height()).toBeGreaterThanOrEqual(52);
@@ -316,7 +316,7 @@ describe("on the spot", () => {
     await page.reload();
     await heading(page).waitFor();
     const all = await card(page)
-      .locator(".level")
+      .locator(".press")
       .evaluateAll((levels) => levels.map((one) => one.getBoundingClientRect().height));
     expect(Math.min(...all)).toBeGreaterThanOrEqual(60);
   });

@@ -130,7 +130,14 @@ describe("the bar", () => {
     const stopped = appraisal({
       decision: decided({ stop: "serial", walkAwayPrice: null }),
       cautions: [
-        { id: "serial", title: "Stolen", kind: "hard", text: "Do not pay.", because: "Serial number: Filed" },
+        {
+          id: "serial",
+          title: "Stolen",
+          kind: "hard",
+          text: "Do not pay.",
+          because: "Serial number: Filed",
+          bears: { checks: ["serial"], operations: [] },
+        },
       ],
     });
     const words = barWords(stopped, terms);
