@@ -1,5 +1,7 @@
 import { NEEDED } from "../answers/answers.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
+import { WorkedOut } from "../parts/WorkedOut.tsx";
+import type { FindAsking } from "../state/finds.ts";
 import { handling, setHandling } from "../state/handling.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
@@ -20,7 +22,7 @@ export function Gloves() {
 }
 
 /** Whether keys answer, what was picked, and the long form. */
-export function Handles({ own, known, onReopen }: StageProps) {
+export function Handles({ own, known, asking, onReopen }: StageProps & { asking: FindAsking }) {
   const { gloves, keys } = handling.value;
   const { attributes } = own.answers;
   return (
@@ -47,6 +49,7 @@ export function Handles({ own, known, onReopen }: StageProps) {
         </ul>
       </details>
       <DemoLine own />
+      <WorkedOut askings={[asking]} />
       <p>
         <a class="tall" href={`/describe/${encodeURIComponent(own.id)}`}>
           All the details
