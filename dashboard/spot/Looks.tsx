@@ -52,7 +52,12 @@ export function Looks(props: StageProps & { asking: FindAsking }) {
   return (
     <>
       <main class={handling.value.gloves ? "page spot gloved" : "page spot"} id="main">
-        <LooksHead {...props} checks={checks} focus={acted && sight !== "card"} />
+        <LooksHead
+          {...props}
+          checks={checks}
+          isStopped={sight === "stopped"}
+          focus={acted && sight !== "card"}
+        />
         <div class="spotgrid">
           <div class="spotmain">
             {lastTold !== null && (

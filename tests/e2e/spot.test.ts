@@ -240,7 +240,7 @@ describe("on the spot", () => {
     await settled(page);
     await bar(page).getByText("Do not pay, do not bargain.").waitFor();
     expect(await bar(page).textContent()).not.toContain("€");
-    expect(await page.locator(".spotmain").textContent()).not.toContain("€");
+    expect(await page.locator("main").textContent()).not.toContain("€");
     await expectSound(page, "stopped");
     await button(page, "Undo").click();
     await expect.poll(() => heading(page).textContent()).toBe("Read the serial number");
