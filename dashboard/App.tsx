@@ -22,9 +22,15 @@ export function App() {
   );
 }
 
-/** Whether a page shows the answers about finds, and nothing but them. */
+/** Whether a page shows the answers about finds, and nothing but them. The spot says it itself: its foot is the verdict's. */
 function hasFinds({ page }: Route): boolean {
-  return page !== "nowhere" && page !== "prices" && page !== "together" && reference.value !== null;
+  return (
+    page !== "nowhere" &&
+    page !== "spot" &&
+    page !== "prices" &&
+    page !== "together" &&
+    reference.value !== null
+  );
 }
 
 /** The conversations whose answers a page shows. */
