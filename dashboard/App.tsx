@@ -22,7 +22,9 @@ export function App() {
 /** A page is made anew when another find is opened, but not when a new description gets its address. */
 function key(): string {
   const here = route.value;
-  return here.page === "find" || here.page === "listing" ? `${here.page} ${here.id}` : here.page;
+  return here.page === "find" || here.page === "listing" || here.page === "selling"
+    ? `${here.page} ${here.id}`
+    : here.page;
 }
 
 function Page() {
@@ -42,6 +44,8 @@ function Page() {
       return <Later title="Side by side" load={comparePage} />;
     case "together":
       return <Later title="Which together" load={togetherPage} />;
+    case "selling":
+      return <Later title="Selling" load={sellingPage} />;
     case "nowhere":
       return <Nowhere />;
   }
@@ -51,6 +55,7 @@ const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage 
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);
+const sellingPage = () => import("./pages/SellingPage.tsx").then(({ SellingPage }) => SellingPage);
 
 function Nowhere() {
   return (

@@ -1,5 +1,13 @@
 import { type Fault, faultOf } from "./fault.ts";
-import type { Appraisal, AppraisalBody, ComparisonAnswer, ComparisonBody, Reference } from "./types.ts";
+import type {
+  Appraisal,
+  AppraisalBody,
+  ComparisonAnswer,
+  ComparisonBody,
+  Reference,
+  SellingBody,
+  SellingPlan,
+} from "./types.ts";
 
 /** An answer, or why there is none. */
 export type Outcome<T> = { readonly ok: T } | { readonly fault: Fault };
@@ -12,6 +20,11 @@ export function appraise(body: AppraisalBody, signal: AbortSignal): Promise<Outc
 /** Several finds, and which of them to take together. */
 export function compareFinds(body: ComparisonBody, signal: AbortSignal): Promise<Outcome<ComparisonAnswer>> {
   return post<ComparisonAnswer>("/v1/comparisons", body, signal);
+}
+
+/** What to ask for one find, when to come down, what to take. */
+export function sellingPlan(body: SellingBody, signal: AbortSignal): Promise<Outcome<SellingPlan>> {
+  return post<SellingPlan>("/v1/selling-plans", body, signal);
 }
 
 /** Everything the form needs. */

@@ -28,7 +28,9 @@ export type {
   Reference,
   ReportedFinding,
   ReportedPlan,
+  SellingPlan,
   Sensitivity,
   StopLimit,
   ValueBand,
 } from "../../worker/api/types.ts";
+export type { SellingBody } from "./sellingTypes.ts";

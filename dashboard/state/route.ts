@@ -9,9 +9,10 @@ export type Route =
   | { readonly page: "prices" }
   | { readonly page: "compare" }
   | { readonly page: "together" }
+  | { readonly page: "selling"; readonly id: string | null }
   | { readonly page: "nowhere" };
 
-/** Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/describe", "/describe/<id>", "/prices", "/compare", "/together". */
+/** Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/describe", "/describe/<id>", "/prices", "/compare", "/together", "/selling", "/selling/<id>". */
 export function routeOf(path: string): Route {
   const [first, second, ...more] = path.split("/").filter((part) => part !== "");
   if (first === undefined) return { page: "finds" };
@@ -22,6 +23,7 @@ export function routeOf(path: string): Route {
   if (first === "finds" && second !== undefined) return { page: "find", id: decoded(second) };
   if (second === undefined && (first === "prices" || first === "compare" || first === "together"))
     return { page: first };
+  if (first === "selling") return { page: "selling", id: second === undefined ? null : decoded(second) };
   if (first === "describe") return { page: "describe", id: second === undefined ? null : decoded(second) };
   return { page: "nowhere" };
 }

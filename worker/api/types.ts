@@ -35,6 +35,7 @@ export type { Check, Level, MeasuredInput } from "../engine/inspection/check.ts"
 export type { Factor as HistoryFactor } from "../engine/inspection/history/factor.ts";
 export type { Observation, Observations, Reading } from "../engine/inspection/observation.ts";
 export type { Budgets, ComparedFind, MeritEntry, Objective } from "../engine/portfolio/comparison.ts";
+export type { SellingPlan } from "../engine/selling/sellingPlan.ts";
 export type { CourseId } from "../engine/service/operation.ts";
 export type { ComparisonAnswer, FindProblem } from "./comparisonAnswer.ts";
 export type { FieldError, Problem } from "./problem.ts";
