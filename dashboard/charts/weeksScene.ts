@@ -97,18 +97,20 @@ function paintPrices({ ink, at, palette }: Pen, begun: readonly WeekMark[]): voi
   }
 }
 
-/** The lowest offer to take: round dots along the middles of the weeks. */
+/** The lowest offer to take: round dots along the middles of the weeks, level to the ends. */
 function paintLowest({ ink, at, palette }: Pen): void {
-  line(
-    ink,
-    at.filter((_, i) => i % 3 === 2),
-    () => {
-      ink.lineWidth = 2.5;
-      ink.lineCap = "round";
-      ink.strokeStyle = palette.ink;
-      ink.setLineDash([0.1, 6]);
-    },
-  );
+  const middles = at.filter((_, i) => i % 3 === 2);
+  const first = middles[0];
+  const last = middles.at(-1);
+  if (first === undefined || last === undefined) return;
+  const start = { x: at[0]?.x ?? first.x, y: first.y };
+  const end = { x: at.at(-2)?.x ?? last.x, y: last.y };
+  line(ink, [start, ...middles, end], () => {
+    ink.lineWidth = 2.5;
+    ink.lineCap = "round";
+    ink.strokeStyle = palette.ink;
+    ink.setLineDash([0.1, 6]);
+  });
 }
 
 function line(ink: CanvasRenderingContext2D, points: readonly Point[], style: () => void): void {

@@ -58,11 +58,11 @@ export function sellingFacts(plan: SellingPlan): readonly SellingFact[] {
 }
 
 function holdFact({ holdUntil, market, currency }: SellingPlan): SellingFact {
-  const name = "Hold it for the season?";
+  const name = "Holding it for the season";
   if (market.month === null)
     return { name, figure: "not known", more: "set the month below, and the months ahead are weighed" };
   if (holdUntil === null)
-    return { name, figure: "no", more: "no later month brings more than keeping it costs" };
+    return { name, figure: "not worth it", more: "no later month brings more than keeping it costs" };
   return {
     name,
     figure: `until ${MONTHS[holdUntil.month - 1] ?? `month ${holdUntil.month}`}`,

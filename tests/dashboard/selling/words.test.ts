@@ -133,17 +133,17 @@ describe("what it comes to", () => {
       "Until it is gone: 3.9 weeks, on average, likely 0.6 to 8",
       "Not sold in 8 weeks: 1 in 10, then a quick sale at about €190",
       "What round prices cost: €1, against prices to the cent",
-      "Hold it for the season?: no, no later month brings more than keeping it costs",
+      "Holding it for the season: not worth it, no later month brings more than keeping it costs",
     ]);
   });
 
   test("holding it: a month and its gain, or that the month is not known", () => {
-    expect(fact(/Hold/, plan({ holdUntil: { month: 5, gain: 23 } }))).toMatchObject({
+    expect(fact(/Holding/, plan({ holdUntil: { month: 5, gain: 23 } }))).toMatchObject({
       figure: "until May",
       more: "brings about €23 more, after what keeping it costs",
     });
     const { market } = plan();
-    expect(fact(/Hold/, plan({ market: { ...market, month: null } }))?.figure).toBe("not known");
+    expect(fact(/Holding/, plan({ market: { ...market, month: null } }))?.figure).toBe("not known");
   });
 
   test("what is done where it has not sold", () => {
