@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { WHOLE_STATES } from "../../engine/selling/demand/sellingTables.ts";
 import {
   FALLBACKS,
   type MarketTerms,
@@ -8,7 +9,6 @@ import {
   type Points,
   type SellingPlan,
   type SoldAs,
-  WHOLE_STATES,
 } from "../../engine/selling/sellingPlan.ts";
 import { ids, money, share, words } from "./figures.ts";
 import { source } from "./value.ts";

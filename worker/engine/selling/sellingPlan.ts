@@ -1,9 +1,6 @@
 import type { CheckId } from "../inspection/check.ts";
 import type { Money, Probability } from "../quantity.ts";
-
-/** States a bicycle is sold whole in. */
-export const WHOLE_STATES = ["asFound", "madeSafe", "restored"] as const;
-export type WholeState = (typeof WHOLE_STATES)[number];
+import type { WholeState } from "./demand/sellingTables.ts";
 
 export const FALLBACKS = ["given", "quick-sale", "parts"] as const;
 /** What is done where it has not sold: what the request says it brings, a quick sale below the going rate, or breaking it for parts. */
