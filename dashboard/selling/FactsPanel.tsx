@@ -1,11 +1,11 @@
 import type { SellingFact } from "../words/sellingFacts.ts";
 
 /** What the plan comes to. */
-export function FactsPanel({ facts }: { facts: readonly SellingFact[] }) {
+export function FactsPanel({ facts, counted }: { facts: readonly SellingFact[]; counted: string }) {
   return (
     <section class="panel" aria-labelledby="comes-title">
       <h2 id="comes-title">What it comes to</h2>
-      <p class="small">After haggling, before fees and post.</p>
+      <p class="small">{counted}</p>
       <dl class="sellfacts">
         {facts.map(({ name, figure, more }) => (
           <div key={name}>

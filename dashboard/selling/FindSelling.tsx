@@ -2,7 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import type { Appraisal, Reference } from "../api/types.ts";
 import { namesIn } from "../find/names.ts";
-import type { Find } from "../finds/find.ts";
+import { type Find, withGoal } from "../finds/find.ts";
 import { isInvented, ownership } from "../finds/ownership.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
@@ -51,7 +51,9 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
   const open = ground?.kind === "open" ? ground : null;
   useAsked(
     planAsking,
-    open === null || state === undefined ? null : sellingBody(find.body, state, { seller, bike }, entry.made),
+    open === null || state === undefined
+      ? null
+      : sellingBody(withGoal(find.body, goal), state, { seller, bike }, entry.made),
   );
   const plan = open === null ? null : planAsking.answer.value;
   const { currency } = known;

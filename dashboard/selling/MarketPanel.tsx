@@ -78,7 +78,7 @@ export function MarketPanel({ id, seller, bike, month, plan, currency, fault }: 
           choices={MONTHS.map((label, i) => ({ value: String(i + 1), label }))}
           value={seller.month === undefined ? undefined : String(seller.month)}
           onValue={(value) => putSeller("month", value === undefined ? undefined : Number(value))}
-          messages={messagesAt(fault, "/market/month")}
+          messages={messagesAt(fault, "/workshop/month")}
           none={month === undefined ? "Not known: an average" : `As appraised: ${MONTHS[month - 1]}`}
         />
       </div>

@@ -34,36 +34,42 @@ export function PlanSheet({ plan, shown, title, called, note, picture }: PlanShe
         {CHART_WORDS.read}
         {shown && ` ${CHART_WORDS.readLowest}`}
       </p>
-      <table>
-        <thead>
-          <tr>
-            <th>When</th>
-            <th>Ask</th>
-            {shown && <th>Take at least</th>}
-            <th>Sold by then</th>
-          </tr>
-        </thead>
-        <tbody>
-          {stretches(path).map((stretch) => (
-            <tr key={stretch.from}>
-              <td>{capital(weekWords(stretch))}</td>
-              <td>{askedMoney(stretch.price, currency)}</td>
-              {shown && <td>{lowestRange(stretch, currency)}</td>}
-              <td>{outOf(stretch.sold, 10)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      <h2>What it comes to</h2>
-      <ul>
-        {sellingFacts(plan).map(({ name, figure, more }) => (
-          <li key={name}>
-            {name}: {figure}, {more}.
-          </li>
-        ))}
-      </ul>
-      <h2>Terms</h2>
-      <p>{marketWords(market, currency)}</p>
+      <div class="plancolumns">
+        <div>
+          <table>
+            <thead>
+              <tr>
+                <th>When</th>
+                <th>Ask</th>
+                {shown && <th>Take at least</th>}
+                <th>Sold by then</th>
+              </tr>
+            </thead>
+            <tbody>
+              {stretches(path).map((stretch) => (
+                <tr key={stretch.from}>
+                  <td>{capital(weekWords(stretch))}</td>
+                  <td>{askedMoney(stretch.price, currency)}</td>
+                  {shown && <td>{lowestRange(stretch, currency)}</td>}
+                  <td>{outOf(stretch.sold, 10)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+        <div>
+          <h2>What it comes to</h2>
+          <ul>
+            {sellingFacts(plan).map(({ name, figure, more }) => (
+              <li key={name}>
+                {name}: {figure}, {more}.
+              </li>
+            ))}
+          </ul>
+          <h2>Terms</h2>
+          <p>{marketWords(market, currency)}</p>
+        </div>
+      </div>
       <p class="blank">
         <span>Listed on (week 1 begins)</span>
         <span class="rule" />

@@ -4,7 +4,7 @@ import type { Appraisal, AppraisalBody, Reference, SellingPlan } from "../api/ty
 import type { Find } from "../finds/find.ts";
 import { isInvented } from "../finds/ownership.ts";
 import { ListingDraft } from "../listing/ListingDraft.tsx";
-import { sellingFacts } from "../words/sellingFacts.ts";
+import { countedWords, sellingFacts } from "../words/sellingFacts.ts";
 import type { OfferMade } from "./body.ts";
 import { FactsPanel } from "./FactsPanel.tsx";
 import { MarketPanel } from "./MarketPanel.tsx";
@@ -43,7 +43,7 @@ export function SellingPanels(props: SellingPanelsProps) {
       <div class="a">
         <PricePanel plan={plan} shown={shown} onShown={onShown} onPrint={onPrint} dimmed={dimmed} />
         <OfferPanel plan={plan} entry={entry} answered={answered} fault={fault} />
-        <FactsPanel facts={facts} />
+        <FactsPanel facts={facts} counted={countedWords(plan.market)} />
         <MarketPanel
           id={find.id}
           seller={seller}

@@ -14,22 +14,21 @@ export interface OfferMade {
  * own, else the one that the find is appraised for. What nobody set is left out, and the service's own figure stands.
  */
 export function sellingBody(
-  { find, observations, comparables, workshop }: AppraisalBody,
+  appraised: AppraisalBody,
   state: WholeState,
   { seller, bike }: { readonly seller: SellerTerms; readonly bike: BikeTerms },
   offer: OfferMade | null,
 ): SellingBody {
-  const { weeks, storagePerWeek, haggling, month = workshop?.month } = seller;
+  const { month, weeks, storagePerWeek, haggling } = seller;
   const { arrivalsPerWeek, fallback } = bike;
-  const market = given({ arrivalsPerWeek, weeks, storagePerWeek, haggling, month, fallback });
-  // A find's words come from the catalogue or from older answers; one that the API no longer takes it refuses by name.
+  const market = given({ arrivalsPerWeek, weeks, storagePerWeek, haggling, fallback });
   return {
-    find,
-    ...given({ observations, comparables }),
+    ...appraised,
+    ...(month === undefined ? {} : { workshop: { ...appraised.workshop, month } }),
     state,
     ...(Object.keys(market).length === 0 ? {} : { market }),
     ...(offer === null ? {} : { offer }),
-  } as SellingBody;
+  };
 }
 
 /** The fields that have a value. */

@@ -62,7 +62,11 @@ export function weekWords({ from, to }: Pick<Stretch, "from" | "to">): string {
   return from === to ? `week ${from}` : `weeks ${from} to ${to}`;
 }
 
-/** "€350 in weeks 1 to 3, €325 in weeks 4 to 5, €295 from week 6 on." */
+/** More prices than this are told by the first few and the last; the table holds all. */
+const MOST_PRICES = 5;
+const FIRST_PRICES = 3;
+
+/** "€350 in weeks 1 to 3, €325 in weeks 4 to 5, €295 from week 6 on."; of many, the first few and the last. */
 export function stepsWords(path: readonly PlannedWeek[], currency: string): string {
   const joined = stretches(path);
   const told = joined.map((stretch, i) => {
@@ -70,7 +74,8 @@ export function stepsWords(path: readonly PlannedWeek[], currency: string): stri
     const last = i === joined.length - 1 && joined.length > 1 && stretch.from !== stretch.to;
     return last ? `${ask} from week ${stretch.from} on` : `${ask} in ${weekWords(stretch)}`;
   });
-  return `${told.join(", ")}.`;
+  if (told.length <= MOST_PRICES) return `${told.join(", ")}.`;
+  return `${told.slice(0, FIRST_PRICES).join(", ")}, and so on, at last ${told.at(-1)}.`;
 }
 
 /** "Half of all outcomes have sold by week 3, 9 in 10 by week 8". */

@@ -28,6 +28,12 @@ export function fallbackWords({ kind, amount }: SellingPlan["fallback"], currenc
   return kind === "parts" ? `broken for parts, ${about}` : `a quick sale at ${about}`;
 }
 
+/** What the money of a plan is counted after. */
+export function countedWords({ fee }: SellingPlan["market"]): string {
+  const none = fee.rate === 0 && fee.fixed === 0;
+  return none ? "After haggling, before fees and post." : "After haggling and fees, before post.";
+}
+
 /** What the plan comes to: takings, weeks, what happens if it does not sell, what round prices cost, whether to hold it. */
 export function sellingFacts(plan: SellingPlan): readonly SellingFact[] {
   const { currency, path, expectedTakings, takings, expectedWeeks, weeks, chanceUnsold } = plan;

@@ -108,8 +108,9 @@ describe("selling", () => {
     await page.goto("/selling");
     await page.getByRole("link", { name: "Sell another bicycle" }).click();
     await headed(page, /^What do you sell\?$/);
+    // The last answer puts the plan in place of the questions.
     for (const label of ["Hybrid", "2010s", "Aluminium", "Mid"])
-      await page.getByRole("radio", { name: label, exact: true }).first().check();
+      await page.getByRole("radio", { name: label, exact: true }).first().click();
     await headed(page, /(Ask|ask) €\d+, /);
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("H1");
     await page.getByRole("radio", { name: /^Made safe/ }).check();
@@ -158,9 +159,6 @@ describe("selling", () => {
     const title = await openPlan(page);
     await page.getByRole("button", { name: "Print the price plan" }).click();
     await page.locator("html[data-printed]").waitFor({ state: "attached" });
-    const pdf = await page.pdf({ preferCSSPageSize: true });
-    // One page object, besides the tree of pages (ISO 32000-1, 7.7.3.3).
-    expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
     await page.emulateMedia({ media: "print" });
     const sheet = page.locator(".sheets");
     expect(await sheet.getByRole("heading", { level: 1 }).textContent()).toBe(title);
@@ -168,9 +166,13 @@ describe("selling", () => {
     expect(await sheet.textContent()).not.toContain("Take at least");
     expect(await sheet.locator("img").evaluate((img) => (img as HTMLImageElement).naturalWidth)).toBe(2000);
     expect(await page.locator("#app").isVisible()).toBe(false);
-    await page.evaluate(() => dispatchEvent(new Event("afterprint")));
-    await page.emulateMedia({ media: "screen" });
+    await page.emulateMedia({ media: null });
+    const pdf = await page.pdf({ preferCSSPageSize: true });
+    // One page object, besides the tree of pages (ISO 32000-1, 7.7.3.3).
+    expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
+    // The dialogue has closed: the page is as before.
     expect(await sheet.count()).toBe(0);
+    expect(await page.locator("#app").isVisible()).toBe(true);
   });
 
   test("has nothing that axe finds and nothing wider than the screen, light and dark, and with text twice as large", async ({
@@ -189,9 +191,12 @@ describe("selling", () => {
       }
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     }
-    await page.evaluate(() => {
-      document.documentElement.style.fontSize = "200%";
-    });
+    // As a browser does that is told to write twice as large: the page's breaks move along.
+    const devTools = await page.context().newCDPSession(page);
+    await devTools.send("Page.setFontSizes", { fontSizes: { standard: 32 } });
+    await expect
+      .poll(() => page.evaluate(() => getComputedStyle(document.documentElement).fontSize))
+      .toBe("32px");
     await expect
       .poll(() => page.evaluate(() => document.documentElement.scrollWidth))
       .toBeLessThanOrEqual(1280);

@@ -50,22 +50,18 @@ describe("the question", () => {
     workshop: { hourlyGoal: 12, month: 4 },
   } as const;
 
-  test("leaves out what nobody set, and asks for the month the find is appraised for", () => {
-    expect(sellingBody(appraised, "asFound", { seller: {}, bike: {} }, null)).toEqual({
-      find: appraised.find,
-      observations: appraised.observations,
-      state: "asFound",
-      market: { month: 4 },
-    });
-    const { workshop: _, ...bare } = appraised;
-    expect(sellingBody(bare, "asFound", { seller: {}, bike: {} }, null)).not.toHaveProperty("market");
+  test("is the appraised find in its state; what nobody set is left out", () => {
+    const body = sellingBody(appraised, "asFound", { seller: {}, bike: {} }, null);
+    expect(body).toEqual({ ...appraised, state: "asFound" });
   });
 
-  test("carries the terms and the offer", () => {
+  test("carries the terms and the offer; the seller's month goes before the find's", () => {
     const seller = { weeks: 6, storagePerWeek: 0, haggling: 0, month: 9 };
     const bike = { state: "asFound", arrivalsPerWeek: 2, fallback: 30 } as const;
     const body = sellingBody(appraised, "restored", { seller, bike }, { amount: 70, week: 2 });
-    expect(body.market).toEqual({ ...seller, arrivalsPerWeek: 2, fallback: 30 });
+    const { month, ...rest } = seller;
+    expect(body.market).toEqual({ ...rest, arrivalsPerWeek: 2, fallback: 30 });
+    expect(body.workshop).toEqual({ hourlyGoal: 12, month });
     expect(body.offer).toEqual({ amount: 70, week: 2 });
     expect(body.state).toBe("restored");
   });

@@ -110,6 +110,9 @@ describe("the weeks", () => {
     expect(stepsWords(plan().path, "EUR")).toBe(
       "€350 in weeks 1 to 3, €325 in weeks 4 to 5, €295 from week 6 on.",
     );
+    expect(stepsWords(pathOf([90, 85, 80, 75, 70, 65, 65]), "EUR")).toBe(
+      "€90 in week 1, €85 in week 2, €80 in week 3, and so on, at last €65 from week 6 on.",
+    );
     expect(stepsWords(pathOf([80]), "EUR")).toBe("€80 in week 1.");
     expect(stepsWords(pathOf([80, 80]), "EUR")).toBe("€80 in weeks 1 to 2.");
   });
