@@ -23,14 +23,16 @@ export type {
   Observations,
   PlannedOperation,
   PlannedPart,
+  PlannedWeek,
   Problem,
   Reading,
   Reference,
   ReportedFinding,
   ReportedPlan,
+  SellingBody,
   SellingPlan,
   Sensitivity,
   StopLimit,
   ValueBand,
+  WholeState,
 } from "../../worker/api/types.ts";
-export type { SellingBody } from "./sellingTypes.ts";

@@ -1,6 +1,6 @@
 import { useMemo } from "preact/hooks";
 import type { Fault } from "../api/fault.ts";
-import type { Appraisal, AppraisalBody, Reference, SellingPlan } from "../api/types.ts";
+import type { Appraisal, AppraisalBody, Reference, SellingPlan, WholeState } from "../api/types.ts";
 import type { Find } from "../finds/find.ts";
 import { isInvented } from "../finds/ownership.ts";
 import { ListingDraft } from "../listing/ListingDraft.tsx";
@@ -10,7 +10,7 @@ import { FactsPanel } from "./FactsPanel.tsx";
 import { MarketPanel } from "./MarketPanel.tsx";
 import { OfferPanel } from "./OfferPanel.tsx";
 import { PricePanel } from "./PricePanel.tsx";
-import type { BikeTerms, SellerTerms, WholeState } from "./terms.ts";
+import type { BikeTerms, SellerTerms } from "./terms.ts";
 import type { OfferEntry } from "./useOffer.ts";
 
 interface SellingPanelsProps {

@@ -1,6 +1,6 @@
+import type { WholeState } from "../api/types.ts";
 import { Picks } from "../parts/Picks.tsx";
 import { money } from "../words/money.ts";
-import type { WholeState } from "./terms.ts";
 import type { PricedWhole } from "./wholeStates.ts";
 
 /** The states in which it can be sold whole. */

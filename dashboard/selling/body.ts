@@ -1,5 +1,5 @@
-import type { AppraisalBody, SellingBody } from "../api/types.ts";
-import type { BikeTerms, SellerTerms, WholeState } from "./terms.ts";
+import type { AppraisalBody, SellingBody, WholeState } from "../api/types.ts";
+import type { BikeTerms, SellerTerms } from "./terms.ts";
 
 /** An offer that somebody made. */
 export interface OfferMade {

@@ -1,7 +1,4 @@
-import type { SellingPlan } from "../api/types.ts";
-
-/** One week of the plan, as the API answers. */
-export type PlannedWeek = SellingPlan["path"][number];
+import type { PlannedWeek } from "../api/types.ts";
 
 /** Weeks one after the other at one price. */
 export interface Stretch {

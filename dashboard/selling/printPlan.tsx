@@ -1,11 +1,10 @@
-import type { SellingPlan } from "../api/types.ts";
+import type { SellingPlan, WholeState } from "../api/types.ts";
 import { takePaper } from "../parts/paper.ts";
 import { STATE_NAMES } from "../sale/states.ts";
 import { uncapital } from "../words/count.ts";
 import { sheetNote } from "../words/sellingSheet.ts";
 import { PlanSheet } from "./PlanSheet.tsx";
 import { planSpec } from "./planSpec.ts";
-import type { WholeState } from "./terms.ts";
 
 interface PrintedPlan {
   readonly plan: SellingPlan;

@@ -1,4 +1,4 @@
-import type { Appraisal, AppraisalBody, Reference } from "../api/types.ts";
+import type { Appraisal, AppraisalBody, Reference, WholeState } from "../api/types.ts";
 import { ENGLISH, sayIn } from "../listing/catalogue.ts";
 import { faultWords } from "../listing/faultWords.ts";
 import { listingDraft } from "../listing/listingDraft.ts";
@@ -6,7 +6,6 @@ import { remainingFaults } from "../listing/remainingFaults.ts";
 import { roadworthiness } from "../listing/roadworthiness.ts";
 import { courseOf, isRideable } from "../listing/saleStates.ts";
 import type { Road } from "../words/selling.ts";
-import type { WholeState } from "./terms.ts";
 
 /** Whether a find may be sold in a state, and how it must be called then. */
 export type SaleGround =

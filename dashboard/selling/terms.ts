@@ -1,12 +1,11 @@
 import { type ReadonlySignal, signal } from "@preact/signals";
 import { NEEDED } from "../answers/answers.ts";
 import { isRecord } from "../answers/parsed.ts";
-import type { AttributeName } from "../api/types.ts";
+import type { AttributeName, WholeState } from "../api/types.ts";
 import type { Shelf } from "../state/shelf.ts";
 
 /** The states in which a bicycle is sold whole. */
-export const WHOLE_STATES = ["asFound", "madeSafe", "restored"] as const;
-export type WholeState = (typeof WHOLE_STATES)[number];
+export const WHOLE_STATES = ["asFound", "madeSafe", "restored"] as const satisfies readonly WholeState[];
 
 /** What holds for everything the seller sells. Absent: the service's own figure. */
 export interface SellerTerms {

@@ -1,7 +1,7 @@
-import type { Appraisal } from "../api/types.ts";
+import type { Appraisal, WholeState } from "../api/types.ts";
 import { defaultState, offeredStates } from "../listing/saleStates.ts";
 import { type PricedState, pricedStates } from "../sale/states.ts";
-import { WHOLE_STATES, type WholeState } from "./terms.ts";
+import { WHOLE_STATES } from "./terms.ts";
 
 /** A state in which it can be sold whole, with what it then fetches. */
 export type PricedWhole = PricedState & { readonly state: WholeState };

@@ -1,4 +1,5 @@
-import type { PlannedWeek, Stretch } from "../selling/path.ts";
+import type { PlannedWeek } from "../api/types.ts";
+import type { Stretch } from "../selling/path.ts";
 import { halfSold, stretches } from "../selling/path.ts";
 import { fineChance, outOf } from "./chance.ts";
 import { listed } from "./count.ts";

@@ -6,7 +6,6 @@ import { historyGaps } from "./historyLinks.ts";
 import { openEndedWork } from "./openEndedWork.ts";
 import type { ParsedTables } from "./parsedTables.ts";
 import { priorGaps } from "./priorCoverage.ts";
-import { quickSaleGaps } from "./quickSale.ts";
 import { unknownNames } from "./references.ts";
 import { repeatedRows } from "./repeatedRows.ts";
 import { pieceGaps } from "./sellablePieces.ts";
@@ -26,7 +25,6 @@ const CHECKS = [
   cureGaps,
   cheaperWhenWorse,
   pieceGaps,
-  quickSaleGaps,
 ];
 
 /** Every breach of the rules between tables, lazily: the first one is enough to refuse them. */

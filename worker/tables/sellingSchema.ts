@@ -53,7 +53,7 @@ export const sellingTables = z.strictObject({
   weeks: z.int().min(1).max(MOST_WEEKS),
   storagePerWeek: z.number().min(0),
   interestPerYear: share,
-  quickSale: share,
+  quickSale: z.number().min(0).lt(1),
   priceSteps,
   offers: z.strictObject({ openingBelow: positive, leastChance: share }),
   holdGain: share,

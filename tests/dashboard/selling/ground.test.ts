@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import type { WholeState } from "../../../dashboard/api/types.ts";
 import { saleGround } from "../../../dashboard/selling/road.ts";
-import type { WholeState } from "../../../dashboard/selling/terms.ts";
 import { pickedState, wholeStates } from "../../../dashboard/selling/wholeStates.ts";
 import { demoBody, drafted, HYBRID, inputFor, reference, soundBut } from "../listing/listing.ts";
 

@@ -30,7 +30,7 @@ describe("a hundred thousand sales played buyer by buyer", () => {
           usualHaggling: defaults.haggling.rideable,
           centre: selling.willingness.centre,
           logSd: selling.willingness.logSd,
-          quickSale: selling.quickSale,
+          quickSale: selling.quickSale * (1 - defaults.haggling.rideable),
         },
         COUNT,
         20261126,

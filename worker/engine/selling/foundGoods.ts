@@ -37,7 +37,7 @@ export function foundGoods(request: AppraisalRequest, asked: WholeState | undefi
       "out-of-domain",
       "find",
       request.find.id ?? "this one",
-      `a find that may be sold; ${find.stop.reason}`,
+      `one that may be sold (${find.stop.reason.replace(/\.$/, "")})`,
       "/find",
     );
   const state = asked ?? likeliestState(find);
@@ -82,8 +82,10 @@ function likeliestState({ courses, situation }: OpenFind): WholeState {
 
 function stateRefusal(state: WholeState, because: string, courses: readonly WeighedCourse[]): string {
   const others = STATES.filter((one) => one !== state && courseTo(one, courses).open);
-  const remedy = others.length === 0 ? "only its parts may be sold" : `one of ${others.join(", ")}`;
-  return `${remedy}; ${because}`;
+  const why = `(${because.replace(/\.$/, "")})`;
+  return others.length === 0
+    ? `a bicycle that may be sold whole, and only its parts may be ${why}`
+    : `${others.join(" or ")} ${why}`;
 }
 
 /** Going rates that the bicycle may turn out to have, with the chance of the second. */

@@ -35,11 +35,11 @@ export function settleSale(goods: Goods, { market }: SellingRequest, book: Book)
 
 /** The amount given; else a quick sale, or breaking it where that leaves more than a quick sale of the middle going rate. */
 function fallbackOf(goods: Goods, given: number | undefined, book: Book): SettledSale["fallback"] {
-  const { quickSale } = book.catalogue.selling;
+  const share = book.catalogue.selling.quickSale * (1 - goods.usualHaggling);
   if (given !== undefined) return { kind: "given", terms: { share: null, amount: given } };
-  if (goods.parts !== null && goods.parts > quickSale * goods.band.p50)
+  if (goods.parts !== null && goods.parts > share * goods.band.p50)
     return { kind: "parts", terms: { share: null, amount: goods.parts } };
-  return { kind: "quick-sale", terms: { share: quickSale, amount: null } };
+  return { kind: "quick-sale", terms: { share, amount: null } };
 }
 
 /**

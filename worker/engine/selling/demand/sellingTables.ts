@@ -23,7 +23,7 @@ export interface SellingTables {
   /** What a week on the floor costs, at price level 1. */
   readonly storagePerWeek: Money;
   readonly interestPerYear: Probability;
-  /** Share of the going rate that a quick sale brings in hand. */
+  /** What a quick sale brings in hand, as a share of what the going rate leaves after the usual haggling. */
   readonly quickSale: Probability;
   readonly priceSteps: readonly PriceStep[];
   readonly offers: {
