@@ -19,11 +19,11 @@ test(`the scripts of the dashboard's first page weigh less than ${MOST_KB} kB, a
   expect(total).toBeLessThan(MOST_KB * 1000);
 });
 
-test("what is fetched later, when its page is opened or a file is read, weighs less than 70 kB", () => {
+test("what is fetched later, when its page is opened or a file is read, weighs less than 90 kB", () => {
   const page = readFileSync(`${BUILD}index.html`, "utf8");
   const later = readdirSync(`${BUILD}assets`)
     .filter((name) => name.endsWith(".js") && !page.includes(name))
     .map((name) => weight(`assets/${name}`));
   expect(later.length).toBeGreaterThan(0);
-  expect(later.reduce((sum, one) => sum + one, 0)).toBeLessThan(70_000);
+  expect(later.reduce((sum, one) => sum + one, 0)).toBeLessThan(90_000);
 });
