@@ -3,20 +3,18 @@ import type { Stretch } from "../selling/path.ts";
 import { halfSold, stretches } from "../selling/path.ts";
 import { fineChance, outOf } from "./chance.ts";
 import { listed } from "./count.ts";
-import { goalMoney, roundMoney } from "./money.ts";
+import { goalMoney } from "./money.ts";
 
 /** A price that is asked or offered, as it stands on the label: whole where it is whole, else to the cent. */
 export const askedMoney = goalMoney;
 
 /**
- * The lowest offer to take, as it is told: rounded up, so that an offer of just that is taken, but never beyond the
- * price asked.
+ * The lowest offer to take, as it is told: up to the next whole unit, so that an offer of just that is taken, but never
+ * beyond the price asked.
  */
 export function lowestMoney(lowest: number, price: number, currency: string): string {
-  const step = Math.abs(roundMoney(lowest)) < 100 ? 1 : 5;
-  // A float a hair above a step is that step.
-  const up = Math.ceil(lowest / step - 1e-9) * step;
-  return askedMoney(Math.min(price, up), currency);
+  // A float a hair above a whole is that whole.
+  return askedMoney(Math.min(price, Math.ceil(lowest - 1e-9)), currency);
 }
 
 /** How it must be called before anything else, as its advert does. */

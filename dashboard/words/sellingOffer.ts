@@ -1,6 +1,6 @@
 import type { SellingPlan } from "../api/types.ts";
 import type { OfferMade } from "../selling/body.ts";
-import { money, withMoney } from "./money.ts";
+import { money } from "./money.ts";
 import { sentence } from "./plain.ts";
 import { moneyRange } from "./range.ts";
 import { askedMoney } from "./selling.ts";
@@ -34,7 +34,14 @@ export function offerWords(
           ? `Ask ${askedMoney(counter, currency)} back.`
           : "Wait.",
     about: `${askedMoney(made.amount, currency)} in week ${made.week}`,
-    reason: sentence(withMoney(reason, currency)),
+    reason: sentence(exactly(reason, currency)),
     rate: `After this offer it would fetch ${moved}, likely ${moneyRange(goingRate.p10, goingRate.p90, currency)}.`,
   };
+}
+
+/** The API's sentence with its amounts as they stand, "282 EUR" as "€282": rounded further, more would read as the same. */
+function exactly(reason: string, currency: string): string {
+  return reason.replace(new RegExp(`(\\d+(?:\\.\\d+)?) ${currency}\\b`, "g"), (_, amount: string) =>
+    askedMoney(Number(amount), currency),
+  );
 }
