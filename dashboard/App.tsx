@@ -5,8 +5,10 @@ import { Heading } from "./parts/Heading.tsx";
 import { Later } from "./parts/Later.tsx";
 import { Masthead, Tabs } from "./parts/Masthead.tsx";
 import { Trouble } from "./parts/Trouble.tsx";
+import { WorkedOut } from "./parts/WorkedOut.tsx";
+import { askingOf, finds } from "./state/finds.ts";
 import { loadReference, reference, referenceFault } from "./state/reference.ts";
-import { route } from "./state/route.ts";
+import { type Route, route } from "./state/route.ts";
 
 export function App() {
   const here = route.value;
@@ -14,9 +16,22 @@ export function App() {
     <div class={here.page === "describe" ? "shell" : "shell has-tabs"}>
       <Masthead />
       {referenceFault.value !== null && reference.value === null ? <NoReference /> : <Page key={key()} />}
+      {hasFinds(here) && <WorkedOut askings={askingsOf(here)} />}
       {here.page !== "describe" && <Tabs />}
     </div>
   );
+}
+
+/** Whether a page shows the answers about finds, and nothing but them. */
+function hasFinds({ page }: Route): boolean {
+  const others = ["nowhere", "prices", "together", "selling"];
+  return !others.includes(page) && reference.value !== null;
+}
+
+/** The conversations whose answers a page shows. */
+function askingsOf(here: Route) {
+  if ("id" in here) return here.id === null ? [] : [askingOf(here.id)];
+  return finds.value.map(({ id }) => askingOf(id));
 }
 
 /** A page is made anew when another find is opened, but not when a new description gets its address. */
@@ -36,6 +51,8 @@ function Page() {
       return <FindPage id={here.id} />;
     case "listing":
       return <Later title="What to ask" load={listingPage} />;
+    case "stand":
+      return <Later title="On the stand" load={standPage} />;
     case "describe":
       return <DescribePage id={here.id} />;
     case "prices":
@@ -46,16 +63,23 @@ function Page() {
       return <Later title="Which together" load={togetherPage} />;
     case "selling":
       return <Later title="Selling" load={sellingPage} />;
+    case "shared":
+      return <Later title="A shared find" load={sharedPage} />;
+    case "sheets":
+      return <Later title="Blank inspection sheet" load={sheetsPage} />;
     case "nowhere":
       return <Nowhere />;
   }
 }
 
 const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
+const standPage = () => import("./pages/StandPage.tsx").then(({ StandPage }) => StandPage);
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);
 const sellingPage = () => import("./pages/SellingPage.tsx").then(({ SellingPage }) => SellingPage);
+const sharedPage = () => import("./pages/SharedPage.tsx").then(({ SharedPage }) => SharedPage);
+const sheetsPage = () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) => SheetsPage);
 
 function Nowhere() {
   return (

@@ -1,9 +1,10 @@
 import { useCallback, useMemo } from "preact/hooks";
 import type { Appraisal, CourseOutcome } from "../api/types.ts";
 import { Axis } from "../charts/Axis.tsx";
-import { createDotsChart, type DotsSettings } from "../charts/dotsChart.ts";
+import type { DotsSettings } from "../charts/dots.ts";
 import { PlotLayer } from "../charts/PlotLayer.tsx";
 import type { Place, Telling } from "../charts/place.ts";
+import { createDotsChart } from "../charts/rowCharts.ts";
 import { percent, scaleOver } from "../charts/scale.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";

@@ -3,6 +3,7 @@ import type { Reference } from "../api/types.ts";
 import { withGoal } from "../finds/find.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
+import { WorkedOut } from "../parts/WorkedOut.tsx";
 import { AlonePicks } from "../selling/AlonePicks.tsx";
 import { FindSelling } from "../selling/FindSelling.tsx";
 import { SellingChoice } from "../selling/SellingChoice.tsx";
@@ -29,6 +30,7 @@ export function SellingPage() {
         <DemoLine />
         <Heading title="Selling">Which one do you sell?</Heading>
         <SellingChoice finds={all} />
+        <WorkedOut askings={all.map(({ id }) => askingOf(id))} />
       </main>
     );
   }

@@ -1,6 +1,7 @@
 import { Word } from "../signs/Word.tsx";
 import { type Route, route } from "../state/route.ts";
 import { GoalPill } from "./GoalPill.tsx";
+import { StatusLine } from "./StatusLine.tsx";
 
 const PLACES = [
   { page: "finds", href: "/", name: "Finds" },
@@ -13,6 +14,9 @@ const PLACES = [
 const UNDER: Readonly<Partial<Record<Route["page"], string>>> = {
   find: "finds",
   listing: "finds",
+  shared: "finds",
+  sheets: "finds",
+  stand: "finds",
   together: "compare",
 };
 const ICONS = { finds: FindsIcon, describe: DescribeIcon, compare: CompareIcon, selling: SellingIcon };
@@ -51,6 +55,7 @@ export function Masthead() {
         </nav>
         <GoalPill />
       </div>
+      <StatusLine />
     </header>
   );
 }

@@ -7,6 +7,7 @@ import { isInvented, ownership } from "../finds/ownership.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
+import { WorkedOut } from "../parts/WorkedOut.tsx";
 import { STATE_NAMES } from "../sale/states.ts";
 import { askingOf } from "../state/finds.ts";
 import { ALONE, sellingAskingOf, sellingTerms } from "../state/selling.ts";
@@ -135,6 +136,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
           dimmed={planAsking.status.value !== "settled"}
         />
       )}
+      <WorkedOut askings={plan === null ? [asking] : [asking, planAsking]} />
     </main>
   );
 }

@@ -1,4 +1,5 @@
 import type { SellingPlan } from "../api/types.ts";
+import { Blank } from "../sheets/Blank.tsx";
 import { outOf } from "../words/chance.ts";
 import { capital } from "../words/count.ts";
 import { askedMoney, CHART_WORDS, lowestMoney, weekWords } from "../words/selling.ts";
@@ -70,10 +71,7 @@ export function PlanSheet({ plan, shown, title, called, note, picture }: PlanShe
           <p>{marketWords(market, currency)}</p>
         </div>
       </div>
-      <p class="blank">
-        <span>Listed on (week 1 begins)</span>
-        <span class="rule" />
-      </p>
+      <Blank label="Listed on (week 1 begins)" />
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import type { SellingPlan, WholeState } from "../api/types.ts";
-import { takePaper } from "../parts/paper.ts";
 import { STATE_NAMES } from "../sale/states.ts";
+import { printSheets } from "../sheets/printSheets.tsx";
 import { uncapital } from "../words/count.ts";
 import { sheetNote } from "../words/sellingSheet.ts";
 import { PlanSheet } from "./PlanSheet.tsx";
@@ -22,9 +22,8 @@ interface PrintedPlan {
 /** Prints the price plan on one sheet, in black; the chart as a picture, and without it where none comes of it. */
 export async function printPlan(printed: PrintedPlan): Promise<void> {
   const { plan, shown, title, name, state, invented } = printed;
-  const paper = takePaper();
-  const picture = await pictureFor(plan, shown, paper.place);
-  paper.print(
+  const picture = await pictureFor(plan, shown);
+  printSheets(
     <PlanSheet
       plan={plan}
       shown={shown}
@@ -34,15 +33,19 @@ export async function printPlan(printed: PrintedPlan): Promise<void> {
       picture={picture}
     />,
   );
-  // The sheets leave with the dialogue; where the browser only shows it later, the picture must still be there.
+  // Until the dialogue closes the picture must still be there.
   if (picture !== null) addEventListener("afterprint", () => URL.revokeObjectURL(picture), { once: true });
 }
 
-async function pictureFor(plan: SellingPlan, shown: boolean, place: HTMLElement): Promise<string | null> {
+async function pictureFor(plan: SellingPlan, shown: boolean): Promise<string | null> {
+  // Where sheets stand, colours are those of paper, whatever theme the page has.
+  const paper = document.createElement("div");
+  paper.className = "sheets";
+  document.body.append(paper);
   try {
     const { pictureOf } = await import("../charts/picture.ts");
     const spec = planSpec(plan, shown);
-    const blob = await pictureOf({ title: "", lines: [], key: [], note: "", spec }, place);
+    const blob = await pictureOf({ title: "", lines: [], key: [], note: "", spec }, paper);
     const address = URL.createObjectURL(blob);
     const image = new Image();
     image.src = address;
@@ -50,5 +53,7 @@ async function pictureFor(plan: SellingPlan, shown: boolean, place: HTMLElement)
     return address;
   } catch {
     return null;
+  } finally {
+    paper.remove();
   }
 }

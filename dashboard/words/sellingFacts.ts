@@ -1,6 +1,7 @@
 import type { SellingPlan } from "../api/types.ts";
 import { fineChance } from "./chance.ts";
 import { MONTHS } from "./fields.ts";
+import { figure } from "./figure.ts";
 import { money, roundMoney } from "./money.ts";
 import { between, moneyRange } from "./range.ts";
 
@@ -18,7 +19,7 @@ export function weeksWords(value: number): string {
 }
 
 function oneDigit(value: number): string {
-  return String(Math.round(value * 10) / 10);
+  return figure(value, 1);
 }
 
 /** "a quick sale at about €190", "broken for parts, about €60", "the €100 you set". */

@@ -1,5 +1,6 @@
 import type { SellingPlan } from "../api/types.ts";
 import { MONTHS } from "./fields.ts";
+import { figure } from "./figure.ts";
 import { billed, money } from "./money.ts";
 import { weeksWords } from "./sellingFacts.ts";
 
@@ -23,13 +24,13 @@ export function marketWords(market: SellingPlan["market"], currency: string): st
 
 /** "1.6 buyers a week". */
 export function buyersWords(perWeek: number): string {
-  const said = Number(perWeek.toPrecision(2));
-  return said === 1 ? "1 buyer a week" : `${said} buyers a week`;
+  const said = figure(Number(perWeek.toPrecision(2)), 3);
+  return said === "1" ? "1 buyer a week" : `${said} buyers a week`;
 }
 
 /** "5 %". */
 export function percentWords(share: number): string {
-  return `${Number((share * 100).toFixed(1))} %`;
+  return `${figure(share * 100, 1)} %`;
 }
 
 /** A small cost, to the cent where it has cents. */
