@@ -13,11 +13,11 @@ import { type Route, route } from "./state/route.ts";
 export function App() {
   const here = route.value;
   return (
-    <div class={here.page === "describe" ? "shell" : "shell has-tabs"}>
+    <div class={hasTabs(here) ? "shell has-tabs" : "shell"}>
       <Masthead />
       {referenceFault.value !== null && reference.value === null ? <NoReference /> : <Page key={key()} />}
       {hasFinds(here) && <WorkedOut askings={askingsOf(here)} />}
-      {here.page !== "describe" && <Tabs />}
+      {hasTabs(here) && <Tabs />}
     </div>
   );
 }
@@ -32,6 +32,11 @@ function hasFinds({ page }: Route): boolean {
 function askingsOf(here: Route) {
   if ("id" in here) return here.id === null ? [] : [askingOf(here.id)];
   return finds.value.map(({ id }) => askingOf(id));
+}
+
+/** Where a find is looked at, its verdict stands at the foot in place of the tabs. */
+function hasTabs(here: Route): boolean {
+  return here.page !== "describe" && !(here.page === "spot" && here.id !== null);
 }
 
 /** A page is made anew when another find is opened, but not when a new description gets its address. */
@@ -55,6 +60,8 @@ function Page() {
       return <Later title="On the stand" load={standPage} />;
     case "describe":
       return <DescribePage id={here.id} />;
+    case "spot":
+      return <Later title="On the spot" load={spotPage} />;
     case "prices":
       return <Later title="Your prices" load={pricesPage} />;
     case "compare":
@@ -74,6 +81,7 @@ function Page() {
 
 const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
 const standPage = () => import("./pages/StandPage.tsx").then(({ StandPage }) => StandPage);
+const spotPage = () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => SpotPage);
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);

@@ -7,6 +7,7 @@ export type Route =
   | { readonly page: "listing"; readonly id: string }
   | { readonly page: "stand"; readonly id: string }
   | { readonly page: "describe"; readonly id: string | null }
+  | { readonly page: "spot"; readonly id: string | null }
   | { readonly page: "prices" }
   | { readonly page: "compare" }
   | { readonly page: "together" }
@@ -19,8 +20,8 @@ export type Route =
 const PLACES = ["prices", "compare", "together", "shared", "sheets"] as const;
 
 /**
- * Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/finds/<id>/stand", "/describe", "/describe/<id>", "/prices", "/compare", "/together", "/shared",
- * "/sheets", "/selling", "/selling/<id>".
+ * Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/finds/<id>/stand", "/describe", "/describe/<id>", "/spot", "/spot/<id>", "/prices",
+ * "/compare", "/together", "/shared", "/sheets", "/selling", "/selling/<id>".
  */
 export function routeOf(path: string): Route {
   const [first, second, ...more] = path.split("/").filter((part) => part !== "");
@@ -34,8 +35,8 @@ export function routeOf(path: string): Route {
   if (first === "finds" && second !== undefined) return { page: "find", id: decoded(second) };
   const place = PLACES.find((name) => name === first);
   if (second === undefined && place !== undefined) return { page: place };
-  if (first === "selling") return { page: "selling", id: second === undefined ? null : decoded(second) };
-  if (first === "describe") return { page: "describe", id: second === undefined ? null : decoded(second) };
+  if (first === "describe" || first === "spot" || first === "selling")
+    return { page: first, id: second === undefined ? null : decoded(second) };
   return { page: "nowhere" };
 }
 
