@@ -5,13 +5,15 @@ import { optimalPath, pricedPath } from "./demand/pricePath.ts";
 import { WEEKS_A_MONTH } from "./demand/season.ts";
 import { postingOf, type SettledSale } from "./saleTerms.ts";
 
-/** Months that stand a chance by the prices at hand, and are then planned properly. */
-const PLANNED = 2;
 const MONTHS = 12;
+/** Planning a month anew adds no more than this share to what the prices at hand, moved by the season, come to there. */
+const PLANNING_ADDS = 0.1;
+/** Months planned anew at most. */
+const PLANNED = 2;
 
 /**
  * Whether it is better listed in a later month, room and interest paid until then: the month with the greatest gain over listing now, where that is more
- * than noise. Each month is first tried with the prices of the plan at hand moved by the season; the best of them are planned anew.
+ * than noise. Each month is first tried with the prices of the plan at hand moved by the season; the likeliest are planned anew.
  * @param prices of the plan that starts now, money in hand
  * @param worth of that plan
  */
@@ -24,20 +26,20 @@ export function holdUntil(
   const { month } = settled.market;
   if (month === null) return null;
   const { logRate } = settled.goods.seasons;
-  const tried = Array.from({ length: MONTHS - 1 }, (_, at) => at + 1)
-    .map((held) => {
-      const then = (month - 1 + held) % MONTHS;
-      const moved = prices.map((price) => price * Math.exp(logRate[then]! - logRate[month - 1]!));
-      const sale = postedSale(postingOf(settled, book, held));
-      return { held, sale, moved, worth: heldWorth(settled, held, pricedPath(sale, moved).worth) };
-    })
-    .sort((one, other) => other.worth - one.worth)
-    .slice(0, PLANNED)
-    .map(({ held, sale, moved }) => ({
-      held,
-      worth: heldWorth(settled, held, optimalPath(sale, moved).worth),
-    }));
-  const best = tried.reduce((top, one) => (one.worth > top.worth ? one : top));
+  const tried = Array.from({ length: MONTHS - 1 }, (_, at) => {
+    const held = at + 1;
+    const ratio = Math.exp(logRate[(month - 1 + held) % MONTHS]! - logRate[month - 1]!);
+    const moved = prices.map((price) => price * ratio);
+    const sale = postedSale(postingOf(settled, book, held));
+    return { held, sale, moved, worth: heldWorth(settled, held, pricedPath(sale, moved).worth) };
+  }).sort((one, other) => other.worth - one.worth);
+  const slack = PLANNING_ADDS * Math.abs(worth);
+  let best = { held: 0, worth };
+  for (const { held, sale, moved, worth: least } of tried.slice(0, PLANNED)) {
+    if (least + slack <= best.worth) continue;
+    const planned = heldWorth(settled, held, optimalPath(sale, moved).worth);
+    if (planned > best.worth) best = { held, worth: planned };
+  }
   const gain = best.worth - worth;
   if (gain <= book.catalogue.selling.holdGain * Math.abs(worth)) return null;
   return { month: ((month - 1 + best.held) % MONTHS) + 1, gain };

@@ -1,98 +1,75 @@
 import type { Book } from "../decision/book.ts";
 import { DomainError } from "../domainError.ts";
-import type { Money } from "../quantity.ts";
-import { writtenPrices } from "./demand/priceGrid.ts";
+import type { Money, Probability } from "../quantity.ts";
+import { type PriceStep, writtenPrices } from "./demand/priceGrid.ts";
 import { ratePoints } from "./demand/ratePoints.ts";
-import { counterWorth, type HeardOffer, hearOffer, type PlanUnderWay } from "./heardOffer.ts";
+import { OffersOfWeek, type PlanUnderWay } from "./offersOfWeek.ts";
 import type { OfferAnswer, PlannedWeek } from "./sellingPlan.ts";
 
 /** A plan, its weeks as they are told, and what an offer is turned over in. */
 export interface Offered {
   readonly plan: PlanUnderWay;
-  readonly path: readonly PlannedWeek[];
-  readonly received: (amount: Money) => Money;
   /** The same plan over many more going rates: what the going rate's points are read from. */
   readonly finer: PlanUnderWay;
+  readonly path: readonly PlannedWeek[];
+  readonly received: (amount: Money) => Money;
   readonly currency: string;
 }
 
 /**
- * Answers an offer that came in a week: accepted where it is worth at least carrying on; else countered with the written amount that is worth most, where
- * the buyer is likely enough to pay it; else left.
+ * Answers an offer that came in a week: accepted where it is worth at least carrying on after hearing it; else countered with the written amount that is
+ * worth most, where the buyer is likely enough to pay it; else left.
  * @throws DomainError where the plan has no such week
  */
 export function answerOffer(
-  { plan, path, received, finer, currency }: Offered,
+  { plan, finer, path, received, currency }: Offered,
   { amount, week }: { readonly amount: Money; readonly week: number },
   { catalogue: { selling } }: Book,
 ): OfferAnswer {
   const planned = path[week - 1];
-  if (!planned)
-    throw new DomainError(
-      "out-of-domain",
-      "week",
-      week,
-      `a week of the plan, 1 to ${path.length}: then it goes for the fallback`,
-      "/offer/week",
-    );
-  const asked = plan.path.prices[week - 1]!;
-  const below = Math.min(amount, asked * NEARLY);
-  const heard = hearOffer(plan, week - 1, below);
+  if (!planned) {
+    const weeks = `a week of the plan, 1 to ${path.length}: then it goes for the fallback`;
+    throw new DomainError("out-of-domain", "week", week, weeks, "/offer/week");
+  }
+  const offers = new OffersOfWeek(plan, week - 1);
+  const { carryingOn } = offers.hear(amount);
+  const { weights } = new OffersOfWeek(finer, week - 1).hear(amount);
+  const told = { carryingOn, goingRate: ratePoints(finer.sale.rates.logRates, weights) };
   const words = (money: Money) => `${Math.round(money)} ${currency}`;
-  const common = {
-    carryingOn: heard.carryingOn,
-    goingRate: ratePoints(finer.sale.rates.logRates, hearOffer(finer, week - 1, below).weights),
-  };
-  const worth = `Carrying on is worth about ${words(heard.carryingOn)} after this offer`;
-  if (amount >= planned.lowestOffer)
-    return {
-      answer: "accept",
-      counter: null,
-      counterChance: null,
-      reason: `${worth}, and ${words(amount)} in hand is not less.`,
-      ...common,
-    };
-  const counter = bestCounter(heard, plan, week - 1, amount, received, selling.priceSteps);
-  if (counter && counter.chance >= selling.offers.leastChance)
-    return {
-      answer: "counter",
-      counter: counter.amount,
-      counterChance: counter.chance,
-      reason: `${worth}: more than ${words(amount)}. This buyer pays ${words(counter.amount)} in about ${inTen(counter.chance)} of 10.`,
-      ...common,
-    };
-  return {
-    answer: "wait",
-    counter: null,
-    counterChance: null,
-    reason: `${worth}: more than ${words(amount)}, and this buyer is not likely to pay that.`,
-    ...common,
-  };
+  const worth = `Carrying on is worth about ${words(carryingOn)} after this offer`;
+  const noCounter = { counter: null, counterChance: null };
+  if (amount >= planned.lowestOffer) {
+    const reason = `${worth}; ${words(amount)} in hand is not less.`;
+    return { answer: "accept", ...noCounter, reason, ...told };
+  }
+  const best = bestCounter(offers, amount, received, selling.priceSteps);
+  if (best === null || best.chance < selling.offers.leastChance) {
+    const reason = `${worth}, more than ${words(amount)}, and this buyer is not likely to pay that.`;
+    return { answer: "wait", ...noCounter, reason, ...told };
+  }
+  const reason = `${worth}, more than ${words(amount)}. In about ${inTen(best.chance)} of 10 this buyer pays ${words(best.amount)}.`;
+  return { answer: "counter", counter: best.amount, counterChance: best.chance, reason, ...told };
 }
 
-/** An offer at the price asked or above it says no more than one just below it. */
-const NEARLY = 1 - 1e-9;
-
-function inTen(chance: number): number {
+function inTen(chance: Probability): number {
   return Math.min(9, Math.max(1, Math.round(10 * chance)));
 }
 
+/** Of the written amounts between the offer and the price asked, the one worth most; null where none is worth more than carrying on. */
 function bestCounter(
-  heard: HeardOffer,
-  { path }: PlanUnderWay,
-  week: number,
+  offers: OffersOfWeek,
   offer: Money,
   received: (amount: Money) => Money,
-  steps: Parameters<typeof writtenPrices>[0],
-): { readonly amount: Money; readonly chance: number } | null {
-  const nodes = heard.weights.length;
-  const carryingOn = path.carryingOn.subarray(week * nodes, (week + 1) * nodes);
-  const asked = path.prices[week]!;
-  const amounts = writtenPrices(steps, offer, asked).filter((one) => one > offer && one < asked);
-  let best: { amount: Money; chance: number; worth: Money } | null = null;
-  for (const amount of amounts) {
-    const counter = counterWorth(heard, carryingOn, amount, received(amount));
-    if (counter.worth > (best?.worth ?? heard.carryingOn)) best = { amount, ...counter };
+  steps: readonly PriceStep[],
+): { readonly amount: Money; readonly chance: Probability } | null {
+  const { asked } = offers;
+  const heard = offers.hear(offer);
+  let most = heard.carryingOn;
+  let best: { readonly amount: Money; readonly chance: Probability } | null = null;
+  for (const amount of writtenPrices(steps, offer, asked)) {
+    if (amount <= offer || amount >= asked) continue;
+    const { chance, worth } = offers.counter(heard, offer, amount, received(amount));
+    if (worth > most) [most, best] = [worth, { amount, chance }];
   }
   return best;
 }

@@ -1,12 +1,13 @@
 import type { Book } from "../decision/book.ts";
 import type { Money } from "../quantity.ts";
+import { bestPath } from "./demand/bestPath.ts";
 import { type PostedSale, postedSale } from "./demand/posting.ts";
 import { writtenPrices } from "./demand/priceGrid.ts";
-import { optimalPath, type PricePath, pricedPath } from "./demand/pricePath.ts";
+import { type PricePath, pricedPath } from "./demand/pricePath.ts";
 import { forecastSale } from "./demand/saleForecast.ts";
 import { writtenPath } from "./demand/writtenPath.ts";
 import { goodsOf } from "./goods.ts";
-import type { PlanUnderWay } from "./heardOffer.ts";
+import type { PlanUnderWay } from "./offersOfWeek.ts";
 import { holdUntil } from "./holdUntil.ts";
 import { lowestOffer } from "./lowestOffer.ts";
 import { answerOffer } from "./offerAnswer.ts";
@@ -27,8 +28,7 @@ export function planSale(request: SellingRequest, book: Book): SellingPlan {
   const settled = settleSale(goods, request, book);
   const { market } = settled;
   const posting = postingOf(settled, book);
-  const sale = postedSale(posting);
-  const best = optimalPath(sale);
+  const { sale, path: best } = bestPath(posting);
   const path = inWriting(sale, best, 1 - market.haggling, book);
   const underWay: PlanUnderWay = {
     sale,

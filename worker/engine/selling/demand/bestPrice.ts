@@ -14,26 +14,28 @@ export interface PriceRange {
 }
 
 /** Steps of the scale of prices that a whole look takes, evenly spaced in the logarithm. */
-const SCALE = 24;
-/** A smaller share of the price ends the search: the value is flat there, so it is far more exact. */
-const TOLERANCE = 1e-8;
+const SCALE = 20;
+/** A smaller share of the price ends the search: the value is flat there, and Newton's steps for all prices together do the rest. */
+const TOLERANCE = 1e-5;
 /** Share of the price by which the guess of the sweep before is expected to be off. */
 const FIRST_STEP = 1e-3;
 
-/** The price with the highest value on a scale over the range, refined where its slope vanishes; the price that stands, where none is better. */
+/** The price that stands, where none on a scale over the range is better; else the best of the scale, refined to where the slope vanishes beside it. */
 export function bestOnScale(f: PriceFunction, now: number, { lowest, highest }: PriceRange): number {
   const step = Math.log(highest / lowest) / SCALE;
   const price = (index: number) => lowest * Math.exp(step * Math.min(SCALE, Math.max(0, index)));
-  let best = 0;
-  let most = Number.NEGATIVE_INFINITY;
+  f.at(now);
+  let most = f.value;
+  let best = Number.NaN;
   for (let index = 0; index <= SCALE; index++) {
     f.at(price(index));
     if (f.value > most) [best, most] = [index, f.value];
   }
-  return bestAmong(f, now, [topBetween(f, price(best - 1), price(best + 1))]);
+  if (Number.isNaN(best)) return now;
+  return bestAmong(f, price(best), [topBetween(f, price(best - 1), price(best + 1))]);
 }
 
-/** The price near a guess at which the slope falls through 0; an end of the range where it does not before it. */
+/** The price uphill of a guess at which the slope falls through 0, or the end of the range; the guess, where neither is better. */
 export function bestNear(f: PriceFunction, guess: number, { lowest, highest }: PriceRange): number {
   f.at(guess);
   const uphill = f.slope > 0;
@@ -42,8 +44,9 @@ export function bestNear(f: PriceFunction, guess: number, { lowest, highest }: P
   for (let width = guess * FIRST_STEP; ; width *= 4) {
     const far = uphill ? Math.min(end, guess + width) : Math.max(end, guess - width);
     f.at(far);
-    if (f.slope > 0 !== uphill) return topBetween(f, Math.min(near, far), Math.max(near, far));
-    if (far === end) return end;
+    if (f.slope > 0 !== uphill)
+      return bestAmong(f, guess, [topBetween(f, Math.min(near, far), Math.max(near, far))]);
+    if (far === end) return bestAmong(f, guess, [end]);
     near = far;
   }
 }

@@ -95,11 +95,19 @@ export class PathSearch {
     return Float64Array.from({ length: this.#end }, (_, week) => {
       const objective = this.#about(week);
       const price = this.#prices[week]!;
-      objective.at(price * (1 - BEND));
-      const before = objective.slope;
       objective.at(price * (1 + BEND));
-      return (objective.slope - before) / (2 * BEND * price);
+      return (objective.slope - this.#slope(week)) / (BEND * price);
     });
+  }
+
+  /** Slope of the worth by the price of a week, from the figures at hand. */
+  #slope(week: number): number {
+    const { gainSlope, leftSlope } = this.#figures[week]!;
+    const nodes = this.#nodes;
+    let slope = 0;
+    for (let node = 0, at = week * nodes; node < nodes; node++, at++)
+      slope += this.#reach[at]! * (gainSlope[node]! + leftSlope[node]! * this.#carryingOn[at + nodes]!);
+    return slope;
   }
 
   /** All that follows from the prices. */

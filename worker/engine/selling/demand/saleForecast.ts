@@ -59,7 +59,11 @@ export function forecastSale({ arrivals, weights, prices, received, fallback }: 
     amounts.push(received(price));
     chances.push(now);
   });
-  const chanceUnsold = unsold.reduce((sum, one) => sum + one, 0);
+  // The weights sum to 1 but for rounding.
+  const chanceUnsold = Math.min(
+    1,
+    unsold.reduce((sum, one) => sum + one, 0),
+  );
   const fallen = unsold.reduce((sum, one, node) => sum + one * fallback[node]!, 0);
   const outcomes = [...amounts, ...fallback];
   const odds = [...chances, ...unsold];
