@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { WHOLE_STATES } from "../../engine/selling/demand/sellingTables.ts";
+import { FALLBACKS } from "../../engine/selling/demand/wholeSale.ts";
 import {
-  FALLBACKS,
   type MarketTerms,
   OFFER_ANSWERS,
   type OfferAnswer,

@@ -1,28 +1,18 @@
 import type { AppraisalRequest } from "../decision/appraisalRequest.ts";
 import type { Book } from "../decision/book.ts";
 import { bestCourse } from "../decision/choice.ts";
-import { atLevel } from "../decision/pricing.ts";
 import { readinessOf } from "../decision/readiness.ts";
-import type { Situation } from "../decision/situation.ts";
-import { finishedSale } from "../decision/stateValues.ts";
+import { STATE_OF, saleOutlook } from "../decision/saleOutlook.ts";
 import type { WeighedCourse } from "../decision/weighedCourse.ts";
 import { type OpenFind, weighFind } from "../decision/weighFind.ts";
 import { DomainError } from "../domainError.ts";
-import type { Money } from "../quantity.ts";
-import type { CourseId } from "../service/operation.ts";
-import type { GoingRate } from "../valuation/goingRate.ts";
-import { predict } from "../valuation/prediction.ts";
 import { mixtureBand } from "../valuation/valueBand.ts";
 import { curveOf } from "./demand/goingRates.ts";
 import { seasonsOf } from "./demand/season.ts";
 import type { WholeState } from "./demand/sellingTables.ts";
+import { demandOf } from "./demand/wholeSale.ts";
 import type { Goods } from "./goods.ts";
 
-const COURSE_OF: Readonly<Record<WholeState, CourseId>> = {
-  asFound: "sell-as-found",
-  madeSafe: "make-safe",
-  restored: "restore",
-};
 /** The order in which a state is taken where the decided course leads to none. */
 const STATES: readonly WholeState[] = ["madeSafe", "restored", "asFound"];
 
@@ -51,32 +41,31 @@ export function foundGoods(request: AppraisalRequest, asked: WholeState | undefi
       "/state",
     );
   const { settled, situation } = find;
-  const { defaults, selling } = book.catalogue;
-  const [one, other, chance] = ratesIn(state, situation, find.courses);
-  const { category, sizeClass } = settled.attributes;
+  const { selling } = book.catalogue;
+  const { one, other, chance, usualHaggling, parts } = saleOutlook(state, situation, find.courses)!;
   return {
     currency: settled.currency,
     unconverted: settled.unconverted,
     soldAs: soldAs(state, find, book),
     band: mixtureBand(one, other, chance),
     curves: [curveOf(one, 1 - chance), curveOf(other, chance)],
-    usualHaggling: defaults.haggling[state === "asFound" ? "asFound" : "rideable"],
-    demand: selling.byCategory[category]! * selling.bySize[sizeClass] * selling.byState[state],
+    usualHaggling,
+    demand: demandOf(selling, settled.attributes, state),
     seasons: seasonsOf(selling, settled.market.belief),
     month: settled.month,
     priceLevel: settled.priceLevel,
     fee: request.workshop?.fee ? settled.fee : null,
-    parts: situation.partsClosedBecause === null ? brokenWorth(situation) : null,
+    parts,
   };
 }
 
 function courseTo(state: WholeState, courses: readonly WeighedCourse[]): WeighedCourse {
-  return courses.find(({ course }) => course === COURSE_OF[state])!;
+  return courses.find(({ course }) => STATE_OF[course] === state)!;
 }
 
 function likeliestState({ courses, situation }: OpenFind): WholeState {
   const { course } = bestCourse(courses, situation);
-  const decided = STATES.find((state) => COURSE_OF[state] === course);
+  const decided = STATES.find((state) => STATE_OF[course] === state);
   return decided ?? STATES.find((state) => courseTo(state, courses).open) ?? "asFound";
 }
 
@@ -88,34 +77,7 @@ function stateRefusal(state: WholeState, because: string, courses: readonly Weig
     : `${others.join(" or ")} ${why}`;
 }
 
-/** Going rates that the bicycle may turn out to have, with the chance of the second. */
-function ratesIn(
-  state: WholeState,
-  situation: Situation,
-  courses: readonly WeighedCourse[],
-): readonly [GoingRate, GoingRate, number] {
-  const { pricing, notRidingChance, settled } = situation;
-  if (state === "asFound") return [pricing.asFoundRiding, pricing.asFoundNotRiding, notRidingChance];
-  const sale = finishedSale(state === "madeSafe" ? "make-safe" : "restore", situation, courses)!;
-  const rate = atLevel(predict(settled.market.belief, sale), settled.market.logPriceLevel);
-  return [rate, rate, 0];
-}
-
 function soldAs(state: WholeState, { inspection }: OpenFind, book: Book): Goods["soldAs"] {
   const { ready, blocking, owed } = readinessOf(inspection, book);
   return { state, roadworthy: ready, blocking, owed };
-}
-
-/** Expected takings of the pieces worth listing, less the minutes to strip, list and post them at the user's goal. */
-function brokenWorth({ parts, settled, fixedPlans }: Situation): Money {
-  const { hourlyGoal, speedFactor } = settled.workshop;
-  const plan = fixedPlans["break-for-parts"];
-  const { fixed } = settled.fee;
-  return (
-    parts.list.takings -
-    fixed -
-    settled.packing -
-    plan.money.mean -
-    (plan.minutes.mean * speedFactor * hourlyGoal) / 60
-  );
 }

@@ -37,7 +37,7 @@ export function holdUntil(
   let best = { held: 0, worth };
   for (const { held, sale, moved, worth: least } of tried.slice(0, PLANNED)) {
     if (least + slack <= best.worth) continue;
-    const planned = heldWorth(settled, held, optimalPath(sale, moved).worth);
+    const planned = heldWorth(settled, held, optimalPath(sale, { start: moved }).worth);
     if (planned > best.worth) best = { held, worth: planned };
   }
   const gain = best.worth - worth;

@@ -1,8 +1,9 @@
 import type { Book } from "../decision/book.ts";
 import type { Posting } from "./demand/posting.ts";
-import { seasonWeeks, WEEKS_A_YEAR } from "./demand/season.ts";
+import { seasonWeeks } from "./demand/season.ts";
+import { type FallbackKind, usualFallback, weeklyInterest } from "./demand/wholeSale.ts";
 import type { Goods } from "./goods.ts";
-import type { FallbackKind, MarketTerms } from "./sellingPlan.ts";
+import type { MarketTerms } from "./sellingPlan.ts";
 import type { SellingRequest } from "./sellingRequest.ts";
 
 /** A sale with every term settled. */
@@ -28,18 +29,12 @@ export function settleSale(goods: Goods, { market }: SellingRequest, book: Book)
       fee: { rate: market.fee?.rate ?? fee.rate, fixed: market.fee?.fixed ?? fee.fixed },
       month: market.month ?? goods.month,
     },
-    fallback: fallbackOf(goods, market.fallback, book),
-    discountPerWeek: Math.log1p(selling.interestPerYear) / WEEKS_A_YEAR,
+    fallback:
+      market.fallback === undefined
+        ? usualFallback(selling, goods.usualHaggling, goods.band.p50, goods.parts)
+        : { kind: "given", terms: { share: null, amount: market.fallback } },
+    discountPerWeek: weeklyInterest(selling),
   };
-}
-
-/** The amount given; else a quick sale, or breaking it where that leaves more than a quick sale of the middle going rate. */
-function fallbackOf(goods: Goods, given: number | undefined, book: Book): SettledSale["fallback"] {
-  const share = book.catalogue.selling.quickSale * (1 - goods.usualHaggling);
-  if (given !== undefined) return { kind: "given", terms: { share: null, amount: given } };
-  if (goods.parts !== null && goods.parts > share * goods.band.p50)
-    return { kind: "parts", terms: { share: null, amount: goods.parts } };
-  return { kind: "quick-sale", terms: { share, amount: null } };
 }
 
 /**

@@ -1,10 +1,7 @@
 import type { CheckId } from "../inspection/check.ts";
 import type { Money, Probability } from "../quantity.ts";
 import type { WholeState } from "./demand/sellingTables.ts";
-
-export const FALLBACKS = ["given", "quick-sale", "parts"] as const;
-/** What is done where it has not sold: what the request says it brings, a quick sale below the going rate, or breaking it for parts. */
-export type FallbackKind = (typeof FALLBACKS)[number];
+import type { FallbackKind } from "./demand/wholeSale.ts";
 
 /** 10, 50 and 90 % points. */
 export interface Points {

@@ -27,6 +27,14 @@ export interface PricePath {
   readonly reach: Float64Array;
 }
 
+/** How a path is looked for. */
+export interface Search {
+  /** Prices to begin with, where a like plan is at hand. */
+  readonly start?: Float64Array;
+  /** Whether the path found is held against the whole range of prices at last; "near" for a figure that bears the rest of doubt. */
+  readonly last?: "whole" | "near";
+}
+
 /** Steps after which the search is ended in any case. */
 const MOST_STEPS = 100;
 /** A step that adds a smaller share of the worth ends the search. */
@@ -39,9 +47,8 @@ const NEGLIGIBLE = 1e-9;
  * rate it is dynamic programming backwards, exact in one sweep. With several, the worth is, in the price of one week alone, a sum of that recursion over the
  * going rates, each weighed by its chance to be unsold by then: sweeps backwards over the whole range of prices in turn with Newton's steps for all
  * prices at once, until neither adds anything.
- * @param start prices to begin with, where a like plan is at hand
  */
-export function optimalPath(problem: PathProblem, start?: Float64Array): PricePath {
+export function optimalPath(problem: PathProblem, { start, last = "whole" }: Search = {}): PricePath {
   const { weeks, range } = problem;
   const middle = Math.sqrt(range.lowest * range.highest);
   const whole: Pick = (worth, now) => bestOnScale(worth, now, range);
@@ -53,6 +60,7 @@ export function optimalPath(problem: PathProblem, start?: Float64Array): PricePa
     const before = search.worth;
     if (!search.newton()) search.sweep(near);
     if (adds(before)) continue;
+    if (last === "near") break;
     const settled = search.worth;
     search.sweep(whole);
     if (!adds(settled)) break;
