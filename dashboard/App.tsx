@@ -24,13 +24,8 @@ export function App() {
 
 /** Whether a page shows the answers about finds, and nothing but them. The spot says it itself: its foot is the verdict's. */
 function hasFinds({ page }: Route): boolean {
-  return (
-    page !== "nowhere" &&
-    page !== "spot" &&
-    page !== "prices" &&
-    page !== "together" &&
-    reference.value !== null
-  );
+  const others = ["nowhere", "spot", "prices", "together", "selling"];
+  return !others.includes(page) && reference.value !== null;
 }
 
 /** The conversations whose answers a page shows. */
@@ -47,7 +42,9 @@ function hasTabs(here: Route): boolean {
 /** A page is made anew when another find is opened, but not when a new description gets its address. */
 function key(): string {
   const here = route.value;
-  return here.page === "find" || here.page === "listing" ? `${here.page} ${here.id}` : here.page;
+  return here.page === "find" || here.page === "listing" || here.page === "selling"
+    ? `${here.page} ${here.id}`
+    : here.page;
 }
 
 function Page() {
@@ -71,6 +68,8 @@ function Page() {
       return <Later title="Side by side" load={comparePage} />;
     case "together":
       return <Later title="Which together" load={togetherPage} />;
+    case "selling":
+      return <Later title="Selling" load={sellingPage} />;
     case "shared":
       return <Later title="A shared find" load={sharedPage} />;
     case "sheets":
@@ -86,6 +85,7 @@ const spotPage = () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => Spo
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);
+const sellingPage = () => import("./pages/SellingPage.tsx").then(({ SellingPage }) => SellingPage);
 const sharedPage = () => import("./pages/SharedPage.tsx").then(({ SharedPage }) => SharedPage);
 const sheetsPage = () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) => SheetsPage);
 
