@@ -35,8 +35,8 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
   const appraisal = asking.answer.value;
   const fault = asking.fault.value;
   const stopped = appraisal !== null && appraisal.decision.stop !== null;
-  // Nothing is shown that the answer would push aside.
-  if (appraisal === null && fault === null) return <Waiting />;
+  // Below the heading nothing is shown that the answer would push aside.
+  const waiting = appraisal === null && fault === null;
   const names = namesIn(known);
   const { goal: hourlyGoal, price, paid, ownParts } = termsOf(asking, wished);
   return (
@@ -62,16 +62,20 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
               </Said>
             )}
           </Heading>
-          <p class="facts">
-            {find.line !== "" && `${sentence(find.line)} `}
-            {factsLine(find.body, known, stopped ? null : known.currency)}
-            {find.where !== "" && ` ${sentence(`from: ${find.where}`)}`}
-          </p>
+          {!waiting && (
+            <p class="facts">
+              {find.line !== "" && `${sentence(find.line)} `}
+              {factsLine(find.body, known, stopped ? null : known.currency)}
+              {find.where !== "" && ` ${sentence(`from: ${find.where}`)}`}
+            </p>
+          )}
         </div>
-        <div class="findside">
-          <Bicycle find={find.body.find} />
-          {find.invented ? <CopyButton find={find} /> : <OwnActions find={find} />}
-        </div>
+        {!waiting && (
+          <div class="findside">
+            <Bicycle find={find.body.find} />
+            {find.invented ? <CopyButton find={find} /> : <OwnActions find={find} />}
+          </div>
+        )}
       </div>
       <p class="working" role="status">
         {asking.status.value === "slow" ? "Working it out" : ""}
