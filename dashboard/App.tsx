@@ -13,24 +13,32 @@ import { type Route, route } from "./state/route.ts";
 export function App() {
   const here = route.value;
   return (
-    <div class={here.page === "describe" ? "shell" : "shell has-tabs"}>
+    <div class={hasTabs(here) ? "shell has-tabs" : "shell"}>
       <Masthead />
       {referenceFault.value !== null && reference.value === null ? <NoReference /> : <Page key={key()} />}
       {hasFinds(here) && <WorkedOut askings={askingsOf(here)} />}
-      {here.page !== "describe" && <Tabs />}
+      {hasTabs(here) && <Tabs />}
     </div>
   );
 }
 
-/** Whether a page shows the answers about finds, and nothing but them. */
+/** Pages without an answer, and those that say themselves where theirs was worked out. */
+const NOT_OF_FINDS: readonly Route["page"][] = ["nowhere", "prices", "sheets", "together", "shared"];
+
+/** Whether a page shows the answers about finds kept here, and nothing but them. */
 function hasFinds({ page }: Route): boolean {
-  return page !== "nowhere" && page !== "prices" && page !== "together" && reference.value !== null;
+  return !NOT_OF_FINDS.includes(page) && reference.value !== null;
 }
 
 /** The conversations whose answers a page shows. */
 function askingsOf(here: Route) {
   if ("id" in here) return here.id === null ? [] : [askingOf(here.id)];
   return finds.value.map(({ id }) => askingOf(id));
+}
+
+/** Where a find is looked at, its verdict stands at the foot in place of the tabs. */
+function hasTabs(here: Route): boolean {
+  return here.page !== "describe" && !(here.page === "spot" && here.id !== null);
 }
 
 /** A page is made anew when another find is opened, but not when a new description gets its address. */
@@ -48,23 +56,35 @@ function Page() {
       return <FindPage id={here.id} />;
     case "listing":
       return <Later title="What to ask" load={listingPage} />;
+    case "stand":
+      return <Later title="On the stand" load={standPage} />;
     case "describe":
       return <DescribePage id={here.id} />;
+    case "spot":
+      return <Later title="On the spot" load={spotPage} />;
     case "prices":
       return <Later title="Your prices" load={pricesPage} />;
     case "compare":
       return <Later title="Side by side" load={comparePage} />;
     case "together":
       return <Later title="Which together" load={togetherPage} />;
+    case "shared":
+      return <Later title="A shared find" load={sharedPage} />;
+    case "sheets":
+      return <Later title="Blank inspection sheet" load={sheetsPage} />;
     case "nowhere":
       return <Nowhere />;
   }
 }
 
 const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
+const standPage = () => import("./pages/StandPage.tsx").then(({ StandPage }) => StandPage);
+const spotPage = () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => SpotPage);
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);
+const sharedPage = () => import("./pages/SharedPage.tsx").then(({ SharedPage }) => SharedPage);
+const sheetsPage = () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) => SheetsPage);
 
 function Nowhere() {
   return (

@@ -12,9 +12,11 @@ import { keepAsking } from "./state/finds.ts";
 import { loadReference } from "./state/reference.ts";
 import { followAddress } from "./state/route.ts";
 import { followHands } from "./state/settling.ts";
+import { writeFor } from "./words/locale.ts";
 
 const place = document.getElementById("app");
 if (place === null) throw new Error("index.html must hold an element with the id app");
+writeFor(navigator.languages);
 followAddress();
 followHands();
 keepAsking();

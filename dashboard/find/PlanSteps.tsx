@@ -1,8 +1,8 @@
 import type { PlannedOperation, ReportedPlan, StopLimit } from "../api/types.ts";
-import { listed, uncapital } from "../words/count.ts";
+import { listed } from "../words/count.ts";
 import { money } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
-import { between } from "../words/range.ts";
+import { amountWords, DECIDE_AGAIN, jobName, jobTags, torqueWords } from "../words/plan.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import type { Names } from "./names.ts";
@@ -49,18 +49,13 @@ interface StepProps {
 
 function Step({ operation, longest, dearest, names, currency, stop }: StepProps) {
   const cost = spent(operation);
-  const place =
-    operation.position === "front" || operation.position === "rear" ? ` (${operation.position})` : "";
   return (
     <li>
       <details>
         <summary>
           <span class="wn">
-            <span>
-              {operation.name}
-              {place}
-            </span>
-            {tags(operation).map((tag) => (
+            <span>{jobName(operation)}</span>
+            {jobTags(operation).map((tag) => (
               <span key={tag} class="tag">
                 {tag}
               </span>
@@ -81,16 +76,8 @@ function Step({ operation, longest, dearest, names, currency, stop }: StepProps)
   );
 }
 
-function tags({ kind, assumed, doneBy, redecide }: PlannedOperation): readonly string[] {
-  return [
-    kind === "optional" ? "your choice" : "",
-    assumed ? "likelier than not" : "",
-    doneBy === "self" ? "" : doneBy === "mechanic" ? "have it done or checked" : "outside service",
-    redecide ? "decide again here" : "",
-  ].filter((tag) => tag !== "");
-}
-
-function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
+/** Why a job is in the plan, what it uses, its torque, and the check that proves it done. */
+export function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
   const { torque, proof, because, redecide, parts, assumed } = operation;
   const facts: [string, string][] = [];
   if (because.length > 0) {
@@ -98,15 +85,10 @@ function StepFacts({ operation, names }: { operation: PlannedOperation; names: N
     facts.push(["Because of", assumed ? `${what}: not looked at, but likelier than not` : what]);
   }
   if (parts.length > 0)
-    facts.push(["Uses", listed(parts.map(({ name, quantity, unit }) => amount(name, quantity, unit)))]);
-  if (torque !== null) {
-    facts.push([
-      "Torque",
-      `${between(String(torque.from), String(torque.to))} N m, ${torque.of}; a marked value rules`,
-    ]);
-  }
+    facts.push(["Uses", listed(parts.map(({ name, quantity, unit }) => amountWords(name, quantity, unit)))]);
+  if (torque !== null) facts.push(["Torque", torqueWords(torque)]);
   facts.push(["Proof", proof]);
-  if (redecide) facts.push(["Then", "you can still change course after this"]);
+  if (redecide) facts.push(["Then", DECIDE_AGAIN]);
   return (
     <dl class="facts">
       {facts.map(([name, text]) => (
@@ -117,11 +99,6 @@ function StepFacts({ operation, names }: { operation: PlannedOperation; names: N
       ))}
     </dl>
   );
-}
-
-function amount(name: string, quantity: number, unit: string): string {
-  const n = String(Number(quantity.toFixed(2)));
-  return unit === "each" ? `${n} \u00d7 ${uncapital(name)}` : `${n} ${unit} ${uncapital(name)}`;
 }
 
 function Length({ share, kind }: { share: number; kind: "time" | "choice" | "money" }) {

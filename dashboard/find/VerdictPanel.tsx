@@ -23,7 +23,7 @@ export interface Shown {
 }
 
 /** The decision: what to do, what an hour on it earns and how sure that is, and what to pay. */
-export function VerdictPanel(props: Shown & { sellAt: string }) {
+export function VerdictPanel(props: Shown & { sellAt: string | null }) {
   const { appraisal, goal, sellAt } = props;
   const stand = standing(appraisal);
   if (stand === null) return null;
@@ -41,9 +41,11 @@ export function VerdictPanel(props: Shown & { sellAt: string }) {
         )}
         <Certainty appraisal={appraisal} goal={goal} />
         <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
-        <p class="small onward">
-          <a href={sellAt}>What to ask for it</a>
-        </p>
+        {sellAt !== null && (
+          <p class="small onward">
+            <a href={sellAt}>What to ask for it</a>
+          </p>
+        )}
       </div>
       <div>
         {shown?.marginPerHour ? (

@@ -1,5 +1,5 @@
 import { useMemo } from "preact/hooks";
-import type { Appraisal } from "../api/types.ts";
+import type { Appraisal, Reference } from "../api/types.ts";
 import type { Answered } from "../finds/answered.ts";
 import { MarginChart } from "../finds/MarginChart.tsx";
 import { OwnTrouble, Unfinished } from "../finds/OwnNotes.tsx";
@@ -9,6 +9,7 @@ import { Stopped, Unplaced } from "../finds/Unplaced.tsx";
 import { isAsking, useStanding } from "../finds/useStanding.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
+import { useLater } from "../parts/useLater.ts";
 import { finds } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
 import { headline } from "../words/headline.ts";
@@ -75,8 +76,22 @@ export function FindsPage() {
       )}
       {known !== null && !waiting && <Unfinished known={known} />}
       <OwnTrouble />
+      {!waiting && (
+        <p class="small onward">
+          <a href="/sheets">Print a blank inspection sheet for a bike you will look at</a>
+        </p>
+      )}
+      {known !== null && !waiting && <Files known={known} />}
     </main>
   );
+}
+
+const filesPanel = () => import("../share/FilesPanel.tsx");
+
+/** Own finds out to a file and in from one; fetched after the chart. */
+function Files({ known }: { known: Reference }) {
+  const { loaded } = useLater(filesPanel);
+  return loaded === null ? null : <loaded.FilesPanel known={known} />;
 }
 
 function useRows(answers: readonly Answered[], hourlyGoal: number | null): readonly FindRow[] {

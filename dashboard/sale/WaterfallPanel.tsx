@@ -7,6 +7,7 @@ import { createBarsChart } from "../charts/rowCharts.ts";
 import { percent, scaleOver } from "../charts/scale.ts";
 import type { SaleState } from "../listing/saleStates.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
+import { written } from "../words/figure.ts";
 import { money } from "../words/money.ts";
 import { waterfallTitle } from "../words/sale.ts";
 import type { Value } from "./states.ts";
@@ -89,7 +90,9 @@ export function WaterfallPanel({ facts, value, state, currency, dimmed }: Waterf
         rows={rows.map(({ name, said, factor, to, whole }) => [
           name,
           whole ? "" : said,
-          factor === null ? "" : `\u00d7 ${factor.toFixed(2)}`,
+          factor === null
+            ? ""
+            : `\u00d7 ${written(factor, { minimumFractionDigits: 2, maximumFractionDigits: 2 })}`,
           money(to, currency),
         ])}
       />

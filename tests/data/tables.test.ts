@@ -133,6 +133,15 @@ const BROKEN: readonly Case[] = [
   ["an unknown step", "operations", "new-chain", ["steps", 0], "nope", "steps[0]", /known step, got nope/],
   ["an unknown part", "operations", "new-chain", ["uses", 0, "part"], "nope", "uses[0].part", /known part/],
   [
+    "a size that an unknown check shows",
+    "parts",
+    "tyre",
+    ["sizes", 0, "check"],
+    "nope",
+    "sizes[0].check",
+    /known check, got nope/,
+  ],
+  [
     "an unknown substitute",
     "operations",
     "new-tyres",
