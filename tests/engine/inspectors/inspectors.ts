@@ -88,5 +88,6 @@ function advised(bike: DrawnBike, made: readonly string[]): string | null {
   const { spot, bench } = lookingOn(looking, looks, BOOK);
   for (const list of [spot, bench])
     if (list.netGain > 0) return list.checks.find((id) => bike.levels.has(id)) ?? null;
-  return null;
+  const owed = open.find((look) => look.owed);
+  return owed && "check" in owed ? owed.check : null;
 }
