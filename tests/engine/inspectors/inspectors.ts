@@ -64,7 +64,7 @@ export function cheapestFirst(bike: DrawnBike, minutes: number): Inspected {
   return { minutes: minutesOf(bike, made), ...decided(bike, made) };
 }
 
-/** Makes the check that the engine names first until it says enough. */
+/** Makes the check that the engine names first until it says enough, then what is owed. */
 export function byAdvice(bike: DrawnBike): Inspected {
   const made: string[] = [];
   for (;;) {
@@ -85,9 +85,38 @@ function advised(bike: DrawnBike, made: readonly string[]): string | null {
   );
   const paying = open.find(({ netGain }) => netGain > 0);
   if (paying && "check" in paying) return paying.check;
-  const { spot, bench } = lookingOn(looking, looks, BOOK);
+  const { spot, bench } = lookingOn(looking, looks);
   for (const list of [spot, bench])
     if (list.netGain > 0) return list.checks.find((id) => bike.levels.has(id)) ?? null;
   const owed = open.find((look) => look.owed);
   return owed && "check" in owed ? owed.check : null;
+}
+
+/** Means over bikes. */
+export interface Inspections {
+  /** Net benefit with everything known before. */
+  readonly fullKnowledge: number;
+  readonly nothing: Mean;
+  readonly byCatalogue: Mean;
+  /** In as many minutes as the advice takes on the same bike. */
+  readonly cheapestFirst: Mean;
+  readonly byAdvice: Mean;
+}
+
+type Mean = Pick<Inspected, "minutes" | "worth">;
+
+export function inspectAll(bikes: readonly DrawnBike[]): Inspections {
+  const advised = bikes.map(byAdvice);
+  return {
+    fullKnowledge: bikes.reduce((sum, bike) => sum + fullKnowledge(bike), 0) / bikes.length,
+    nothing: mean(bikes.map((bike) => cheapestFirst(bike, 0))),
+    byCatalogue: mean(bikes.map(byCatalogue)),
+    cheapestFirst: mean(bikes.map((bike, at) => cheapestFirst(bike, advised[at]!.minutes))),
+    byAdvice: mean(advised),
+  };
+}
+
+function mean(all: readonly Inspected[]): Mean {
+  const of = (name: "minutes" | "worth") => all.reduce((sum, one) => sum + one[name], 0) / all.length;
+  return { minutes: of("minutes"), worth: of("worth") };
 }

@@ -52,7 +52,7 @@ function decided(find: OpenFind, book: Book): Appraisal {
       ...sureness,
     },
     nextChecks: looks,
-    lookingOn: lookingOn(looking, looks, book),
+    lookingOn: lookingOn(looking, looks),
     sensitivity,
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, courses, book),
