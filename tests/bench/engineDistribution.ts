@@ -17,13 +17,14 @@ import { logNormalMean } from "../../worker/engine/statistics/logNormal.ts";
 export function engineDistribution(
   situation: Situation,
   { course, plan, branches: told }: OpenCourse,
-  { decided, rest, sale, opening, change }: Unknown,
+  { decided, joint, sale, opening, change }: Unknown,
 ): () => Outcome {
   const { settled, salvage, unseen, book } = situation;
   const ledger = situation.ledger.withOrders(
     book.catalogue.defaults.delivery.orders[course as "restore" | "make-safe"],
   );
   const spent = costOf(opening, settled);
+  const { work: jobs, used: opened } = openingWork(plan, ledger);
   const stakes = {
     classes: unseen.weights,
     going:
@@ -31,17 +32,17 @@ export function engineDistribution(
     changed: change.worth - spent,
     ended: salvage.worth - spent,
     abandoned: -costOf(situation.fixedPlans.leave, settled) - spent,
-    opened: openingWork(plan, ledger).used,
+    opened,
     minuteWorth: (settled.workshop.speedFactor * settled.workshop.hourlyGoal) / 60,
     resources: ledger.resources,
   };
   const clear = 1 - plan.endsTitle;
   const branchesOf = () => {
     const asked = new Set(decided.flatMap(({ ways }) => ways.flatMap(({ resources }) => resources)));
-    const sums = classSums(rest, asked, unseen.weights.length, ledger.resources);
+    const sums = classSums(joint, asked, unseen.weights.length, ledger.resources);
     const { leaves } = unfold(decided, sums, stakes);
-    const openingThird = beyondOpening(rest, unseen.weights).third;
-    const setting = { situation, sale, plan, opening, openingThird, change, rest: sums };
+    const beyond = beyondOpening(joint, unseen.weights.length);
+    const setting = { situation, sale, plan, opening: jobs, beyond, change, rest: sums };
     return [
       ...titleBranches(situation, plan),
       ...rideableBranches(leaves, setting).map((branch) => ({ ...branch, chance: clear * branch.chance })),

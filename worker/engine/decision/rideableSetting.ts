@@ -11,9 +11,10 @@ export interface RideableSetting {
   readonly sale: Sale;
   /** The shown plan. */
   readonly plan: Work;
+  /** The jobs of the opening work. */
   readonly opening: Work;
-  /** Third central moment of the opening work's money. */
-  readonly openingThird: number;
+  /** What it brings beyond its jobs. */
+  readonly beyond: ClassSums;
   readonly change: Change;
   readonly rest: ClassSums;
 }

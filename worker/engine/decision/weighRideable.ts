@@ -2,15 +2,16 @@ import { withFailedCures } from "../service/failedCures.ts";
 import type { Fault } from "../service/fault.ts";
 import type { CourseId } from "../service/operation.ts";
 import { planRideable } from "../service/rideablePlan.ts";
+import { withJobsSpared } from "../service/sparing.ts";
 import type { Stakes } from "../service/stakes.ts";
 import { uncertaintiesOf } from "../service/uncertainties.ts";
 import type { Uncertainty } from "../service/uncertainty.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
 import { classSums } from "./classSums.ts";
-import { addWork, costOf, openCourse, titleBranches } from "./courseBranch.ts";
+import { costOf, openCourse, titleBranches } from "./courseBranch.ts";
 import { decisiveOf } from "./decisiveOf.ts";
 import { unfold } from "./discovery.ts";
-import { beyondOpening, openingWork } from "./openingWork.ts";
+import { beyondOpening, expectedOpening, openingWork } from "./openingWork.ts";
 import { receivedShare } from "./pricing.ts";
 import { allowanceOf, rideableBranches } from "./rideableBranches.ts";
 import type { Situation } from "./situation.ts";
@@ -41,7 +42,7 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
   const backedOut = stakes.salvage - costOf(opening, settled);
   const going = share * logNormalMean(price) - settled.fee.fixed - settled.packing - costOf(plan, settled);
   const { weights: classes } = situation.unseen;
-  const uncertainties = uncertaintiesOf(plan, situation.unseen.faults, classes.length, ledger, {
+  const uncertainties = uncertaintiesOf(plan, situation.unseen.faults, classes, ledger, {
     toldLoss: (penalty) => sale.takings(plan.gain) - sale.takings(plan.gain - penalty),
     frameLoss: Math.max(0, going - backedOut),
   });
@@ -53,10 +54,11 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
     minuteWorth,
   );
   const rest = undecided.map((one) => withFailedCures(one, plan, ledger));
-  const beyond = beyondOpening(rest, classes);
-  const begun = addWork(opening, beyond.work);
+  const joint = withJobsSpared(rest, ledger.resources);
+  const beyond = beyondOpening(joint, classes.length);
+  const begun = expectedOpening(opening, beyond, classes);
   const spent = costOf(begun, settled);
-  const sums = classSums(rest, askedBy(decided), classes.length, ledger.resources);
+  const sums = classSums(joint, askedBy(decided), classes.length, ledger.resources);
   const discovery = {
     classes,
     going,
@@ -72,8 +74,8 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
     situation,
     sale: { price, share },
     plan,
-    opening: begun,
-    openingThird: beyond.third,
+    opening,
+    beyond,
     change,
     rest: sums,
   });
@@ -92,6 +94,7 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
         resources: [...ledger.resources],
         decided,
         rest,
+        joint,
         leaves,
         sale: { price, share },
         opening: begun,
