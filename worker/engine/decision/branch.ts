@@ -6,6 +6,8 @@ import type { Lot } from "./lots.ts";
 /** Mean, variance and third central moment of an amount. */
 export interface SkewMoments extends Moments {
   readonly third: number;
+  /** Fourth cumulant, where it is known: of an outlay of few prices. */
+  readonly fourth?: number;
 }
 
 /** What is sold in a branch. */

@@ -1,6 +1,7 @@
 import type { Money, Probability } from "../quantity.ts";
 import { gaussHermite, type Quadrature } from "../statistics/gaussHermite.ts";
 import { logNormalFromMean, logNormalSd } from "../statistics/logNormal.ts";
+import { type ScaledBeta, scaledBeta } from "../statistics/scaledBeta.ts";
 import { type ShiftedLogNormal, shiftedLogNormal } from "../statistics/shiftedLogNormal.ts";
 import type { Branch } from "./branch.ts";
 import { emptyMixture, type SaleMixture } from "./saleMixture.ts";
@@ -59,9 +60,15 @@ function shapeOf({ chance, price, share, outlay }: Branch): OutlayShape {
   return { sd, skew, wider, rule };
 }
 
+/** An outlay whose fourth cumulant is known, where a beta has its moments. */
+function betaOf({ mean, variance, third, fourth }: Branch["outlay"]): ScaledBeta | null {
+  return fourth === undefined || variance <= 0 ? null : scaledBeta(mean, variance, { third, fourth });
+}
+
 /**
  * Each branch as components. Where something is sold, price and outlay both vary: the one that varies more is integrated in closed form, the other at
- * nodes. An outlay is a normal or, where it is skewed, a shifted log-normal of the same three moments. Where nothing is sold, one log-normal outlay.
+ * nodes. An outlay is a normal or, where it is skewed, a shifted log-normal of the same three moments. Where nothing is sold, one beta
+ * or log-normal outlay.
  */
 export function marginMixture(ways: readonly Branch[]): SaleMixture {
   const shapes = ways.map(shapeOf);
@@ -73,6 +80,7 @@ export function marginMixture(ways: readonly Branch[]): SaleMixture {
       const z = rule.nodes[node]!;
       mixture.weight[i] = chance * rule.weights[node]!;
       if (!price) {
+        mixture.betas[i] = betaOf(outlay);
         // Parts at hand may be worth more than what is spent: then it is no amount that only grows.
         const spent = sd > 0 && outlay.mean > 0 ? logNormalFromMean(outlay.mean, sd) : null;
         if (!spent) mixture.normalSpread[i] = sd;
@@ -108,12 +116,18 @@ const FAR_Z = 5;
  * @param from, to the components counted; all where left out
  */
 export function marginRange(mixture: SaleMixture, from = 0, to = mixture.size): readonly [Money, Money] {
-  const { outlay, centre, spread, normalSpread, outlaySpread } = mixture;
+  const { outlay, centre, spread, normalSpread, outlaySpread, betas } = mixture;
   let low = Infinity;
   let high = -Infinity;
   for (let i = from; i < to; i++) {
     const sold = spread[i]! > 0;
     const uncertain = outlaySpread[i]! > 0;
+    const beta = betas[i];
+    if (beta) {
+      low = Math.min(low, -beta.low - beta.width);
+      high = Math.max(high, -beta.low);
+      continue;
+    }
     const far = Math.exp(centre[i]! + FAR_Z * (sold ? spread[i]! : outlaySpread[i]!));
     const wide = FAR_Z * normalSpread[i]!;
     low = Math.min(low, -outlay[i]! - (uncertain ? far : wide));
@@ -127,10 +141,10 @@ export function marginRange(mixture: SaleMixture, from = 0, to = mixture.size): 
  * @param from, to the components counted; all where left out
  */
 export function certainAmounts(mixture: SaleMixture, from = 0, to = mixture.size): Money[] {
-  const { outlay, spread, normalSpread, outlaySpread } = mixture;
+  const { outlay, spread, normalSpread, outlaySpread, betas } = mixture;
   const amounts: Money[] = [];
   for (let i = from; i < to; i++) {
-    const certain = spread[i] === 0 && normalSpread[i] === 0 && outlaySpread[i] === 0;
+    const certain = spread[i] === 0 && normalSpread[i] === 0 && outlaySpread[i] === 0 && !betas[i];
     if (certain && !amounts.includes(-outlay[i]!)) amounts.push(-outlay[i]!);
   }
   return amounts.sort((a, b) => a - b);
