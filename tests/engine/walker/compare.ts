@@ -116,12 +116,6 @@ function momentsOf(draws: Float64Array): { mean: number; sd: number } {
 const OUTSTANDING: readonly { readonly course: RegExp; readonly because: string; readonly within: number }[] =
   [
     {
-      course: /^(canal-shopper|A5|A6) break-for-parts$/,
-      because:
-        "nothing is sold: a recycling fee and a dose or two vary by a unit of money or less, and their own shapes are not kept",
-      within: 0.1,
-    },
-    {
       course: /^A5 (restore|make-safe)$/,
       because:
         "38 checks not made and hardly a sale: the sum of so many outlays, most of them shared, is no shifted log-normal, and failures of what is decided on are counted by their expectation",
