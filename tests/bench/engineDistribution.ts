@@ -1,4 +1,4 @@
-import { classSums } from "../../worker/engine/decision/classSums.ts";
+import { askedBy, classSums } from "../../worker/engine/decision/classSums.ts";
 import { costOf, titleBranches } from "../../worker/engine/decision/courseBranch.ts";
 import { unfold } from "../../worker/engine/decision/discovery.ts";
 import { beyondOpening, openingWork } from "../../worker/engine/decision/openingWork.ts";
@@ -23,10 +23,11 @@ export function engineDistribution(
   const ledger = situation.ledger.withOrders(
     book.catalogue.defaults.delivery.orders[course as "restore" | "make-safe"],
   );
+  const { weights: classes } = unseen;
   const spent = costOf(opening, settled);
   const { work: jobs, used: opened } = openingWork(plan, ledger);
   const stakes = {
-    classes: unseen.weights,
+    classes,
     going:
       sale.share * logNormalMean(sale.price) - settled.fee.fixed - settled.packing - costOf(plan, settled),
     changed: change.worth - spent,
@@ -38,11 +39,12 @@ export function engineDistribution(
   };
   const clear = 1 - plan.endsTitle;
   const branchesOf = () => {
-    const asked = new Set(decided.flatMap(({ ways }) => ways.flatMap(({ resources }) => resources)));
-    const sums = classSums(joint, asked, unseen.weights.length, ledger.resources);
+    const { resources } = ledger;
+    const sums = classSums(joint, askedBy(decided), classes.length, resources);
     const { leaves } = unfold(decided, sums, stakes);
-    const beyond = beyondOpening(joint, unseen.weights.length);
-    const setting = { situation, sale, plan, opening: jobs, beyond, change, rest: sums };
+    const beyond = beyondOpening(joint, classes.length);
+    const work = { plan, opening: jobs, beyond };
+    const setting = { situation, sale, ...work, change, joint, rest: sums, decided, resources, classes };
     return [
       ...titleBranches(situation, plan),
       ...rideableBranches(leaves, setting).map((branch) => ({ ...branch, chance: clear * branch.chance })),

@@ -1,4 +1,4 @@
-import type { Minutes, Money } from "../quantity.ts";
+import type { Moments } from "../service/moments.ts";
 import { usedWork } from "../service/uncertainty.ts";
 import { logNormalSd } from "../statistics/logNormal.ts";
 import type { Branch } from "./branch.ts";
@@ -24,8 +24,8 @@ export function ended(leaves: readonly Leaf[], setting: RideableSetting): readon
       mixture.add(
         mass[z]! * (on ? 1 - rest.survival[z]! : 1),
         begun(beyond, z, {
-          money: spent.money + (on ? rest.endMoney[z]! : 0),
-          minutes: spent.minutes + (on ? rest.endMinutes[z]! : 0),
+          money: added(spent.money, on ? rest.endMoney[z]! : 0),
+          minutes: added(spent.minutes, on ? rest.endMinutes[z]! : 0),
         }),
       );
     }
@@ -41,9 +41,9 @@ export function changed(leaves: readonly Leaf[], setting: RideableSetting): read
   for (const { kind, mass, path } of leaves) {
     if (kind !== "changed") continue;
     const spent = spentBy(path, situation);
-    let group = groups.find(({ first }) => Math.abs(spent.money - first) <= NEAR * smooth);
+    let group = groups.find(({ first }) => Math.abs(spent.money.mean - first) <= NEAR * smooth);
     if (!group) {
-      group = { first: spent.money, mixture: new MomentMixture() };
+      group = { first: spent.money.mean, mixture: new MomentMixture() };
       groups.push(group);
     }
     for (let z = 0; z < mass.length; z++) group.mixture.add(mass[z]!, begun(beyond, z, spent));
@@ -81,18 +81,22 @@ function backedOut(
 }
 
 /** What was spent in a class, with what the opening work brought beyond its jobs. */
-function begun(beyond: ClassSums, z: number, spent: { money: Money; minutes: Minutes }): MixturePart {
+function begun(beyond: ClassSums, z: number, { money, minutes }: Work): MixturePart {
   return {
-    money: spent.money + beyond.money[z]!,
-    variance: beyond.variance[z]!,
+    money: money.mean + beyond.money[z]!,
+    variance: money.variance + beyond.variance[z]!,
     third: beyond.third[z]!,
-    minutes: spent.minutes + beyond.minutes[z]!,
-    minutesVariance: beyond.minutesVariance[z]!,
+    minutes: minutes.mean + beyond.minutes[z]!,
+    minutesVariance: minutes.variance + beyond.minutesVariance[z]!,
     covariance: beyond.covariance[z]!,
   };
 }
 
-function spentBy({ spent, opened }: Leaf["path"], { ledger }: Situation): { money: number; minutes: number } {
+function added({ mean, variance }: Moments, more: number): Moments {
+  return { mean: mean + more, variance };
+}
+
+function spentBy({ spent, opened }: Leaf["path"], { ledger }: Situation): Work {
   const { money, minutes } = usedWork(opened, ledger.resources);
-  return { money: spent.money.mean + money, minutes: spent.minutes.mean + minutes };
+  return { money: added(spent.money, money), minutes: added(spent.minutes, minutes) };
 }

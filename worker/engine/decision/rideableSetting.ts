@@ -1,3 +1,5 @@
+import type { Resource } from "../service/resource.ts";
+import type { Uncertainty } from "../service/uncertainty.ts";
 import type { Sale } from "./branch.ts";
 import type { Change } from "./changeOfCourse.ts";
 import type { ClassSums } from "./classSums.ts";
@@ -16,5 +18,11 @@ export interface RideableSetting {
   /** What it brings beyond its jobs. */
   readonly beyond: ClassSums;
   readonly change: Change;
+  /** What was not decided on: one by one, and what all of it brings. */
+  readonly joint: readonly Uncertainty[];
   readonly rest: ClassSums;
+  readonly decided: readonly Uncertainty[];
+  readonly resources: readonly Resource[];
+  /** Chance of each class of history. */
+  readonly classes: Float64Array;
 }

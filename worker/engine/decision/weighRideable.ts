@@ -5,9 +5,8 @@ import { planRideable } from "../service/rideablePlan.ts";
 import { withJobsSpared } from "../service/sparing.ts";
 import type { Stakes } from "../service/stakes.ts";
 import { uncertaintiesOf } from "../service/uncertainties.ts";
-import type { Uncertainty } from "../service/uncertainty.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
-import { classSums } from "./classSums.ts";
+import { askedBy, classSums } from "./classSums.ts";
 import { costOf, openCourse, titleBranches } from "./courseBranch.ts";
 import { decisiveOf } from "./decisiveOf.ts";
 import { unfold } from "./discovery.ts";
@@ -77,7 +76,11 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
     opening,
     beyond,
     change,
+    joint,
     rest: sums,
+    decided,
+    resources: ledger.resources,
+    classes,
   });
   const clear = 1 - plan.endsTitle;
   return openCourse(
@@ -102,11 +105,6 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
       },
     },
   );
-}
-
-/** Resources that the decided uncertainties may ask for. */
-function askedBy(decided: readonly Uncertainty[]): ReadonlySet<number> {
-  return new Set(decided.flatMap(({ ways }) => ways.flatMap(({ resources }) => resources)));
 }
 
 /** What the planner weighs: takings over condition in the finish that the course gives, and what a lost frame leaves. */
