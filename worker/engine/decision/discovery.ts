@@ -118,7 +118,7 @@ function goOn(
     const left = { mass: lost, path: { ...taken, ways: [...shown.ways, index] } };
     add(sum, brings ? orChanged(on, [{ mass: here, path: taken }, left], stakes) : on);
   }
-  const untouched = { ...shown, ways: [...shown.ways, -1] };
+  const untouched = { ...withMinutes(shown, next.otherwise), ways: [...shown.ways, -1] };
   add(sum, goOn(place + 1, nothing, untouched, decided, rest, stakes));
   return sum;
 }
@@ -211,8 +211,8 @@ function taking(
   return {
     ...withOwn(path, way, own),
     ways: [...path.ways, index],
-    spent: job === null ? path.spent : joined(path.spent, own),
-    opened: way.takes.length === 0 ? path.opened : new Set([...path.opened, ...way.takes]),
+    spent: joined(path.spent, job === null ? way.early : own),
+    opened: taken(path, way),
   };
 }
 
@@ -246,8 +246,25 @@ function beside({ used }: Path, way: Way, costOf: (resource: number) => Work): W
   return { money, minutes };
 }
 
+/** The path with a job that took more or less time than the plan counts. */
+function withMinutes(path: Path, minutes: Moments | undefined): Path {
+  if (minutes === undefined) return path;
+  const own: Work = { money: NOTHING, minutes };
+  return { ...path, work: joined(path.work, own), spent: joined(path.spent, own) };
+}
+
 function ending(path: Path, way: Way, index: number): Path {
-  return { ...path, ways: [...path.ways, index], spent: joined(path.spent, way) };
+  return {
+    ...path,
+    ways: [...path.ways, index],
+    spent: joined(path.spent, way),
+    opened: taken(path, way),
+  };
+}
+
+/** What of the plan is used once a way has taken its part. */
+function taken({ opened }: Path, { takes }: Way): ReadonlySet<number> {
+  return takes.length === 0 ? opened : new Set([...opened, ...takes]);
 }
 
 function joined(a: Work, b: Work): Work {

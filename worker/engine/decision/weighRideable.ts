@@ -1,6 +1,7 @@
 import { withFailedCures } from "../service/failedCures.ts";
 import type { Fault } from "../service/fault.ts";
 import type { CourseId } from "../service/operation.ts";
+import { withOwnTime } from "../service/ownTime.ts";
 import { planRideable } from "../service/rideablePlan.ts";
 import { withJobsSpared } from "../service/sparing.ts";
 import type { Stakes } from "../service/stakes.ts";
@@ -8,6 +9,7 @@ import { uncertaintiesOf } from "../service/uncertainties.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
 import { askedBy, classSums } from "./classSums.ts";
 import { costOf, openCourse, titleBranches } from "./courseBranch.ts";
+import { cutShort } from "./cutShort.ts";
 import { decisiveOf } from "./decisiveOf.ts";
 import { unfold } from "./discovery.ts";
 import { beyondOpening, expectedOpening, openingWork } from "./openingWork.ts";
@@ -47,10 +49,13 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
   });
   const { change } = situation;
   const minuteWorth = (settled.workshop.speedFactor * settled.workshop.hourlyGoal) / 60;
-  const { decided, rest: undecided } = decisiveOf(
+  const { decided: chosen, rest: undecided } = decisiveOf(
     uncertainties,
     going - change.worth + costOf(opening, settled),
     minuteWorth,
+  );
+  const decided = chosen.map((one) =>
+    withOwnTime(cutShort(one, uncertainties, classes, plan, ledger), ledger),
   );
   const rest = undecided.map((one) => withFailedCures(one, plan, ledger));
   const joint = withJobsSpared(rest, ledger.resources);

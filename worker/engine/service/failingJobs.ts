@@ -27,8 +27,8 @@ function waysOfFailing(
   ledger: Ledger,
   classes: number,
 ): readonly Way[] {
-  const own = { ...failure, resources: [], takes: [] };
-  const { resources, takes, money, minutes, endsFrame, untilEnd } =
+  const own = { ...failure, resources: [], takes: [], takesUntilEnd: [] };
+  const { resources, takes, money, minutes, endsFrame, untilEnd, takesUntilEnd } =
     failure.next.length === 0 ? own : followingWork(failure.next, plan, ledger);
   const certain = (share: number) => new Float64Array(classes).fill(failure.chance * share);
   const ways: Way[] = [];
@@ -53,6 +53,7 @@ function waysOfFailing(
       endsFrame: true,
       money: { mean: untilEnd.money, variance: 0 },
       minutes: { mean: untilEnd.minutes, variance: 0 },
+      takes: takesUntilEnd,
     });
   return ways;
 }

@@ -18,6 +18,8 @@ export interface FollowingWork {
   readonly endsFrame: Probability;
   /** Expected spending by the time that it ends the frame. */
   readonly untilEnd: { readonly money: Money; readonly minutes: Minutes };
+  /** What of the plan is taken by then. */
+  readonly takesUntilEnd: readonly number[];
 }
 
 /**
@@ -31,6 +33,7 @@ export function followingWork(next: readonly FollowingJob[], plan: WorkPlan, led
   let money = NOTHING;
   let minutes = NOTHING;
   let survives = 1;
+  let takesUntilEnd: readonly number[] = [];
   for (const { operation, place } of next) {
     let ends = 0;
     for (const index of ledger.forOperation(operation, place).resources) {
@@ -45,13 +48,14 @@ export function followingWork(next: readonly FollowingJob[], plan: WorkPlan, led
     spent.money += survives * ends * money.mean;
     spent.minutes += survives * ends * minutes.mean;
     survives *= 1 - ends;
+    if (ends > 0) takesUntilEnd = [...takes];
   }
   const endsFrame = 1 - survives;
   const untilEnd =
     endsFrame > 0
       ? { money: spent.money / endsFrame, minutes: spent.minutes / endsFrame }
       : { money: 0, minutes: 0 };
-  return { resources: [...used], takes: [...takes], money, minutes, endsFrame, untilEnd };
+  return { resources: [...used], takes: [...takes], money, minutes, endsFrame, untilEnd, takesUntilEnd };
 }
 
 /** Costs of a resource whose own failure is followed by nothing more than its further minutes. */

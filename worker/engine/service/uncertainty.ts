@@ -57,6 +57,8 @@ export interface Uncertainty {
   readonly job: Operation | null;
   /** The job's resource; null for a check. */
   readonly resource: number | null;
+  /** Minutes beside the plan's where nothing comes of it; none where left out. */
+  readonly otherwise?: Moments;
 }
 
 /** What a resource costs where the work goes on, with what follows a failure that the frame survives. */
