@@ -3,33 +3,36 @@ import { isPerWheel, pruned } from "../answers/reading.ts";
 import type { Fault } from "../api/fault.ts";
 import type { Check, Observation, Reading } from "../api/types.ts";
 import { capital } from "../words/count.ts";
+import type { Bike } from "./bike.ts";
 import { ReadingFields } from "./ReadingFields.tsx";
 
-interface AnswerProps {
+export interface CheckAnswerProps {
   readonly check: Check;
   readonly observation: Observation | undefined;
   readonly onObservation: (observation: Observation | undefined) => void;
   readonly fault: Fault | null;
-  readonly pointer: string;
+  readonly bike: Bike;
+  readonly pressing: boolean;
+  /** A level was pressed. */
+  readonly onPressed?: (() => void) | undefined;
+}
+
+/** Where a check's observation stands in the question. */
+export function pointerTo(check: Pick<Check, "id">): string {
+  return `/observations/${check.id}`;
 }
 
 /** The answer to one check: for the whole bike, or front and rear apart. */
-export function CheckAnswer({ check, observation, onObservation, fault, pointer }: AnswerProps) {
+export function CheckAnswer({ check, observation, onObservation, ...fields }: CheckAnswerProps) {
   const apart = observation !== undefined && isPerWheel(observation);
   const [split, setSplit] = useState(apart);
+  const pointer = pointerTo(check);
+  const whole = observation !== undefined && !apart ? (observation as Reading) : {};
+  const setWhole = (reading: Reading) => onObservation(pruned(reading) ?? undefined);
   if (!check.perWheel) {
-    return (
-      <ReadingFields
-        check={check}
-        reading={(observation as Reading | undefined) ?? {}}
-        onReading={(reading) => onObservation(pruned(reading) ?? undefined)}
-        fault={fault}
-        pointer={pointer}
-      />
-    );
+    return <ReadingFields {...fields} check={check} reading={whole} onReading={setWhole} pointer={pointer} />;
   }
   const wheels = apart ? observation : {};
-  const whole = observation !== undefined && !apart ? (observation as Reading) : {};
   const setWheel = (wheel: "front" | "rear", reading: Reading) => {
     const { [wheel]: _, ...other } = wheels as { front?: Reading; rear?: Reading };
     const left = pruned(reading);
@@ -55,22 +58,16 @@ export function CheckAnswer({ check, observation, onObservation, fault, pointer 
           <fieldset key={wheel} class="wheelside">
             <legend>{capital(wheel)}</legend>
             <ReadingFields
+              {...fields}
               check={check}
               reading={wheels[wheel] ?? {}}
               onReading={(reading) => setWheel(wheel, reading)}
-              fault={fault}
               pointer={`${pointer}/${wheel}`}
             />
           </fieldset>
         ))
       ) : (
-        <ReadingFields
-          check={check}
-          reading={whole}
-          onReading={(reading) => onObservation(pruned(reading) ?? undefined)}
-          fault={fault}
-          pointer={pointer}
-        />
+        <ReadingFields {...fields} check={check} reading={whole} onReading={setWhole} pointer={pointer} />
       )}
     </>
   );

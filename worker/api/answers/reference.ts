@@ -5,6 +5,7 @@ import { check } from "./check.ts";
 import { ATTRIBUTE_NAMES, attributeDefault } from "./condition.ts";
 import { defaults } from "./defaults.ts";
 import { id, money, words } from "./figures.ts";
+import { sellingTables } from "./sellingTables.ts";
 
 /** A word that a field accepts, with what to show for it. */
 export const choice = z.strictObject({ value: id, label: words });
@@ -36,11 +37,20 @@ export const referenceAnswer = z.strictObject({
   checks: z.array(check),
   operations: z.array(operation),
   parts: z.array(
-    z.strictObject({ id, name: words, kind: z.enum(["part", "consumable", "service"]), unit: words }),
+    z.strictObject({
+      id,
+      name: words,
+      kind: z.enum(["part", "consumable", "service"]),
+      unit: words,
+      sizes: z
+        .array(z.strictObject({ what: words, check: id.exactOptional() }))
+        .describe("What to measure or look at before one is ordered, with the check that shows it"),
+    }),
   ),
   tools: z
     .array(z.strictObject({ id, name: words, buy: money, borrow: money }))
     .describe("Special tools, with what they cost to buy or borrow"),
   cautions: z.array(z.strictObject({ id, title: words, text: words })),
   defaults: defaults.describe("What stands in for what a request leaves out"),
+  selling: sellingTables.describe("What a selling plan assumes where a request does not say"),
 }) satisfies z.ZodType<Reference>;

@@ -5,6 +5,8 @@ import { cautionsFor } from "./cautions.ts";
 import { bestCourse, breakEvenSalePrice, walkAwayPrice } from "./choice.ts";
 import { reportInspection } from "./inspectFind.ts";
 import { lookFirst } from "./lookFirst.ts";
+import { lookingOn } from "./looking/lookingOn.ts";
+import { nextChecks } from "./looking/nextChecks.ts";
 import { reasonsFor } from "./reasons.ts";
 import { reportCourses } from "./reportedCourse.ts";
 import type { SettledRequest } from "./settledRequest.ts";
@@ -31,21 +33,24 @@ function decided(find: OpenFind, book: Book): Appraisal {
   const { settled, inspection, situation, courses } = find;
   const best = bestCourse(courses, situation);
   const { sensitivity, ...sureness } = trustIn(best, courses, situation);
-  const look = lookFirst(settled, inspection, book, situation, best.expected.netBenefit);
+  const looks = nextChecks(find, best, book);
+  const look = lookFirst(looks, settled, book);
   return {
     ...head(settled),
     ...reportInspection(find, book),
     value: stateValues(situation, courses),
-    courses: reportCourses(courses, settled, book),
+    courses: reportCourses(courses, situation),
     decision: {
       course: best.course,
-      lookFirst: look?.operation ?? null,
+      lookFirst: look?.id ?? null,
       stop: null,
       reasons: reasonsFor(best, courses, situation, look),
       walkAwayPrice: walkAwayPrice(courses, situation),
       breakEvenSalePrice: breakEvenSalePrice(best, situation),
       ...sureness,
     },
+    nextChecks: looks,
+    lookingOn: lookingOn(find, looks),
     sensitivity,
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, courses, book),
@@ -72,6 +77,8 @@ function stopped(find: StoppedFind, book: Book): Appraisal {
       goalsAtWhichItFlips: [],
       courseByGoal: [],
     },
+    nextChecks: [],
+    lookingOn: null,
     sensitivity: [],
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, [], book),

@@ -1,5 +1,6 @@
 import type { InspectionTables } from "../inspection/inspectionTables.ts";
 import type { Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
+import type { SellingTables } from "../selling/demand/sellingTables.ts";
 import type { CourseId } from "../service/operation.ts";
 import type { PartId, PriceRange } from "../service/part.ts";
 import type { ServiceTables } from "../service/serviceTables.ts";
@@ -41,6 +42,8 @@ export interface Defaults {
   };
   /** Restore must beat make safe by the larger of one hour's goal and this share of the restored value. */
   readonly restoreNoise: Probability;
+  /** A check goes before the course where it gains at least so many hours at the goal. */
+  readonly lookFirstHours: number;
   /** Kinds that this catalogue does not appraise, with the caution that says so. */
   readonly outOfScope: readonly {
     readonly category: string;
@@ -68,6 +71,7 @@ export interface Catalogue {
   readonly inspection: InspectionTables;
   readonly service: ServiceTables;
   readonly value: ValueTables;
+  readonly selling: SellingTables;
   readonly cautions: readonly Caution[];
   readonly defaults: Defaults;
 }

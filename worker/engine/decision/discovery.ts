@@ -275,12 +275,14 @@ function less(whole: Moments, part: Moments): Moments {
   return { mean: whole.mean - part.mean, variance: Math.max(0, whole.variance - part.variance) };
 }
 
-function spentWorth({ spent, opened }: Path, stakes: DiscoveryStakes): Money {
+/** What was spent on a path beside the opening work, hours at the goal: lost where the course is changed. */
+export function spentWorth({ spent, opened }: Path, stakes: DiscoveryStakes): Money {
   const { money, minutes } = usedWork(opened, stakes.resources);
   return worthOf(spent.money, spent.minutes, stakes) + money + minutes * stakes.minuteWorth;
 }
 
-function worthOf(money: Moments, minutes: Moments, { minuteWorth }: DiscoveryStakes): Money {
+/** Money with minutes at the goal. */
+export function worthOf(money: Moments, minutes: Moments, { minuteWorth }: DiscoveryStakes): Money {
   return money.mean + minutes.mean * minuteWorth;
 }
 

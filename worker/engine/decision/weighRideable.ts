@@ -43,8 +43,9 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
   const backedOut = stakes.salvage - costOf(opening, settled);
   const going = share * logNormalMean(price) - settled.fee.fixed - settled.packing - costOf(plan, settled);
   const { weights: classes } = situation.unseen;
+  const toldLoss = (penalty: number) => sale.takings(plan.gain) - sale.takings(plan.gain - penalty);
   const uncertainties = uncertaintiesOf(plan, situation.unseen.faults, classes, ledger, {
-    toldLoss: (penalty) => sale.takings(plan.gain) - sale.takings(plan.gain - penalty),
+    toldLoss,
     frameLoss: Math.max(0, going - backedOut),
   });
   const { change } = situation;
@@ -71,7 +72,7 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
     abandoned: -costOf(situation.fixedPlans.leave, settled) - spent,
     opened,
     minuteWorth,
-    resources: ledger.resources,
+    resources: [...ledger.resources],
   };
   const { worth, bound, leaves } = unfold(decided, sums, discovery);
   const branches = rideableBranches(leaves, {
@@ -99,7 +100,7 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
       allowance: allowanceOf(leaves, sums),
       rightToChange: clear * (worth - bound),
       unknown: {
-        resources: [...ledger.resources],
+        resources: discovery.resources,
         decided,
         rest,
         joint,
@@ -107,6 +108,9 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
         sale: { price, share },
         opening: begun,
         change,
+        sums,
+        stakes: discovery,
+        toldLoss,
       },
     },
   );
