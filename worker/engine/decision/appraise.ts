@@ -39,7 +39,7 @@ function decided(find: OpenFind, book: Book): Appraisal {
     ...head(settled),
     ...reportInspection(find, book),
     value: stateValues(situation, courses),
-    courses: reportCourses(courses, settled, book),
+    courses: reportCourses(courses, situation),
     decision: {
       course: best.course,
       lookFirst: look?.id ?? null,
