@@ -20,7 +20,7 @@ export const LOOK_WORDS: Readonly<Record<string, LookWords>> = {
     part: "Frame",
     found: { none: "no crack seen" },
     brief:
-      "Wipe, light from the side: head tube joints, under the down tube, seat cluster, shell, dropouts, welds. A stained line counts as a crack.",
+      "Light from the side: head tube joints, seat cluster, shell, dropouts, welds. A stained line counts as a crack.",
   },
   "frame-dents": {
     ask: "Feel the tubes for dents",
