@@ -1,21 +1,29 @@
 import type { Appraisal, ReportedFinding } from "../api/types.ts";
 import { Warning } from "../signs/Warning.tsx";
+import { standAt } from "../state/route.ts";
 import { listed, uncapital } from "../words/count.ts";
 import { plain, sentence } from "../words/plain.ts";
 import { cautionsTitle, lookedTitle, readinessTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
 
 /** What still stands between the bike and the road. */
-export function ReadinessPanel({ appraisal, names }: { appraisal: Appraisal; names: Names }) {
+export function ReadinessPanel(props: {
+  appraisal: Appraisal;
+  names: Names;
+  /** Id of the find: each check leads to its card on the stand. */
+  find: string;
+}) {
+  const { appraisal, names, find } = props;
   const { blocking, owed } = appraisal.readiness;
   return (
     <section class="panel" aria-labelledby="ready-title">
       <h2 id="ready-title">{readinessTitle(appraisal)}</h2>
-      <NameList title="To cure before anyone rides it" ids={blocking} names={names} />
+      <NameList title="To cure before anyone rides it" ids={blocking} names={names} find={find} />
       <NameList
         title="Looks owed before it is sold as rideable"
         ids={owed}
         names={names}
+        find={find}
         folded={owed.length > 6}
       />
       {appraisal.readiness.ready && (
@@ -25,13 +33,21 @@ export function ReadinessPanel({ appraisal, names }: { appraisal: Appraisal; nam
   );
 }
 
-function NameList(props: { title: string; ids: readonly string[]; names: Names; folded?: boolean }) {
-  const { title, ids, names, folded } = props;
+function NameList(props: {
+  title: string;
+  ids: readonly string[];
+  names: Names;
+  find: string;
+  folded?: boolean;
+}) {
+  const { title, ids, names, find, folded } = props;
   if (ids.length === 0) return null;
   const list = (
     <ul class="bullets">
       {ids.map((id) => (
-        <li key={id}>{names.check(id)}</li>
+        <li key={id}>
+          <a href={standAt(find, id)}>{names.check(id)}</a>
+        </li>
       ))}
     </ul>
   );

@@ -13,6 +13,7 @@ import { CourseSign } from "../signs/CourseSign.tsx";
 import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
+import { standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
 import { factsLine } from "../words/description.ts";
 import { sentence } from "../words/plain.ts";
@@ -68,7 +69,16 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
         </div>
         <div class="findside">
           <Bicycle find={find.body.find} />
-          {find.invented ? <CopyButton find={find} /> : <OwnActions find={find} />}
+          {find.invented ? (
+            <div class="acts">
+              <a class="btn quiet" href={standAt(find.id)}>
+                On the stand
+              </a>
+              <CopyButton find={find} />
+            </div>
+          ) : (
+            <OwnActions find={find} />
+          )}
         </div>
       </div>
       <p class="working" role="status">
