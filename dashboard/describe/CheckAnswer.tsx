@@ -14,7 +14,7 @@ export interface CheckAnswerProps {
   readonly fault: Fault | null;
   readonly bike: Bike;
   readonly pressing: boolean;
-  /** A level was pressed. */
+  /** A level of the whole bike, or of both wheels alike, was pressed: the whole answer. */
   readonly onPressed?: (() => void) | undefined;
   /** What stands under the measurement of the whole bike, or of a wheel. */
   readonly after?: (wheel: "front" | "rear" | null) => ComponentChildren;
@@ -71,6 +71,7 @@ export function CheckAnswer({ check, observation, onObservation, after, ...field
             <legend>{capital(wheel)}</legend>
             <ReadingFields
               {...fields}
+              onPressed={undefined}
               check={check}
               reading={wheels[wheel] ?? {}}
               onReading={(reading) => setWheel(wheel, reading)}

@@ -1,5 +1,5 @@
 import { withAnswer, withObservation } from "../answers/answers.ts";
-import { isPerWheel, sendableObservation } from "../answers/reading.ts";
+import { sendableObservation } from "../answers/reading.ts";
 import { messagesAt } from "../api/fault.ts";
 import type { Check, Observation, Reading } from "../api/types.ts";
 import { isMade } from "../checks/made.ts";
@@ -69,7 +69,7 @@ export function LookCard({ check, bench, bike, onDone, onLater }: LookCardProps)
         fault={fault}
         bike={bike}
         pressing
-        onPressed={isApart(observation) ? undefined : onDone}
+        onPressed={onDone}
         after={(wheel) => <Found check={check} wheel={wheel} bench={bench} bike={bike} />}
       />
       <div class="acts ends">
@@ -92,10 +92,6 @@ export function LookCard({ check, bench, bike, onDone, onLater }: LookCardProps)
 }
 
 const without = (unsure: readonly string[], { id }: Check) => unsure.filter((one) => one !== id);
-
-function isApart(observation: Observation | undefined): boolean {
-  return observation !== undefined && isPerWheel(observation);
-}
 
 /** Whether the tyre's marking alone answers the check. */
 function isMarked({ answers, appraisal }: Bench, { id }: Check): boolean {

@@ -4,13 +4,15 @@ import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { describeFind, headed, said } from "./setup/dashboard.ts";
 
-/** A steel racer of the top tier: worth looking at closely. */
-const RACER = ["Road racing", "1980s", "Steel", "Top"];
+/** A steel racer: at this price some looks are worth their minutes. */
+const RACER = ["Road racing", "1980s", "Steel", "Upper"];
+const PRICE = "100";
 const MONEY = /€\s?\d|\d\s?(€|EUR)/;
 
 /** Describes a racer and puts it on the stand. */
 async function onTheStand(page: Page): Promise<void> {
   await describeFind(page, RACER, /^Restore it: /);
+  await page.getByLabel("Asking price, or what you paid").fill(PRICE);
   await page.getByRole("link", { name: "On the stand" }).click();
   await headed(page, /^Not looked at yet: \d+ checks to make$/);
   await nextCard(page).locator("button.level").first().waitFor();
@@ -95,6 +97,23 @@ describe("the next look", () => {
   });
 });
 
+describe("looking on", () => {
+  test("ends where no look is worth its minute; what is owed is told, and can be gone on with", async ({
+    page,
+  }) => {
+    await describeFind(page, RACER, /^Restore it: /);
+    await page.getByRole("link", { name: "On the stand" }).click();
+    await nextCard(page).getByText("Enough looked at. No other look is worth its minute.").waitFor();
+    await nextCard(page)
+      .getByText(/looks are still owed before it is ridden/)
+      .waitFor();
+    await page.getByRole("heading", { name: "Still open, none worth its minute" }).waitFor();
+    await nextCard(page).getByRole("button", { name: "Go on with what is owed" }).click();
+    await nextCard(page).locator("button.level").first().waitFor();
+    await nextCard(page).getByText("before anyone rides it").waitFor();
+  });
+});
+
 describe("measuring", () => {
   test("the string test bends as it is typed, says the offset at the axle, and asks to measure again on the line", async ({
     page,
@@ -107,7 +126,7 @@ describe("measuring", () => {
     await card.getByRole("img", { name: "The rear end sits 4.3 mm to the right at the axle" }).waitFor();
     await card.getByText("Bend drawn 18 times too large.").waitFor();
     await card.getByText("On the line: measure again.").waitFor();
-    await card.getByText(/^Between slight and out the line is at 4 mm; your reading comes to 5 mm/).waitFor();
+    await card.getByText(/Between slight and out the line is at 4 mm; your reading comes to 5 mm/).waitFor();
     await card.getByRole("button", { name: /^More: String to seat tube, right/ }).click();
     expect(await box(card, /right/).inputValue()).toBe("43.5");
     await card.getByRole("button", { name: /^Less: String to seat tube, left/ }).click();
@@ -224,7 +243,13 @@ describe("the work and the road", () => {
     await job.getByText("done", { exact: true }).waitFor();
     await page.getByRole("button", { name: "Undo" }).click();
     await expect.poll(() => job.getByRole("checkbox").isChecked()).toBe(false);
+  });
 
+  test("where a job frees or opens something the course can be decided again: at the check it may turn", async ({
+    page,
+  }) => {
+    await page.goto("/finds/orange-racer/stand");
+    const work = page.locator("#work");
     await work.getByText("Decide again here.").first().waitFor();
     const answer = work.getByRole("button", { name: /^Answer: / }).first();
     const name = ((await answer.textContent()) ?? "").replace("Answer: ", "");
@@ -248,7 +273,10 @@ describe("the work and the road", () => {
     const card = await openRow(page, "inner-cable", "inner cable");
     await card.getByRole("button", { name: /^Frayed/ }).click();
     const block = ready.locator(".blocks li").filter({ hasText: "Brake inner cable" });
-    await block.getByText(/^To do: .*brake inners/).waitFor();
+    await page.locator("#work").getByRole("radio", { name: "Sell as found" }).check();
+    await block.getByText(/^The plan in sight leaves it\. To make it safe: new brake inners/).waitFor();
+    await page.locator("#work").getByRole("radio", { name: "Make safe" }).check();
+    await block.getByText(/^To do: new brake inners/).waitFor();
     await block.getByRole("button").click();
     await card.getByText("Brakes faulty or taken apart.").waitFor();
     const owed = ready.locator(".owed li").first();
@@ -290,28 +318,37 @@ describe("an invented find", () => {
 });
 
 describe("how it looks", () => {
-  test("has nothing that axe finds and nothing wider than the screen, with gloves on, at 390 and 1280 pixels, light and dark, and with text at 200 %", async ({
-    page,
-  }) => {
+  /** The string test unfolded and on the line, with gloves on. */
+  async function measured(page: Page): Promise<void> {
     await onTheStand(page);
     await page.getByRole("checkbox", { name: /^Gloves on/ }).check();
-    const level = nextCard(page).locator("button.level").first();
-    expect((await level.boundingBox())?.height).toBeGreaterThanOrEqual(60);
     const card = await openRow(page, "rear-alignment", "string test");
     await box(card, /left/).fill("38");
     await box(card, /right/).fill("43");
     await card.getByText("On the line: measure again.").waitFor();
-    for (const width of [390, 1280]) {
+  }
+
+  for (const width of [390, 1280]) {
+    test(`has nothing that axe finds and nothing wider than the screen at ${width} pixels, light and dark`, async ({
+      page,
+    }) => {
+      await measured(page);
       await page.setViewportSize({ width, height: 844 });
       for (const colorScheme of ["light", "dark"] as const) {
         await page.emulateMedia({ colorScheme });
-        const { violations } = await new AxeBuilder({ page }).analyze();
+        const { violations } = await new AxeBuilder({ page }).include("main").analyze();
         expect(
           violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`),
         ).toEqual([]);
       }
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    }
+    });
+  }
+
+  test("has 60 px buttons with gloves on, and fits a phone with text at 200 %", async ({ page }) => {
+    await measured(page);
+    const level = nextCard(page).locator("button.level").first();
+    expect((await level.boundingBox())?.height).toBeGreaterThanOrEqual(60);
     await page.setViewportSize({ width: 390, height: 844 });
     await page.addStyleTag({ content: "html { font-size: 200% }" });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);

@@ -75,12 +75,15 @@ describe("work and readiness", () => {
       { name: "New pads", because: ["pads"] },
       { name: "Clean and centre", because: ["pads", "caliper"] },
     ];
-    expect(curesOf("pads", [], jobs, true, names)).toBe("To do: new pads and clean and centre.");
-    expect(curesOf("pads", ["new-pads"], [], true, names)).toBe(
+    expect(curesOf("pads", [], jobs, [], true, names)).toBe("To do: new pads and clean and centre.");
+    expect(curesOf("pads", ["new-pads"], [], [], true, names)).toBe(
       "Done: new pads. Look again and answer it anew.",
     );
-    expect(curesOf("brake-function", [], jobs, true, names)).toMatch(/^No job of its own/);
-    expect(curesOf("frame", [], [], false, names)).toMatch(/stays not roadworthy/);
+    expect(curesOf("brake-function", [], jobs, [], true, names)).toMatch(/^No job of its own/);
+    expect(curesOf("frame", [], [], [], false, names)).toMatch(/stays not roadworthy/);
+    expect(curesOf("pads", [], [], jobs, false, names)).toBe(
+      "The plan in sight leaves it. To make it safe: new pads and clean and centre.",
+    );
     expect(owedWords({ minutes: 2, tools: ["torch"], where: "spot" })).toBe("Look: 2 min, torch.");
     expect(owedWords({ minutes: 8, tools: [], where: "dismantled" })).toBe(
       "Look: 8 min, no tools, once it is apart.",
