@@ -1,8 +1,10 @@
 import { useEffect, useId, useState } from "preact/hooks";
 import type { MeasuredInput } from "../api/types.ts";
-import { readNumber, Wrong } from "../parts/NumberField.tsx";
+import { Wrong } from "../parts/NumberField.tsx";
 import { capital } from "../words/count.ts";
+import { figure } from "../words/figure.ts";
 import { bareLength, type LengthUnit, readLength, stepOf } from "../words/length.ts";
+import { readNumber, typedNumber } from "../words/readNumber.ts";
 
 interface MeasureFieldProps {
   readonly input: MeasuredInput;
@@ -24,7 +26,7 @@ export function MeasureField(props: MeasureFieldProps) {
   const id = useId();
   const unit = input.unit === "mm" ? lengths : input.unit;
   const write = (number: number | undefined) =>
-    number === undefined ? "" : input.unit === "mm" ? bareLength(number, lengths) : String(number);
+    number === undefined ? "" : input.unit === "mm" ? bareLength(number, lengths) : typedNumber(number);
   const read = (typed: string) =>
     input.unit === "mm" ? readLength(typed, lengths, readNumber) : readNumber(typed);
   const [text, setText] = useState(() => write(value));
@@ -81,6 +83,6 @@ export function MeasureField(props: MeasureFieldProps) {
 
 function notRead(unit: string): string {
   return unit === "in"
-    ? "This is no number. Write it like 12.06 or 12 1/16."
-    : "This is no number. Write it like 43.5.";
+    ? `This is no number. Write it like ${figure(12.06, 2)} or 12 1/16.`
+    : `This is no number. Write it like ${figure(43.5, 1)}.`;
 }

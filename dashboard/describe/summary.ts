@@ -1,6 +1,7 @@
 import { isPerWheel, sendable } from "../answers/reading.ts";
 import type { Check, Observation, Reading, ReportedFinding } from "../api/types.ts";
 import { uncapital } from "../words/count.ts";
+import { figure } from "../words/figure.ts";
 import { amount, bareLength, type LengthUnit, lengthsFor } from "../words/length.ts";
 import { levelWords, plain } from "../words/plain.ts";
 
@@ -37,9 +38,9 @@ function figures(check: Check, measured: Readonly<Record<string, number>>, lengt
   const units = new Set(inputs.map(({ unit }) => unit));
   const [only = ""] = units;
   const unit = units.size === 1 && only !== "count" ? ` ${only === "mm" ? shown : only}` : "";
-  const figure = (id: string, unit: string) =>
-    unit === "mm" ? bareLength(measured[id] ?? 0, shown) : String(measured[id]);
-  return `${inputs.map((input) => figure(input.id, input.unit)).join(" and ")}${unit}`;
+  const bare = (id: string, unit: string) =>
+    unit === "mm" ? bareLength(measured[id] ?? 0, shown) : figure(measured[id] ?? 0, 2);
+  return `${inputs.map((input) => bare(input.id, input.unit)).join(" and ")}${unit}`;
 }
 
 /** What the answer made of a check: the level of a measurement, or that it lies on the line between two. */

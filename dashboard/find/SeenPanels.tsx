@@ -1,4 +1,6 @@
+import type { ComponentChildren } from "preact";
 import type { Appraisal, ReportedFinding } from "../api/types.ts";
+import { Term } from "../parts/Term.tsx";
 import { Warning } from "../signs/Warning.tsx";
 import { standAt } from "../state/route.ts";
 import { listed, uncapital } from "../words/count.ts";
@@ -10,8 +12,8 @@ import type { Names } from "./names.ts";
 export function ReadinessPanel(props: {
   appraisal: Appraisal;
   names: Names;
-  /** Id of the find: each check leads to its card on the stand. */
-  find: string;
+  /** Id of the find: each check leads to its card on the stand. Null where it is not in this browser. */
+  find: string | null;
 }) {
   const { appraisal, names, find } = props;
   const { blocking, owed } = appraisal.readiness;
@@ -25,6 +27,11 @@ export function ReadinessPanel(props: {
         names={names}
         find={find}
         folded={owed.length > 6}
+        note={
+          <>
+            <Term of="owed">Owed</Term>: no fault is known there, but nobody has looked.
+          </>
+        }
       />
       {appraisal.readiness.ready && (
         <p class="small">The checks screen the bike; they do not certify it. The final check still stands.</p>
@@ -37,19 +44,23 @@ function NameList(props: {
   title: string;
   ids: readonly string[];
   names: Names;
-  find: string;
+  find: string | null;
   folded?: boolean;
+  note?: ComponentChildren;
 }) {
-  const { title, ids, names, find, folded } = props;
+  const { title, ids, names, find, folded, note } = props;
   if (ids.length === 0) return null;
   const list = (
-    <ul class="bullets">
-      {ids.map((id) => (
-        <li key={id}>
-          <a href={standAt(find, id)}>{names.check(id)}</a>
-        </li>
-      ))}
-    </ul>
+    <>
+      {note !== undefined && <p class="small">{note}</p>}
+      <ul class="bullets">
+        {ids.map((id) => (
+          <li key={id}>
+            {find === null ? names.check(id) : <a href={standAt(find, id)}>{names.check(id)}</a>}
+          </li>
+        ))}
+      </ul>
+    </>
   );
   if (folded !== true) {
     return (

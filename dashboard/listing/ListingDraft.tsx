@@ -2,6 +2,7 @@ import { useId, useMemo, useRef, useState } from "preact/hooks";
 import type { Appraisal, AppraisalBody, Reference } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
+import { printSheets } from "../sheets/printSheets.tsx";
 import { Warning } from "../signs/Warning.tsx";
 import { currencySign, money, roundMoney } from "../words/money.ts";
 import { moneyRange } from "../words/range.ts";
@@ -11,7 +12,7 @@ import { draftText } from "./draft.ts";
 import { Jobs } from "./Jobs.tsx";
 import "./listing.css";
 import { listingDraft } from "./listingDraft.ts";
-import { printSheets } from "./printSheets.tsx";
+import { Sheets } from "./Sheets.tsx";
 import { defaultState, offeredStates, type SaleState } from "./saleStates.ts";
 
 export interface ListingDraftProps {
@@ -133,7 +134,7 @@ export function ListingDraft(props: ListingDraftProps) {
             <button
               type="button"
               class="btn quiet"
-              onClick={() => printSheets(draft, text, sayIn(catalogue))}
+              onClick={() => printSheets(<Sheets draft={draft} text={text} say={sayIn(catalogue)} />)}
             >
               Print the sheets
             </button>

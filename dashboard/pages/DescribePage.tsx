@@ -6,7 +6,7 @@ import { FourPicks, FurtherDetails, Purchase } from "../describe/Description.tsx
 import { VerdictBar } from "../describe/VerdictBar.tsx";
 import { namesIn } from "../find/names.ts";
 import { OwnTrouble } from "../finds/OwnNotes.tsx";
-import { newOwnFind, type OwnFind } from "../finds/own.ts";
+import { LONGEST_NAME, newOwnFind, type OwnFind } from "../finds/own.ts";
 import { Heading } from "../parts/Heading.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
 import { askingOf, ownFinds } from "../state/finds.ts";
@@ -106,7 +106,7 @@ function Form({ own, isNew, known, goal: wished }: FormProps) {
                   id="find-name"
                   type="text"
                   autocomplete="off"
-                  maxLength={60}
+                  maxLength={LONGEST_NAME}
                   value={own.name}
                   onInput={(event) => put({ ...own, name: event.currentTarget.value })}
                 />

@@ -1,5 +1,5 @@
 import { useMemo } from "preact/hooks";
-import type { Appraisal } from "../api/types.ts";
+import type { Appraisal, Reference } from "../api/types.ts";
 import type { Answered } from "../finds/answered.ts";
 import { MarginChart } from "../finds/MarginChart.tsx";
 import { OwnTrouble, Unfinished } from "../finds/OwnNotes.tsx";
@@ -9,6 +9,7 @@ import { Stopped, Unplaced } from "../finds/Unplaced.tsx";
 import { isAsking, useStanding } from "../finds/useStanding.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
+import { useLater } from "../parts/useLater.ts";
 import { finds } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
 import { headline } from "../words/headline.ts";
@@ -18,6 +19,14 @@ export function FindsPage() {
   const known = reference.value;
   const { answers, goal: hourlyGoal } = useStanding();
   const rows = useRows(answers, hourlyGoal);
+  // Nothing is shown that the answers would push aside.
+  if (answers.length === 0) {
+    return (
+      <main class="page" id="main" aria-busy="true">
+        <Progress />
+      </main>
+    );
+  }
   const currency = known?.currency ?? "EUR";
   const stopped = answers.filter(({ appraisal }) => appraisal !== null && appraisal.decision.stop !== null);
   const title =
@@ -34,8 +43,11 @@ export function FindsPage() {
       <div class="head">
         <Heading title="Finds">{title}</Heading>
         <div class="acts">
-          <a class="btn" href="/describe">
-            Describe a find
+          <a class="btn" href="/spot">
+            Look at a bike
+          </a>
+          <a class="btn quiet" href="/describe">
+            Describe one
           </a>
           <a class="btn quiet" href="/together">
             Which together
@@ -67,8 +79,20 @@ export function FindsPage() {
       </section>
       {known !== null && <Unfinished known={known} />}
       <OwnTrouble />
+      {known !== null && <Files known={known} />}
+      <p class="small onward">
+        <a href="/sheets">Print a blank inspection sheet for a bike you will look at</a>
+      </p>
     </main>
   );
+}
+
+const filesPanel = () => import("../share/FilesPanel.tsx");
+
+/** Own finds out to a file and in from one; fetched after the chart. */
+function Files({ known }: { known: Reference }) {
+  const { loaded } = useLater(filesPanel);
+  return loaded === null ? null : <loaded.FilesPanel known={known} />;
 }
 
 function useRows(answers: readonly Answered[], hourlyGoal: number | null): readonly FindRow[] {

@@ -1,21 +1,25 @@
 import { Word } from "../signs/Word.tsx";
 import { type Route, route } from "../state/route.ts";
 import { GoalPill } from "./GoalPill.tsx";
+import { StatusLine } from "./StatusLine.tsx";
 
 const PLACES = [
   { page: "finds", href: "/", name: "Finds" },
-  { page: "describe", href: "/describe", name: "Describe" },
+  { page: "spot", href: "/spot", name: "On the spot" },
   { page: "compare", href: "/compare", name: "Side by side" },
 ] as const;
 
 /** Pages that lie under one of the places. */
 const UNDER: Readonly<Partial<Record<Route["page"], string>>> = {
   find: "finds",
+  describe: "finds",
   listing: "finds",
+  shared: "finds",
+  sheets: "finds",
   stand: "finds",
   together: "compare",
 };
-const ICONS = { finds: FindsIcon, describe: DescribeIcon, compare: CompareIcon };
+const ICONS = { finds: FindsIcon, spot: SpotIcon, compare: CompareIcon };
 
 function Places() {
   const { page } = route.value;
@@ -51,6 +55,7 @@ export function Masthead() {
         </nav>
         <GoalPill />
       </div>
+      <StatusLine />
     </header>
   );
 }
@@ -74,11 +79,11 @@ function FindsIcon() {
   );
 }
 
-function DescribeIcon() {
+function SpotIcon() {
   return (
     <svg viewBox="0 0 24 24" aria-hidden="true">
-      <path d="M5 19l1-4L16.500 4.500l3 3L9 18z" />
-      <path d="M14 7l3 3M13 20h7" />
+      <circle cx="10.5" cy="10.5" r="6.5" />
+      <path d="M15.500 15.500L20 20M10.500 4v13M4 10.500h13" />
     </svg>
   );
 }

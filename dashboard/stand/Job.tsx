@@ -2,7 +2,8 @@ import { useId } from "preact/hooks";
 import type { Appraisal, CourseOutcome, PlannedOperation, StopLimit } from "../api/types.ts";
 import type { JobRow } from "../begun/rows.ts";
 import type { Names } from "../find/names.ts";
-import { StepFacts, tags } from "../find/PlanSteps.tsx";
+import { StepFacts } from "../find/PlanSteps.tsx";
+import { jobTags } from "../words/plan.ts";
 import { decideAgain } from "../words/stand.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
@@ -119,5 +120,5 @@ function wheels(places: readonly PlannedOperation[]): string {
 
 function tagsOf(places: readonly PlannedOperation[]): readonly string[] {
   // What to decide stands in a block of its own here.
-  return [...new Set(places.flatMap((place) => tags({ ...place, redecide: false })))];
+  return [...new Set(places.flatMap((place) => jobTags({ ...place, redecide: false })))];
 }

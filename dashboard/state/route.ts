@@ -7,12 +7,21 @@ export type Route =
   | { readonly page: "listing"; readonly id: string }
   | { readonly page: "stand"; readonly id: string }
   | { readonly page: "describe"; readonly id: string | null }
+  | { readonly page: "spot"; readonly id: string | null }
   | { readonly page: "prices" }
   | { readonly page: "compare" }
   | { readonly page: "together" }
+  | { readonly page: "shared" }
+  | { readonly page: "sheets" }
   | { readonly page: "nowhere" };
 
-/** Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/finds/<id>/stand", "/describe", "/describe/<id>", "/prices", "/compare", "/together". */
+/** Pages that no id follows. */
+const PLACES = ["prices", "compare", "together", "shared", "sheets"] as const;
+
+/**
+ * Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/finds/<id>/stand", "/describe", "/describe/<id>", "/spot", "/spot/<id>", "/prices",
+ * "/compare", "/together", "/shared", "/sheets".
+ */
 export function routeOf(path: string): Route {
   const [first, second, ...more] = path.split("/").filter((part) => part !== "");
   if (first === undefined) return { page: "finds" };
@@ -23,9 +32,10 @@ export function routeOf(path: string): Route {
   if (more.length > 0) return { page: "nowhere" };
   if (first === "finds" && second === undefined) return { page: "finds" };
   if (first === "finds" && second !== undefined) return { page: "find", id: decoded(second) };
-  if (second === undefined && (first === "prices" || first === "compare" || first === "together"))
-    return { page: first };
-  if (first === "describe") return { page: "describe", id: second === undefined ? null : decoded(second) };
+  const place = PLACES.find((name) => name === first);
+  if (second === undefined && place !== undefined) return { page: place };
+  if (first === "describe" || first === "spot")
+    return { page: first, id: second === undefined ? null : decoded(second) };
   return { page: "nowhere" };
 }
 

@@ -1,4 +1,5 @@
 import type { Check } from "../api/types.ts";
+import { figure } from "./figure.ts";
 
 /** How lengths are shown and typed. What is asked and kept is always millimetres. */
 export type LengthUnit = "mm" | "in";
@@ -11,11 +12,10 @@ const DECIMALS: Readonly<Record<LengthUnit, number>> = { mm: 2, in: 3 };
 const KEPT = 4;
 
 const rounded = (value: number, decimals: number) => Number(value.toFixed(decimals));
-const spoken = (value: number) => String(value).replace("-", "\u2212");
 
 /** A length without its unit: "43.5", "1.713". */
 export function bareLength(mm: number, unit: LengthUnit): string {
-  return spoken(rounded(unit === "in" ? mm / INCH : mm, DECIMALS[unit]));
+  return figure(unit === "in" ? mm / INCH : mm, DECIMALS[unit]);
 }
 
 /** A length with its unit: "43.5 mm", "1.713 in". */
@@ -31,8 +31,8 @@ export function lengthsFor({ measurement }: Pick<Check, "measurement">, unit: Le
 /** A quantity with its unit, in the user's unit where it is a length: "0.52 %", "43.5 mm", "3". */
 export function amount(value: number, unit: string, lengths: LengthUnit): string {
   if (unit === "mm") return length(value, lengths);
-  const figure = spoken(rounded(value, 2));
-  return unit === "count" ? figure : `${figure} ${unit}`;
+  const written = figure(value, 2);
+  return unit === "count" ? written : `${written} ${unit}`;
 }
 
 const FRACTION = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/;

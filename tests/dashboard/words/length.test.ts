@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { readNumber } from "../../../dashboard/parts/NumberField.tsx";
 import {
   amount,
   bareLength,
@@ -18,6 +17,7 @@ import {
   stringNote,
   stringTitle,
 } from "../../../dashboard/words/measured.ts";
+import { readNumber } from "../../../dashboard/words/readNumber.ts";
 import { beadSeatWords, tyreWidth } from "../../../dashboard/words/tyre.ts";
 
 const read = (text: string, unit: "mm" | "in") => readLength(text, unit, readNumber);
