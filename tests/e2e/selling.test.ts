@@ -72,6 +72,13 @@ describe("selling", () => {
     expect(firstPrice((await spoken.textContent()) ?? "")).toBe(firstPrice(title));
     await page.keyboard.press("End");
     await expect.poll(() => spoken.textContent(), SOON).toMatch(/^Week \d+\. ask €/);
+    await page.keyboard.press("Escape");
+    expect(await chart.locator(".tip").count()).toBe(0);
+    await chart.click();
+    await chart
+      .locator(".tip")
+      .getByText(/^ask €/)
+      .waitFor();
     await page.keyboard.press("Tab");
     expect(await chart.evaluate((one) => one.contains(document.activeElement))).toBe(false);
   });
@@ -159,7 +166,12 @@ describe("selling", () => {
       window.print = () => document.documentElement.setAttribute("data-printed", "");
     });
     await page.emulateMedia({ colorScheme: "dark" });
-    const title = await openPlan(page);
+    await openPlan(page, "orange-racer");
+    // As long a plan as anybody makes must fit.
+    await page.getByLabel("Weeks until it must be gone").fill("52");
+    await page.getByText(/^Not sold in \d\d weeks$/).waitFor();
+    await page.getByText("Not sold in 12 weeks").waitFor({ state: "detached" });
+    const title = await headed(page, PLAN);
     await page.getByRole("button", { name: "Print the price plan" }).click();
     await page.locator("html[data-printed]").waitFor({ state: "attached" });
     await page.emulateMedia({ media: "print" });
