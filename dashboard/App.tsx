@@ -22,10 +22,20 @@ export function App() {
   );
 }
 
-/** Whether a page shows the answers about finds, and nothing but them. */
+/** Pages without an answer, and those that say themselves where theirs was worked out. */
+const NOT_OF_FINDS: readonly Route["page"][] = [
+  "nowhere",
+  "spot",
+  "prices",
+  "selling",
+  "sheets",
+  "together",
+  "shared",
+];
+
+/** Whether a page shows the answers about finds kept here, and nothing but them. */
 function hasFinds({ page }: Route): boolean {
-  const others = ["nowhere", "prices", "together", "selling"];
-  return !others.includes(page) && reference.value !== null;
+  return !NOT_OF_FINDS.includes(page) && reference.value !== null;
 }
 
 /** The conversations whose answers a page shows. */
