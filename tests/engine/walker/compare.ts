@@ -128,7 +128,7 @@ const OUTSTANDING: readonly {
     within: 0.015,
   },
   {
-    course: /^((yellow-folder|A8) make-safe|orange-racer break-for-parts)$/,
+    course: /^(yellow-folder|A8) make-safe$/,
     what: /^(margin|loss)/,
     because:
       "a quantile falls where two branches meet, and only three moments of each one's money out are kept",
