@@ -121,7 +121,7 @@ const OUTSTANDING: readonly {
   readonly within: number;
 }[] = [
   {
-    course: /^(A5|orange-racer) (restore|make-safe)$/,
+    course: /^((A5|orange-racer) (restore|make-safe)|A7 restore)$/,
     what: /^hours mean$/,
     because:
       "a job is spared where its assumed fault is absent, and must be done after all where another fault's cure builds on it",
