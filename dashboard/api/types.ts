@@ -20,6 +20,7 @@ export type {
   MeasuredInput,
   Measurement,
   MeritEntry,
+  NextCheck,
   Objective,
   Observation,
   Observations,

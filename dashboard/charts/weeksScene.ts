@@ -73,6 +73,9 @@ function paintBlocks({ ink, palette }: Pen, plane: Plane, { week, sold }: WeekMa
   ink.restore();
 }
 
+/** Least pixels from one ring to the next. */
+const RING_ROOM = 13;
+
 /** The asking price: one line of steps, a ring where another price begins. */
 function paintPrices({ ink, at, palette }: Pen, begun: readonly WeekMark[]): void {
   const ends = at.filter((_, i) => i % 3 < 2);
@@ -81,9 +84,12 @@ function paintPrices({ ink, at, palette }: Pen, begun: readonly WeekMark[]): voi
     ink.lineJoin = "round";
     ink.strokeStyle = palette.ink;
   });
+  let last = Number.NEGATIVE_INFINITY;
   for (const { week } of begun) {
     const point = at[(week - 1) * 3];
-    if (point === undefined) continue;
+    // Where weeks are narrow, rings would run into each other and hide the line.
+    if (point === undefined || point.x - last < RING_ROOM) continue;
+    last = point.x;
     ink.save();
     ink.setLineDash([]);
     ink.beginPath();

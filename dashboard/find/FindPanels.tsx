@@ -73,7 +73,7 @@ export function FindPanels(props: FindPanelsProps) {
       <div class="two">
         <div class="b1">
           <CautionsPanel appraisal={appraisal} />
-          <ReadinessPanel appraisal={appraisal} names={names} />
+          <ReadinessPanel appraisal={appraisal} names={names} find={visiting ? null : find.id} />
         </div>
         <div class="a">
           <CoursesPanel appraisal={appraisal} goal={hourlyGoal} dimmed={dimmed} />

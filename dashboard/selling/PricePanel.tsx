@@ -2,7 +2,7 @@ import { useMemo } from "preact/hooks";
 import type { SellingPlan } from "../api/types.ts";
 import { PlaneLayer } from "../charts/PlaneLayer.tsx";
 import { TableDetails } from "../parts/TableDetails.tsx";
-import { outOf } from "../words/chance.ts";
+import { fineChance } from "../words/chance.ts";
 import { askedMoney, CHART_WORDS, lowestMoney, soldTitle, stepsWords, weekLines } from "../words/selling.ts";
 import { planSpec } from "./planSpec.ts";
 
@@ -50,7 +50,7 @@ export function PricePanel({ plan, shown, onShown, onPrint, dimmed }: PricePanel
           String(week),
           askedMoney(price, currency),
           ...(shown ? [lowestMoney(lowestOffer, price, currency)] : []),
-          outOf(chanceSold, 10),
+          fineChance(chanceSold),
         ])}
       />
     </section>

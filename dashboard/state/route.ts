@@ -40,6 +40,11 @@ export function routeOf(path: string): Route {
   return { page: "nowhere" };
 }
 
+/** The address of a find on the stand, and of a check's card there. */
+export function standAt(id: string, check?: string): string {
+  return `/finds/${encodeURIComponent(id)}/stand${check === undefined ? "" : `#check-${check}`}`;
+}
+
 function decoded(part: string): string {
   try {
     return decodeURIComponent(part);
