@@ -14,6 +14,12 @@ export function OwnActions({ find }: { find: Find }) {
         <a class="btn" href={`/describe/${encodeURIComponent(id)}`}>
           Change or look further
         </a>
+        {/* Once it is paid for, what to offer is no question. */}
+        {find.body.find.purchase?.paid !== true && (
+          <a class="btn quiet" href={`/spot/${encodeURIComponent(id)}`}>
+            On the spot
+          </a>
+        )}
         <a class="btn quiet" href={standAt(id)}>
           On the stand
         </a>
