@@ -5,24 +5,56 @@ import { Heading } from "./parts/Heading.tsx";
 import { Later } from "./parts/Later.tsx";
 import { Masthead, Tabs } from "./parts/Masthead.tsx";
 import { Trouble } from "./parts/Trouble.tsx";
+import { WorkedOut } from "./parts/WorkedOut.tsx";
+import { askingOf, finds } from "./state/finds.ts";
 import { loadReference, reference, referenceFault } from "./state/reference.ts";
-import { route } from "./state/route.ts";
+import { type Route, route } from "./state/route.ts";
 
 export function App() {
   const here = route.value;
   return (
-    <div class={here.page === "describe" ? "shell" : "shell has-tabs"}>
+    <div class={hasTabs(here) ? "shell has-tabs" : "shell"}>
       <Masthead />
       {referenceFault.value !== null && reference.value === null ? <NoReference /> : <Page key={key()} />}
-      {here.page !== "describe" && <Tabs />}
+      {hasFinds(here) && <WorkedOut askings={askingsOf(here)} />}
+      {hasTabs(here) && <Tabs />}
     </div>
   );
+}
+
+/** Pages without an answer, and those that say themselves where theirs was worked out. */
+const NOT_OF_FINDS: readonly Route["page"][] = [
+  "nowhere",
+  "spot",
+  "prices",
+  "selling",
+  "sheets",
+  "together",
+  "shared",
+];
+
+/** Whether a page shows the answers about finds kept here, and nothing but them. */
+function hasFinds({ page }: Route): boolean {
+  return !NOT_OF_FINDS.includes(page) && reference.value !== null;
+}
+
+/** The conversations whose answers a page shows. */
+function askingsOf(here: Route) {
+  if ("id" in here) return here.id === null ? [] : [askingOf(here.id)];
+  return finds.value.map(({ id }) => askingOf(id));
+}
+
+/** Where a find is looked at, its verdict stands at the foot in place of the tabs. */
+function hasTabs(here: Route): boolean {
+  return here.page !== "describe" && !(here.page === "spot" && here.id !== null);
 }
 
 /** A page is made anew when another find is opened, but not when a new description gets its address. */
 function key(): string {
   const here = route.value;
-  return here.page === "find" || here.page === "listing" ? `${here.page} ${here.id}` : here.page;
+  return here.page === "find" || here.page === "listing" || here.page === "selling"
+    ? `${here.page} ${here.id}`
+    : here.page;
 }
 
 function Page() {
@@ -34,23 +66,38 @@ function Page() {
       return <FindPage id={here.id} />;
     case "listing":
       return <Later title="What to ask" load={listingPage} />;
+    case "stand":
+      return <Later title="On the stand" load={standPage} />;
     case "describe":
       return <DescribePage id={here.id} />;
+    case "spot":
+      return <Later title="On the spot" load={spotPage} />;
     case "prices":
       return <Later title="Your prices" load={pricesPage} />;
     case "compare":
       return <Later title="Side by side" load={comparePage} />;
     case "together":
       return <Later title="Which together" load={togetherPage} />;
+    case "selling":
+      return <Later title="Selling" load={sellingPage} />;
+    case "shared":
+      return <Later title="A shared find" load={sharedPage} />;
+    case "sheets":
+      return <Later title="Blank inspection sheet" load={sheetsPage} />;
     case "nowhere":
       return <Nowhere />;
   }
 }
 
 const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
+const standPage = () => import("./pages/StandPage.tsx").then(({ StandPage }) => StandPage);
+const spotPage = () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => SpotPage);
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);
+const sellingPage = () => import("./pages/SellingPage.tsx").then(({ SellingPage }) => SellingPage);
+const sharedPage = () => import("./pages/SharedPage.tsx").then(({ SharedPage }) => SharedPage);
+const sheetsPage = () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) => SheetsPage);
 
 function Nowhere() {
   return (

@@ -1,11 +1,14 @@
 import { fileURLToPath } from "node:url";
 import preact from "@preact/preset-vite";
 import { defineConfig } from "vite";
+import { catalogueAsset } from "./build/catalogueAsset.ts";
+import { serviceWorker } from "./build/serviceWorker.ts";
 
 /** Builds the dashboard into dist/dashboard, from which the Worker serves it. */
 export default defineConfig({
   root: fileURLToPath(new URL(".", import.meta.url)),
-  plugins: [preact()],
+  plugins: [preact(), serviceWorker()],
+  worker: { format: "es", plugins: () => [catalogueAsset()] },
   build: {
     outDir: fileURLToPath(new URL("../dist/dashboard", import.meta.url)),
     emptyOutDir: true,

@@ -4,6 +4,7 @@ import { type Fault, messagesAt } from "../api/fault.ts";
 import type { BoughtPart } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { capital } from "../words/count.ts";
+import { figure } from "../words/figure.ts";
 import { billed, currencySign } from "../words/money.ts";
 import { type ThingRow, thingRows } from "./rows.ts";
 import type { ListProps } from "./WorkBegun.tsx";
@@ -48,7 +49,7 @@ interface ThingProps {
 
 function Thing({ row, currency, wrong, onBought }: ThingProps) {
   const { name, unit, bought, needed } = row;
-  const amount = (quantity: number) => `${Number(quantity.toFixed(2))}${unit === "each" ? "" : ` ${unit}`}`;
+  const amount = (quantity: number) => `${figure(quantity, 2)}${unit === "each" ? "" : ` ${unit}`}`;
   const cost =
     needed === null ? "" : `${amount(needed.quantity)}, ${billed(needed.price * needed.quantity, currency)}`;
   return (

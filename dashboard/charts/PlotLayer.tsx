@@ -1,13 +1,9 @@
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
+import type { Drawn } from "./drawn.ts";
 import { onTheme } from "./palette.ts";
 import type { Strip } from "./pen.ts";
 import { nearest, type Place, placeOf, sameOr, type Telling } from "./place.ts";
 import { useMarks } from "./useMarks.ts";
-
-interface Drawn<S> {
-  show(settings: S, glide: boolean): void;
-  destroy(): void;
-}
 
 interface PlotLayerProps<S> {
   /** Title, best, worst and what crosses the goal: the chart in a sentence. */

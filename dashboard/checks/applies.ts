@@ -17,6 +17,13 @@ export function applicable(checks: readonly Check[], attributes: Described): rea
   return checks.filter(({ appliesTo }) => holds(appliesTo, attributes));
 }
 
-function holds(conditions: readonly Condition[], attributes: Described): boolean {
+/** What a level of a check means for riding or selling, on a bike of this description. */
+export function safetyOf(check: Check, level: Check["levels"][number], attributes: Described): string {
+  const adjusted = check.adjustments.find((row) => row.level === level.id && holds(row.when, attributes));
+  return (adjusted ?? level).safety;
+}
+
+/** Whether every condition holds on a description that is settled. */
+export function holds(conditions: readonly Condition[], attributes: Described): boolean {
   return conditions.every(({ attribute, isOneOf }) => isOneOf.includes(attributes[attribute] ?? ""));
 }

@@ -2,9 +2,10 @@ import { useState } from "preact/hooks";
 import type { Fault } from "../api/fault.ts";
 import { messagesAt } from "../api/fault.ts";
 import type { Appraisal, Check, Observation } from "../api/types.ts";
-import { drawingOf } from "../drawings/drawingOf.ts";
-import { minutes } from "../words/time.ts";
-import { CheckAnswer } from "./CheckAnswer.tsx";
+import { lengthUnit } from "../state/units.ts";
+import type { Bike } from "./bike.ts";
+import { CheckAnswer, pointerTo } from "./CheckAnswer.tsx";
+import { How } from "./How.tsx";
 import { foundBy, summary } from "./summary.ts";
 
 interface CheckCardProps {
@@ -13,19 +14,20 @@ interface CheckCardProps {
   readonly onObservation: (observation: Observation | undefined) => void;
   readonly appraisal: Appraisal | null;
   readonly fault: Fault | null;
+  readonly bike: Bike;
 }
 
 /** One check: how to make it, its drawing, and the answers. Folded, it shows what was answered. */
-export function CheckCard({ check, observation, onObservation, appraisal, fault }: CheckCardProps) {
-  const pointer = `/observations/${check.id}`;
-  const wrong = messagesAt(fault, pointer);
+export function CheckCard({ check, observation, onObservation, appraisal, fault, bike }: CheckCardProps) {
+  const wrong = messagesAt(fault, pointerTo(check));
   const [opened, setOpened] = useState(false);
+  const unit = lengthUnit.value;
   return (
     <details class="check" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
       <summary>
         <span class="checkname">{check.name}</span>
         <span class={observation === undefined ? "state" : "state said"}>
-          {wrong.length > 0 ? "refused" : summary(check, observation)}
+          {wrong.length > 0 ? "refused" : summary(check, observation, unit)}
         </span>
       </summary>
       {/* What nobody has opened is not built: there are dozens. */}
@@ -37,33 +39,14 @@ export function CheckCard({ check, observation, onObservation, appraisal, fault 
             observation={observation}
             onObservation={onObservation}
             fault={fault}
-            pointer={pointer}
+            bike={bike}
+            pressing={false}
           />
           <p class="found" role="status">
-            {observation === undefined || appraisal === null ? "" : foundBy(check, appraisal.findings)}
+            {observation === undefined || appraisal === null ? "" : foundBy(check, appraisal.findings, unit)}
           </p>
         </div>
       )}
     </details>
-  );
-}
-
-function How({ check }: { check: Check }) {
-  const drawing = drawingOf(check.id);
-  const tools =
-    check.tools.length === 0 ? "no tools" : check.tools.map((tool) => tool.replaceAll("-", " ")).join(", ");
-  return (
-    <div class={drawing === undefined ? "how" : "how drawn"}>
-      {drawing !== undefined && (
-        // A drawing of our own, built into the page.
-        <div class="pic" dangerouslySetInnerHTML={{ __html: drawing }} />
-      )}
-      <div>
-        <p>{check.how}</p>
-        <p class="small">
-          {minutes(check.minutes)}, {tools}
-        </p>
-      </div>
-    </div>
   );
 }

@@ -2,17 +2,17 @@ import { useEffect, useRef } from "preact/hooks";
 import { withObservation } from "../answers/answers.ts";
 import { messagesAt } from "../api/fault.ts";
 import type { Appraisal, Check } from "../api/types.ts";
-import { applicable, settled } from "../checks/applies.ts";
 import { isMade } from "../checks/made.ts";
 import { capital } from "../words/count.ts";
+import { type Bike, bikeOf, checksOn } from "./bike.ts";
 import { CheckCard } from "./CheckCard.tsx";
 import type { DescribeProps } from "./Description.tsx";
 
 /** The checks that apply: those for the first ten minutes open to view, the others folded by the wheel's groups. */
 export function Checks(props: DescribeProps & { appraisal: Appraisal | null }) {
   const { answers, known } = props;
-  const attributes = settled(answers.attributes, known.attributeDefaults);
-  const checks = applicable(known.checks, attributes);
+  const bike = bikeOf(answers, known);
+  const checks = checksOn(bike, known);
   const first = checks.filter(({ priority }) => priority === "triage");
   const later = checks.filter(({ priority }) => priority !== "triage");
   const wheel = [...new Set(known.checks.map(({ spoke }) => spoke))];
@@ -26,20 +26,26 @@ export function Checks(props: DescribeProps & { appraisal: Appraisal | null }) {
           {first.length} checks, about {minutes} minutes in all. What is not looked at counts as unknown,
           never as good.
         </p>
-        <CheckList checks={first} {...props} />
+        <CheckList checks={first} bike={bike} {...props} />
       </section>
       <section class="panel" aria-labelledby="later-title">
         <h2 id="later-title">Look further at home</h2>
         <p class="small">Each check you make narrows the range.</p>
         {groups.map((group) => (
-          <Group key={group} name={group} checks={later.filter(({ spoke }) => spoke === group)} {...props} />
+          <Group
+            key={group}
+            name={group}
+            checks={later.filter(({ spoke }) => spoke === group)}
+            bike={bike}
+            {...props}
+          />
         ))}
       </section>
     </>
   );
 }
 
-type ListProps = DescribeProps & { checks: readonly Check[]; appraisal: Appraisal | null };
+type ListProps = DescribeProps & { checks: readonly Check[]; appraisal: Appraisal | null; bike: Bike };
 
 function Group({ name, ...props }: ListProps & { name: string }) {
   const { checks, answers, fault } = props;
@@ -63,7 +69,7 @@ function Group({ name, ...props }: ListProps & { name: string }) {
   );
 }
 
-function CheckList({ checks, answers, fault, appraisal, onAnswers }: ListProps) {
+function CheckList({ checks, answers, fault, appraisal, bike, onAnswers }: ListProps) {
   return (
     <div class="checklist">
       {checks.map((check) => (
@@ -74,6 +80,7 @@ function CheckList({ checks, answers, fault, appraisal, onAnswers }: ListProps) 
           onObservation={(observation) => onAnswers(withObservation(answers, check.id, observation))}
           appraisal={appraisal}
           fault={fault}
+          bike={bike}
         />
       ))}
     </div>

@@ -1,15 +1,16 @@
 import { useCallback, useMemo } from "preact/hooks";
 import type { Appraisal, CourseOutcome } from "../api/types.ts";
 import { Axis } from "../charts/Axis.tsx";
-import { createDotsChart, type DotsSettings } from "../charts/dotsChart.ts";
+import type { DotsSettings } from "../charts/dots.ts";
 import { PlotLayer } from "../charts/PlotLayer.tsx";
 import type { Place, Telling } from "../charts/place.ts";
+import { createDotsChart } from "../charts/rowCharts.ts";
 import { percent, scaleOver } from "../charts/scale.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
 import { capital, listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { missWords } from "../words/courseFacts.ts";
+import { changeWords, missWords } from "../words/courseFacts.ts";
 import { money, rate } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { between, moneyRange } from "../words/range.ts";
@@ -48,6 +49,7 @@ export function CoursesPanel({
     }),
     [courses, scale],
   );
+  const explaining = courses.find((course) => changeWords(course, currency) !== null);
   const title = coursesTitle(courses, decision.course, goal, currency);
   return (
     <section class="panel" aria-labelledby="courses-title">
@@ -56,7 +58,13 @@ export function CoursesPanel({
       <div class={dimmed ? "plotbox dim" : "plotbox"}>
         <ol class="courses">
           {courses.map((course) => (
-            <CourseRow key={course.course} course={course} appraisal={appraisal} goal={goal} />
+            <CourseRow
+              key={course.course}
+              course={course}
+              appraisal={appraisal}
+              goal={goal}
+              explains={course === explaining}
+            />
           ))}
         </ol>
         <PlotLayer

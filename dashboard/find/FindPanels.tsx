@@ -31,20 +31,23 @@ interface FindPanelsProps {
   readonly dimmed: boolean;
   /** Why there is no newer answer. */
   readonly fault: Fault | null;
+  /** It is only looked at, not kept here: nothing is begun or sold of it. */
+  readonly visiting: boolean;
 }
 
 const laterPanels = () => import("./laterPanels.ts");
 
 /** Everything about one find, in the order it matters: the verdict, what warns, the courses, the work, the prices, what was seen. */
 export function FindPanels(props: FindPanelsProps) {
-  const { find, known, appraisal, goal: hourlyGoal, price, paid, ownParts, dimmed, fault } = props;
+  const { find, known, appraisal, goal: hourlyGoal, price, paid, ownParts, dimmed, fault, visiting } = props;
   const [picked, setPicked] = useState<CourseId | null>(null);
   const { loaded: later, failed, again } = useLater(laterPanels);
   const names = namesIn(known);
-  const sellAt = `/finds/${encodeURIComponent(find.id)}/listing`;
+  const sellAt = visiting ? null : `/finds/${encodeURIComponent(find.id)}/listing`;
+  const planAt = `/selling/${encodeURIComponent(find.id)}`;
   const wheel = <FindWheel find={find} reference={known} size={104} />;
   const findings = <FindingsPanel appraisal={appraisal} names={names} wheel={wheel} />;
-  const listing = (
+  const listing = visiting ? null : (
     <ListingFold answer={appraisal} body={find.body} reference={known} invented={isInvented(find)} />
   );
   if (appraisal.decision.stop !== null) {
@@ -59,11 +62,18 @@ export function FindPanels(props: FindPanelsProps) {
   }
   return (
     <>
-      <VerdictPanel appraisal={appraisal} goal={hourlyGoal} price={price} paid={paid} sellAt={sellAt} />
+      <VerdictPanel
+        appraisal={appraisal}
+        goal={hourlyGoal}
+        price={price}
+        paid={paid}
+        sellAt={sellAt}
+        planAt={planAt}
+      />
       <div class="two">
         <div class="b1">
           <CautionsPanel appraisal={appraisal} />
-          <ReadinessPanel appraisal={appraisal} names={names} />
+          <ReadinessPanel appraisal={appraisal} names={names} find={visiting ? null : find.id} />
         </div>
         <div class="a">
           <CoursesPanel appraisal={appraisal} goal={hourlyGoal} dimmed={dimmed} />
@@ -76,7 +86,7 @@ export function FindPanels(props: FindPanelsProps) {
             onPick={setPicked}
             ownParts={ownParts}
           />
-          {later !== null && !find.invented && (
+          {later !== null && !find.invented && !visiting && (
             <later.WorkBegun
               id={find.id}
               known={known}

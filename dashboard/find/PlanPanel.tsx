@@ -5,12 +5,13 @@ import { listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { money, roundMoney, roundTo } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
+import { LEFT_AS_THEY_ARE } from "../words/plan.ts";
 import { between, moneyRange } from "../words/range.ts";
-import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
+import { isWorthTelling, limitsElsewhere, stopWords } from "../words/stopLimit.ts";
 import { bareHours, minutes } from "../words/time.ts";
 import { planTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
-import { PlanSteps } from "./PlanSteps.tsx";
+import { PlanSteps, StopTerm } from "./PlanSteps.tsx";
 import { ShoppingList } from "./ShoppingList.tsx";
 
 interface PlanPanelProps {
@@ -46,7 +47,8 @@ export function PlanPanel({ appraisal, names, picked, onPick, ownParts }: PlanPa
   );
 }
 
-function PlanPicks(props: {
+/** Which course's plan is shown. */
+export function PlanPicks(props: {
   planned: readonly CourseOutcome[];
   chosen: CourseId;
   onPick: (course: CourseId) => void;
@@ -74,10 +76,9 @@ function PlanPicks(props: {
 
 /** What the shown plan leaves out: the allowance for the unseen, limits of work that may prove needed, and faults told to the buyer. */
 function Rest({ plan, currency, names }: { plan: ReportedPlan; currency: string; names: Names }) {
-  const { allowance, disclosed, operations, stopLimits } = plan;
-  const elsewhere = stopLimits.filter(
-    (limit) => isWorthTelling(limit) && operations.every(({ operation }) => operation !== limit.operation),
-  );
+  const { allowance, disclosed } = plan;
+  const elsewhere = limitsElsewhere(plan);
+  const explaining = plan.stopLimits.find(isWorthTelling);
   return (
     <>
       {(roundTo(allowance.minutes, 1) > 0 || roundMoney(allowance.money) > 0) && (
@@ -88,12 +89,12 @@ function Rest({ plan, currency, names }: { plan: ReportedPlan; currency: string;
       )}
       {elsewhere.map((limit) => (
         <p key={limit.operation} class="small">
-          {stopWords(limit, currency)}
+          {limit === explaining ? <StopTerm limit={limit} currency={currency} /> : stopWords(limit, currency)}
         </p>
       ))}
       {disclosed.length > 0 && (
         <p class="small">
-          <b>Left as they are and told to the buyer:</b> {sentence(listed(disclosed.map(names.check)))}
+          <b>{LEFT_AS_THEY_ARE}</b> {sentence(listed(disclosed.map(names.check)))}
         </p>
       )}
     </>

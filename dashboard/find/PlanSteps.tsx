@@ -1,8 +1,9 @@
 import type { PlannedOperation, ReportedPlan, StopLimit } from "../api/types.ts";
-import { listed, uncapital } from "../words/count.ts";
+import { Explained } from "../parts/Term.tsx";
+import { listed } from "../words/count.ts";
 import { money } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
-import { between } from "../words/range.ts";
+import { amountWords, DECIDE_AGAIN, jobName, jobTags, torqueWords } from "../words/plan.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import type { Names } from "./names.ts";
@@ -17,6 +18,7 @@ const dearest = (plan: ReportedPlan) => Math.max(1, ...plan.operations.map(spent
 
 /** The work of a plan in working order, each job with its minutes and money as lengths on common scales. */
 export function PlanSteps({ plan, names, currency }: { plan: ReportedPlan; names: Names; currency: string }) {
+  const explaining = plan.stopLimits.find(isWorthTelling);
   return (
     <ol class="plan">
       {plan.operations.map((operation) => (
@@ -27,6 +29,7 @@ export function PlanSteps({ plan, names, currency }: { plan: ReportedPlan; names
           dearest={dearest(plan)}
           names={names}
           currency={currency}
+          explains={explaining?.operation === operation.operation}
           stop={plan.stopLimits.find(
             (limit) => limit.operation === operation.operation && isWorthTelling(limit),
           )}
@@ -45,22 +48,19 @@ interface StepProps {
   readonly currency: string;
   /** When to give up on it, where its end is open. */
   readonly stop: StopLimit | undefined;
+  /** The first limit of the plan stands here: the word is explained. */
+  readonly explains: boolean;
 }
 
-function Step({ operation, longest, dearest, names, currency, stop }: StepProps) {
+function Step({ operation, longest, dearest, names, currency, stop, explains }: StepProps) {
   const cost = spent(operation);
-  const place =
-    operation.position === "front" || operation.position === "rear" ? ` (${operation.position})` : "";
   return (
     <li>
       <details>
         <summary>
           <span class="wn">
-            <span>
-              {operation.name}
-              {place}
-            </span>
-            {tags(operation).map((tag) => (
+            <span>{jobName(operation)}</span>
+            {jobTags(operation).map((tag) => (
               <span key={tag} class="tag">
                 {tag}
               </span>
@@ -76,21 +76,22 @@ function Step({ operation, longest, dearest, names, currency, stop }: StepProps)
         </summary>
         <StepFacts operation={operation} names={names} />
       </details>
-      {stop !== undefined && <p class="stopat">{stopWords(stop, currency)}</p>}
+      {stop !== undefined && (
+        <p class="stopat">
+          {explains ? <StopTerm limit={stop} currency={currency} /> : stopWords(stop, currency)}
+        </p>
+      )}
     </li>
   );
 }
 
-function tags({ kind, assumed, doneBy, redecide }: PlannedOperation): readonly string[] {
-  return [
-    kind === "optional" ? "your choice" : "",
-    assumed ? "likelier than not" : "",
-    doneBy === "self" ? "" : doneBy === "mechanic" ? "have it done or checked" : "outside service",
-    redecide ? "decide again here" : "",
-  ].filter((tag) => tag !== "");
+/** A limit with its word explained. */
+export function StopTerm({ limit, currency }: { limit: StopLimit; currency: string }) {
+  return <Explained text={stopWords(limit, currency)} words={/Stop trying/} of="stop-limit" />;
 }
 
-function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
+/** Why a job is in the plan, what it uses, its torque, and the check that proves it done. */
+export function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
   const { torque, proof, because, redecide, parts, assumed } = operation;
   const facts: [string, string][] = [];
   if (because.length > 0) {
@@ -98,15 +99,10 @@ function StepFacts({ operation, names }: { operation: PlannedOperation; names: N
     facts.push(["Because of", assumed ? `${what}: not looked at, but likelier than not` : what]);
   }
   if (parts.length > 0)
-    facts.push(["Uses", listed(parts.map(({ name, quantity, unit }) => amount(name, quantity, unit)))]);
-  if (torque !== null) {
-    facts.push([
-      "Torque",
-      `${between(String(torque.from), String(torque.to))} N m, ${torque.of}; a marked value rules`,
-    ]);
-  }
+    facts.push(["Uses", listed(parts.map(({ name, quantity, unit }) => amountWords(name, quantity, unit)))]);
+  if (torque !== null) facts.push(["Torque", torqueWords(torque)]);
   facts.push(["Proof", proof]);
-  if (redecide) facts.push(["Then", "you can still change course after this"]);
+  if (redecide) facts.push(["Then", DECIDE_AGAIN]);
   return (
     <dl class="facts">
       {facts.map(([name, text]) => (
@@ -117,11 +113,6 @@ function StepFacts({ operation, names }: { operation: PlannedOperation; names: N
       ))}
     </dl>
   );
-}
-
-function amount(name: string, quantity: number, unit: string): string {
-  const n = String(Number(quantity.toFixed(2)));
-  return unit === "each" ? `${n} \u00d7 ${uncapital(name)}` : `${n} ${unit} ${uncapital(name)}`;
 }
 
 function Length({ share, kind }: { share: number; kind: "time" | "choice" | "money" }) {

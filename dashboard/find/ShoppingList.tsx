@@ -1,6 +1,7 @@
 import type { CourseOutcome, ReportedPlan } from "../api/types.ts";
 import { capital } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
+import { figure } from "../words/figure.ts";
 import { billed } from "../words/money.ts";
 
 /** What to buy for the work of a course, summed exactly. */
@@ -50,7 +51,7 @@ export function ShoppingList({
                   {capital(name)} {ownParts.has(part) && <span class="tag">your price</span>}
                 </th>
                 <td>
-                  {Number(quantity.toFixed(2))} {unit === "each" ? "" : unit}
+                  {figure(quantity, 2)} {unit === "each" ? "" : unit}
                 </td>
                 <td class="right">{billed(price, currency)}</td>
                 <td class="right">{billed(price * quantity, currency)}</td>

@@ -8,8 +8,8 @@ import { valueTitle } from "../words/titles.ts";
 
 interface ValuePanelProps {
   readonly value: Value;
-  /** Where the page about selling it stands. */
-  readonly sellAt: string;
+  /** Where the page about selling it stands; null where there is none. */
+  readonly sellAt: string | null;
   readonly currency: string;
   readonly price: number | undefined;
   readonly paid: boolean;
@@ -37,9 +37,11 @@ export function ValuePanel({ value, sellAt, currency, price, paid, dimmed }: Val
         dimmed={dimmed}
       />
       <TableDetails caption="Likely price by state" head={BAND_HEAD} rows={bandRows(states, currency)} />
-      <p class="small">
-        <a href={sellAt}>What to ask, and what the price comes from</a>
-      </p>
+      {sellAt !== null && (
+        <p class="small">
+          <a href={sellAt}>What to ask, and what the price comes from</a>
+        </p>
+      )}
     </section>
   );
 }

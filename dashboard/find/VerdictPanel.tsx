@@ -1,5 +1,6 @@
 import type { Appraisal, CourseId, CourseOutcome } from "../api/types.ts";
 import { hardlyLooked, standing } from "../courses/standing.ts";
+import { Explained, Term } from "../parts/Term.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
 import { addedHours } from "../words/addedHours.ts";
@@ -23,8 +24,8 @@ export interface Shown {
 }
 
 /** The decision: what to do, what an hour on it earns and how sure that is, and what to pay. */
-export function VerdictPanel(props: Shown & { sellAt: string }) {
-  const { appraisal, goal, sellAt } = props;
+export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: string }) {
+  const { appraisal, goal, sellAt, planAt } = props;
   const stand = standing(appraisal);
   if (stand === null) return null;
   const { verdict, shown } = stand;
@@ -41,9 +42,11 @@ export function VerdictPanel(props: Shown & { sellAt: string }) {
         )}
         <Certainty appraisal={appraisal} goal={goal} />
         <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
-        <p class="small onward">
-          <a href={sellAt}>What to ask for it</a>
-        </p>
+        {sellAt !== null && (
+          <p class="small onward">
+            <a href={sellAt}>What to ask for it</a> <a href={planAt}>When to come down, what to take</a>
+          </p>
+        )}
       </div>
       <div>
         {shown?.marginPerHour ? (
@@ -56,6 +59,9 @@ export function VerdictPanel(props: Shown & { sellAt: string }) {
     </section>
   );
 }
+
+/** "last 6 h", "6 h more". */
+const ADDED_HOURS = /last \S+ h|\S+ h more/;
 
 function Rate(props: { shown: CourseOutcome; verdict: CourseId; appraisal: Appraisal; goal: number }) {
   const { shown, verdict, appraisal, goal } = props;
@@ -70,7 +76,7 @@ function Rate(props: { shown: CourseOutcome; verdict: CourseId; appraisal: Appra
       <p class="big">
         <span class="say">{rate(figures.rate, currency)}</span>{" "}
         <span>
-          an hour, likely between{" "}
+          <Term of="margin-per-hour">an hour</Term>, <Term of="likely-between">likely between</Term>{" "}
           <b class="nowrap">{rateRange(figures.p10, figures.p90, currency).replace(" to ", " and ")}</b>
         </span>
       </p>
@@ -83,7 +89,8 @@ function Rate(props: { shown: CourseOutcome; verdict: CourseId; appraisal: Appra
       />
       <p class="small">
         8 outcomes in 10 lie in the bar. Misses your {goalMoney(goal, currency)}{" "}
-        {outOf(shown.belowGoalProbability ?? 0, 10)}.{added !== null && ` ${sentence(added)}`}
+        {outOf(shown.belowGoalProbability ?? 0, 10)}.{" "}
+        {added !== null && <Explained text={sentence(added)} words={ADDED_HOURS} of="added-hours" />}
       </p>
     </>
   );

@@ -1,9 +1,6 @@
 import { answersOf } from "../answers/answersOf.ts";
 import type { Find } from "./find.ts";
-import { newOwnFind, type OwnFind } from "./own.ts";
-
-/** The longest name that the form takes. */
-const LONGEST = 60;
+import { LONGEST_NAME, newOwnFind, type OwnFind } from "./own.ts";
 
 /**
  * A find of one's own with the answers of another, to change one thing and see what it does.
@@ -26,7 +23,7 @@ export function copyName(
 ): string {
   const mark = invented ? " (invented)" : "";
   const bare = name.replace(/^Copy of /, "").replace(/, \d+$/, "");
-  const called = (end: string) => `Copy of ${bare.slice(0, LONGEST - 8 - end.length).trim()}${end}`;
+  const called = (end: string) => `Copy of ${bare.slice(0, LONGEST_NAME - 8 - end.length).trim()}${end}`;
   for (let n = 1; ; n++) {
     const candidate = called(n === 1 ? mark : `${mark}, ${n}`);
     if (!taken.includes(candidate)) return candidate;

@@ -22,10 +22,14 @@ export interface OwnFinds {
   readonly trouble: ReadonlySignal<"unreadable" | "not-kept" | null>;
   get(id: string): OwnFind | undefined;
   put(find: OwnFind): void;
+  /** Puts several at once, each as `put` does. */
+  putAll(finds: readonly OwnFind[]): void;
   remove(id: string): void;
 }
 
 const VERSION = 1;
+/** The longest name that the form takes, in letters. */
+export const LONGEST_NAME = 60;
 
 /** Opens the shelf. What cannot be read is left out, and said so; it is overwritten by the next change. */
 export function openOwnFinds(place: Shelf): OwnFinds {
@@ -43,22 +47,29 @@ export function openOwnFinds(place: Shelf): OwnFinds {
     all,
     trouble,
     get: (id) => all.value.find((find) => find.id === id),
-    put(find) {
-      const known = all.value.some(({ id }) => id === find.id);
-      set(known ? all.value.map((one) => (one.id === find.id ? find : one)) : [...all.value, find]);
-    },
+    put: (find) => set(withPut(all.value, find)),
+    putAll: (finds) => set(finds.reduce(withPut, all.value)),
     remove: (id) => set(all.value.filter((find) => find.id !== id)),
   };
 }
 
+/** The finds with one put in its place, or at the end. */
+function withPut(finds: readonly OwnFind[], find: OwnFind): readonly OwnFind[] {
+  const known = finds.some(({ id }) => id === find.id);
+  return known ? finds.map((one) => (one.id === find.id ? find : one)) : [...finds, find];
+}
+
 function findsIn(value: unknown): OwnFind[] | null {
   if (!isRecord(value) || value.version !== VERSION || !Array.isArray(value.finds)) return null;
-  return value.finds.flatMap((one: unknown) => {
-    if (!isRecord(one) || typeof one.id !== "string" || one.id === "") return [];
-    const name = typeof one.name === "string" ? one.name : "";
-    const copied = typeof one.copyOf === "string" ? { copyOf: one.copyOf } : {};
-    return [{ id: one.id, name, answers: parsedAnswers(one.answers), ...copied }];
-  });
+  return value.finds.flatMap((one: unknown) => ownFindIn(one) ?? []);
+}
+
+/** A find as it was kept, or as it stands in a file; null where it is none. Of its answers those of the right shape are taken. */
+export function ownFindIn(value: unknown): OwnFind | null {
+  if (!isRecord(value) || typeof value.id !== "string" || value.id === "") return null;
+  const name = typeof value.name === "string" ? value.name : "";
+  const copied = typeof value.copyOf === "string" ? { copyOf: value.copyOf } : {};
+  return { id: value.id, name, answers: parsedAnswers(value.answers), ...copied };
 }
 
 /** A new find with nothing said about it. */

@@ -2,6 +2,7 @@ import { useId, useMemo, useRef, useState } from "preact/hooks";
 import type { Appraisal, AppraisalBody, Reference } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
+import { printSheets } from "../sheets/printSheets.tsx";
 import { Warning } from "../signs/Warning.tsx";
 import { currencySign, money, roundMoney } from "../words/money.ts";
 import { moneyRange } from "../words/range.ts";
@@ -11,7 +12,7 @@ import { draftText } from "./draft.ts";
 import { Jobs } from "./Jobs.tsx";
 import "./listing.css";
 import { listingDraft } from "./listingDraft.ts";
-import { printSheets } from "./printSheets.tsx";
+import { Sheets } from "./Sheets.tsx";
 import { defaultState, offeredStates, type SaleState } from "./saleStates.ts";
 
 export interface ListingDraftProps {
@@ -25,7 +26,7 @@ export interface ListingDraftProps {
   readonly stateFixed?: boolean;
   /** Prices to choose the asking price from, low to high, in the answer's currency. */
   readonly suggested?: readonly number[];
-  /** In the answer's currency. */
+  /** In the answer's currency; stands until another is typed. */
   readonly askingPrice?: number;
   /** Labels an invented find. */
   readonly invented?: boolean;
@@ -49,7 +50,10 @@ export function ListingDraft(props: ListingDraftProps) {
   const [chosen, setChosen] = useState(props.state);
   const picked = props.stateFixed === true ? props.state : chosen;
   const [undone, setUndone] = useState(NOTHING_UNDONE);
-  const [price, setPrice] = useState(props.askingPrice);
+  // The page's price is followed until another is typed.
+  const [typed, setTyped] = useState<{ readonly price: number | undefined } | null>(null);
+  const price = typed === null ? props.askingPrice : typed.price;
+  const setPrice = (next: number | undefined) => setTyped({ price: next });
   const [edits, setEdits] = useState<Partial<Record<SaleState, string>>>({});
   const [told, setTold] = useState("");
   const offered = offeredStates(answer);
@@ -133,7 +137,7 @@ export function ListingDraft(props: ListingDraftProps) {
             <button
               type="button"
               class="btn quiet"
-              onClick={() => printSheets(draft, text, sayIn(catalogue))}
+              onClick={() => printSheets(<Sheets draft={draft} text={text} say={sayIn(catalogue)} />)}
             >
               Print the sheets
             </button>

@@ -1,3 +1,4 @@
+import { Blank } from "../sheets/Blank.tsx";
 import type { Say, SentenceKey } from "./catalogue.ts";
 import type { Draft, SectionId } from "./draft.ts";
 
@@ -77,14 +78,4 @@ function Sections({ draft, ids }: { draft: Draft; ids: readonly SectionId[] }) {
         </ul>
       </div>
     ));
-}
-
-/** A line to write on, or what is known already. */
-function Blank({ label, filled }: { label: string; filled?: string | null | undefined }) {
-  return (
-    <p class="blank">
-      <span>{label}</span>
-      <span class="rule">{filled ?? ""}</span>
-    </p>
-  );
 }

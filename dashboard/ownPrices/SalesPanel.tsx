@@ -1,5 +1,6 @@
 import { useRef, useState } from "preact/hooks";
 import { ownPrices } from "../state/ownPrices.ts";
+import { grouped } from "../words/figure.ts";
 import { many } from "../words/ownPrices.ts";
 import { newestFirst } from "./newest.ts";
 import { SaleForm } from "./SaleForm.tsx";
@@ -33,7 +34,7 @@ export function SalesPanel({ vocabulary, currency }: { vocabulary: Vocabulary; c
       {sales.length > shown && (
         <p class="links">
           <span class="small">
-            {shown} of {sales.length.toLocaleString("en-GB")} shown, newest first.
+            {shown} of {grouped(sales.length)} shown, newest first.
           </span>
           <button type="button" class="plainbtn" onClick={() => setShown(shown + 4 * A_PAGE)}>
             Show {Math.min(4 * A_PAGE, sales.length - shown)} more

@@ -1,3 +1,4 @@
+import { grouped } from "../words/figure.ts";
 import type { Terms } from "./cells.ts";
 import { type Column, EXAMPLE, NOTE } from "./columns.ts";
 import { headerOf } from "./header.ts";
@@ -55,7 +56,7 @@ export function readTable<Row>(
     const of = lines.get(key);
     if (of !== undefined) duplicates.push({ line: record.line, of });
     else if (rows.length === most) {
-      faults.push(fault(record, `Only ${most.toLocaleString("en-GB")} rows are kept. Remove older ones.`));
+      faults.push(fault(record, `Only ${grouped(most)} rows are kept. Remove older ones.`));
       rejected.push(record);
     } else {
       lines.set(key, record.line);

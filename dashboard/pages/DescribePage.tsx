@@ -6,13 +6,13 @@ import { FourPicks, FurtherDetails, Purchase } from "../describe/Description.tsx
 import { VerdictBar } from "../describe/VerdictBar.tsx";
 import { namesIn } from "../find/names.ts";
 import { OwnTrouble } from "../finds/OwnNotes.tsx";
-import { newOwnFind, type OwnFind } from "../finds/own.ts";
+import { LONGEST_NAME, newOwnFind, type OwnFind } from "../finds/own.ts";
 import { Heading } from "../parts/Heading.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
 import { askingOf, ownFinds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
-import { rename } from "../state/route.ts";
+import { rename, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
 import { describedKind } from "../words/description.ts";
 import { refusal } from "../words/refusal.ts";
@@ -106,7 +106,7 @@ function Form({ own, isNew, known, goal: wished }: FormProps) {
                   id="find-name"
                   type="text"
                   autocomplete="off"
-                  maxLength={60}
+                  maxLength={LONGEST_NAME}
                   value={own.name}
                   onInput={(event) => put({ ...own, name: event.currentTarget.value })}
                 />
@@ -115,6 +115,9 @@ function Form({ own, isNew, known, goal: wished }: FormProps) {
                 <p class="acts">
                   <a class="btn quiet" href={`/finds/${encodeURIComponent(own.id)}`}>
                     See the whole answer
+                  </a>
+                  <a class="btn quiet" href={standAt(own.id)}>
+                    On the stand
                   </a>
                   {own.copyOf !== undefined && (
                     <a class="btn quiet" href="/compare">

@@ -1,9 +1,11 @@
+import type { ComponentChildren } from "preact";
 import type { Appraisal, Reference } from "../api/types.ts";
 import { Bicycle } from "../drawings/Bicycle.tsx";
 import { CopyButton } from "../find/CopyButton.tsx";
 import { FindPanels } from "../find/FindPanels.tsx";
 import { namesIn } from "../find/names.ts";
 import { OwnActions } from "../find/OwnActions.tsx";
+import { ShareAndPrint } from "../find/ShareAndPrint.tsx";
 import type { Find } from "../finds/find.ts";
 import { isInvented, ownership } from "../finds/ownership.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
@@ -13,6 +15,7 @@ import { CourseSign } from "../signs/CourseSign.tsx";
 import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
+import { standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
 import { factsLine } from "../words/description.ts";
 import { sentence } from "../words/plain.ts";
@@ -30,16 +33,30 @@ export function FindPage({ id }: { id: string }) {
   return <Known find={find} known={known} goal={hourlyGoal} />;
 }
 
-function Known({ find, known, goal: wished }: { find: Find; known: Reference; goal: number }) {
+interface KnownProps {
+  readonly find: Find;
+  readonly known: Reference;
+  readonly goal: number;
+  /** A find that is only looked at, and what can be done with it; absent for one that is kept here. */
+  readonly visit?: { readonly tag: string; readonly actions: ComponentChildren };
+}
+
+/** The answer about one find, kept here or only looked at. */
+export function Known({ find, known, goal: wished, visit }: KnownProps) {
   const asking = askingOf(find.id);
   const appraisal = asking.answer.value;
   const fault = asking.fault.value;
   const stopped = appraisal !== null && appraisal.decision.stop !== null;
+  // Below the heading nothing is shown that the answer would push aside.
+  const waiting = appraisal === null && fault === null;
   const names = namesIn(known);
   const { goal: hourlyGoal, price, paid, ownParts } = termsOf(asking, wished);
   return (
     <main class="page" id="main">
-      <DemoLine own={!find.invented} />
+      <DemoLine
+        own={visit === undefined ? !find.invented : !isInvented(find)}
+        {...(visit === undefined ? {} : { called: "This find" })}
+      />
       <p class="crumb">
         <a href="/">Finds</a> / {find.name}
       </p>
@@ -47,9 +64,12 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
         <div>
           <p class="eyebrow">
             {find.name}
-            <span class="tag">
-              {find.invented ? "invented find" : isInvented(find) ? ownership(find) : "your own"}
-            </span>
+            {visit !== undefined && <span class="tag">{visit.tag}</span>}
+            {(visit === undefined || isInvented(find)) && (
+              <span class="tag">
+                {find.invented ? "invented find" : isInvented(find) ? ownership(find) : "your own"}
+              </span>
+            )}
           </p>
           <Heading title={find.name}>
             {appraisal === null ? (
@@ -60,16 +80,43 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
               </Said>
             )}
           </Heading>
-          <p class="facts">
-            {find.line !== "" && `${sentence(find.line)} `}
-            {factsLine(find.body, known, stopped ? null : known.currency)}
-            {find.where !== "" && ` ${sentence(`from: ${find.where}`)}`}
-          </p>
+          {!waiting && (
+            <p class="facts">
+              {find.line !== "" && `${sentence(find.line)} `}
+              {factsLine(find.body, known, stopped ? null : known.currency)}
+              {find.where !== "" && ` ${sentence(`from: ${find.where}`)}`}
+            </p>
+          )}
         </div>
-        <div class="findside">
-          <Bicycle find={find.body.find} />
-          {find.invented ? <CopyButton find={find} /> : <OwnActions find={find} />}
-        </div>
+        {!waiting && (
+          <div class="findside">
+            <Bicycle find={find.body.find} />
+            {visit !== undefined ? (
+              visit.actions
+            ) : (
+              <>
+                {find.invented ? (
+                  <div class="acts">
+                    <a class="btn quiet" href={standAt(find.id)}>
+                      On the stand
+                    </a>
+                    <CopyButton find={find} />
+                  </div>
+                ) : (
+                  <OwnActions find={find} />
+                )}
+                <ShareAndPrint
+                  find={find}
+                  known={known}
+                  answered={
+                    appraisal === null ? null : { appraisal, body: asking.answered.value ?? find.body }
+                  }
+                  ownParts={ownParts}
+                />
+              </>
+            )}
+          </div>
+        )}
       </div>
       <p class="working" role="status">
         {asking.status.value === "slow" ? "Working it out" : ""}
@@ -88,6 +135,7 @@ function Known({ find, known, goal: wished }: { find: Find; known: Reference; go
           ownParts={ownParts}
           dimmed={asking.status.value !== "settled"}
           fault={fault}
+          visiting={visit !== undefined}
         />
       )}
     </main>

@@ -1,5 +1,5 @@
 import { useMemo } from "preact/hooks";
-import type { Appraisal } from "../api/types.ts";
+import type { Appraisal, Reference } from "../api/types.ts";
 import type { Answered } from "../finds/answered.ts";
 import { MarginChart } from "../finds/MarginChart.tsx";
 import { OwnTrouble, Unfinished } from "../finds/OwnNotes.tsx";
@@ -9,6 +9,7 @@ import { Stopped, Unplaced } from "../finds/Unplaced.tsx";
 import { isAsking, useStanding } from "../finds/useStanding.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
+import { useLater } from "../parts/useLater.ts";
 import { finds } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
 import { headline } from "../words/headline.ts";
@@ -18,6 +19,8 @@ export function FindsPage() {
   const known = reference.value;
   const { answers, goal: hourlyGoal } = useStanding();
   const rows = useRows(answers, hourlyGoal);
+  // Below the heading nothing is shown that the answers would push aside.
+  const waiting = answers.length === 0;
   const currency = known?.currency ?? "EUR";
   const stopped = answers.filter(({ appraisal }) => appraisal !== null && appraisal.decision.stop !== null);
   const title =
@@ -29,46 +32,69 @@ export function FindsPage() {
           currency,
         );
   return (
-    <main class="page" id="main">
+    <main class="page" id="main" aria-busy={waiting}>
       <DemoLine />
       <div class="head">
         <Heading title="Finds">{title}</Heading>
-        <div class="acts">
-          <a class="btn" href="/describe">
-            Describe a find
-          </a>
-          <a class="btn quiet" href="/together">
-            Which together
-          </a>
-        </div>
-      </div>
-      <section class="panel" aria-labelledby="chart-title">
-        <h2 class="sr" id="chart-title">
-          Margin per hour by find
-        </h2>
-        <p class="small">
-          Margin for each hour of your time, on the best course; invented finds, beside any of your own. The
-          mark is the long-run rate; the bar holds 8 outcomes in 10.
-        </p>
-        <Progress />
-        {known !== null && hourlyGoal !== null && rows.length > 0 && (
-          <MarginChart
-            rows={rows}
-            goal={hourlyGoal}
-            currency={currency}
-            reference={known}
-            dimmed={isAsking()}
-          />
+        {!waiting && (
+          <div class="acts">
+            <a class="btn" href="/spot">
+              Look at a bike
+            </a>
+            <a class="btn quiet" href="/describe">
+              Describe one
+            </a>
+            <a class="btn quiet" href="/together">
+              Which together
+            </a>
+          </div>
         )}
-        {stopped.map(({ find, appraisal }) => (
-          <Stopped key={find.id} find={find} appraisal={appraisal as Appraisal} />
-        ))}
-        <Unplaced answers={answers} rows={rows} />
-      </section>
-      {known !== null && <Unfinished known={known} />}
+      </div>
+      {waiting ? (
+        <Progress />
+      ) : (
+        <section class="panel" aria-labelledby="chart-title">
+          <h2 class="sr" id="chart-title">
+            Margin per hour by find
+          </h2>
+          <p class="small">
+            Margin for each hour of your time, on the best course; invented finds, beside any of your own. The
+            mark is the long-run rate; the bar holds 8 outcomes in 10.
+          </p>
+          <Progress />
+          {known !== null && hourlyGoal !== null && rows.length > 0 && (
+            <MarginChart
+              rows={rows}
+              goal={hourlyGoal}
+              currency={currency}
+              reference={known}
+              dimmed={isAsking()}
+            />
+          )}
+          {stopped.map(({ find, appraisal }) => (
+            <Stopped key={find.id} find={find} appraisal={appraisal as Appraisal} />
+          ))}
+          <Unplaced answers={answers} rows={rows} />
+        </section>
+      )}
+      {known !== null && !waiting && <Unfinished known={known} />}
       <OwnTrouble />
+      {!waiting && (
+        <p class="small onward">
+          <a href="/sheets">Print a blank inspection sheet for a bike you will look at</a>
+        </p>
+      )}
+      {known !== null && !waiting && <Files known={known} />}
     </main>
   );
+}
+
+const filesPanel = () => import("../share/FilesPanel.tsx");
+
+/** Own finds out to a file and in from one; fetched after the chart. */
+function Files({ known }: { known: Reference }) {
+  const { loaded } = useLater(filesPanel);
+  return loaded === null ? null : <loaded.FilesPanel known={known} />;
 }
 
 function useRows(answers: readonly Answered[], hourlyGoal: number | null): readonly FindRow[] {

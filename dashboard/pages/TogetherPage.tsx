@@ -3,6 +3,7 @@ import { Unfinished } from "../finds/OwnNotes.tsx";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
+import { WorkedOut } from "../parts/WorkedOut.tsx";
 import "../style/together.css";
 import { finds } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
@@ -24,38 +25,47 @@ export function TogetherPage() {
   const fault = setAsking.fault.value;
   const status = setAsking.status.value;
   const currency = known?.currency ?? "EUR";
+  // Below the heading nothing is shown that the answer would push aside.
+  const waiting = stood === null && fault === null;
   const dimmed = status !== "settled";
   const charted = stood !== null && stood.rows.length > 0;
   return (
-    <main class="page" id="main">
-      <DemoLine />
-      <p class="crumb">
-        <a href="/">Finds</a> <a href="/compare">Side by side</a>
-      </p>
-      {/* Whoever moves a slider without seeing the page hears the new answer. */}
-      <div class="sethead" aria-live="polite">
-        <Heading title="Which together">
-          {stood === null ? "Which of your finds go together?" : headlineOf(stood)}
-        </Heading>
-      </div>
-      <p class="working" role="status">
-        {status === "slow" ? "Working it out" : ""}
-      </p>
-      {fault !== null && <Trouble fault={fault} again={() => setAsking.again()} />}
-      <Provisos />
-      <div class="together">
-        <TermsPanel stood={stood} currency={currency} />
-        {stood !== null && <SetPanel stood={stood} dimmed={dimmed} />}
-      </div>
-      {charted && (
-        <>
-          <MeritPanel stood={stood} dimmed={dimmed} />
-          <HoursPanel stood={stood} dimmed={dimmed} />
-          <CostPanel stood={stood} dimmed={dimmed} />
-        </>
-      )}
-      {known !== null && <Unfinished known={known} />}
-    </main>
+    <>
+      <main class="page" id="main">
+        <DemoLine />
+        <p class="crumb">
+          <a href="/">Finds</a> <a href="/compare">Side by side</a>
+        </p>
+        {/* Whoever moves a slider without seeing the page hears the new answer. */}
+        <div class="sethead" aria-live="polite">
+          <Heading title="Which together">
+            {stood === null ? "Which of your finds go together?" : headlineOf(stood)}
+          </Heading>
+        </div>
+        <p class="working" role="status">
+          {status === "slow" ? "Working it out" : ""}
+        </p>
+        {fault !== null && <Trouble fault={fault} again={() => setAsking.again()} />}
+        {!waiting && (
+          <>
+            <Provisos />
+            <div class="together">
+              <TermsPanel stood={stood} currency={currency} />
+              {stood !== null && <SetPanel stood={stood} dimmed={dimmed} />}
+            </div>
+          </>
+        )}
+        {charted && (
+          <>
+            <MeritPanel stood={stood} dimmed={dimmed} />
+            <HoursPanel stood={stood} dimmed={dimmed} />
+            <CostPanel stood={stood} dimmed={dimmed} />
+          </>
+        )}
+        {known !== null && !waiting && <Unfinished known={known} />}
+      </main>
+      <WorkedOut askings={[setAsking]} />
+    </>
   );
 }
 

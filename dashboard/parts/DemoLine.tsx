@@ -1,20 +1,19 @@
 import { ownPrices } from "../state/ownPrices.ts";
 
 /** Stands under the masthead wherever an invented find or a price from the demo data is shown. */
-export function DemoLine({ own = false }: { own?: boolean }) {
+export function DemoLine({ own = false, called = "Your own find" }: { own?: boolean; called?: string }) {
   const partly = ownPrices.sales.value.length > 0;
   if (own) {
     return (
       <p class="demo">
         {partly ? (
           <>
-            <b>Partly invented prices.</b> Your own find is held against your own sales and invented demo
-            ones.
+            <b>Partly invented prices.</b> {called} is held against your own sales and invented demo ones.
           </>
         ) : (
           <>
-            <b>Invented prices.</b> Your own find is held against invented demo sales; no price here is a
-            market price.
+            <b>Invented prices.</b> {called} is held against invented demo sales; no price here is a market
+            price.
           </>
         )}{" "}
         <a href="/prices">Your prices</a>

@@ -1,20 +1,26 @@
 import { Word } from "../signs/Word.tsx";
 import { type Route, route } from "../state/route.ts";
 import { GoalPill } from "./GoalPill.tsx";
+import { StatusLine } from "./StatusLine.tsx";
 
 const PLACES = [
   { page: "finds", href: "/", name: "Finds" },
-  { page: "describe", href: "/describe", name: "Describe" },
+  { page: "spot", href: "/spot", name: "On the spot" },
   { page: "compare", href: "/compare", name: "Side by side" },
+  { page: "selling", href: "/selling", name: "Selling" },
 ] as const;
 
 /** Pages that lie under one of the places. */
 const UNDER: Readonly<Partial<Record<Route["page"], string>>> = {
   find: "finds",
+  describe: "finds",
   listing: "finds",
+  shared: "finds",
+  sheets: "finds",
+  stand: "finds",
   together: "compare",
 };
-const ICONS = { finds: FindsIcon, describe: DescribeIcon, compare: CompareIcon };
+const ICONS = { finds: FindsIcon, spot: SpotIcon, compare: CompareIcon, selling: SellingIcon };
 
 function Places() {
   const { page } = route.value;
@@ -50,6 +56,7 @@ export function Masthead() {
         </nav>
         <GoalPill />
       </div>
+      <StatusLine />
     </header>
   );
 }
@@ -73,11 +80,11 @@ function FindsIcon() {
   );
 }
 
-function DescribeIcon() {
+function SpotIcon() {
   return (
     <svg viewBox="0 0 24 24" aria-hidden="true">
-      <path d="M5 19l1-4L16.500 4.500l3 3L9 18z" />
-      <path d="M14 7l3 3M13 20h7" />
+      <circle cx="10.5" cy="10.5" r="6.5" />
+      <path d="M15.500 15.500L20 20M10.500 4v13M4 10.500h13" />
     </svg>
   );
 }
@@ -87,6 +94,15 @@ function CompareIcon() {
     <svg viewBox="0 0 24 24" aria-hidden="true">
       <path d="M5 4v16M12 4v16M19 4v16" />
       <path d="M3 14h4M10 8h4M17 11h4" stroke-width="3.200" />
+    </svg>
+  );
+}
+
+function SellingIcon() {
+  return (
+    <svg viewBox="0 0 24 24" aria-hidden="true">
+      <path d="M3 12V4h8l10 10-8 8z" />
+      <circle cx="7.500" cy="8.500" r="1.300" />
     </svg>
   );
 }

@@ -1,4 +1,6 @@
 import { useEffect, useId, useState } from "preact/hooks";
+import { figure } from "../words/figure.ts";
+import { readNumber, typedNumber } from "../words/readNumber.ts";
 
 interface NumberFieldProps {
   readonly label: string;
@@ -14,39 +16,27 @@ interface NumberFieldProps {
   readonly step?: number;
 }
 
-/** Thousands set off by commas, as the screen itself writes them. */
-const THOUSANDS = /^[1-9]\d{0,2}(,\d{3})+$/;
-
-/**
- * Reads a number as people write it: a comma or a point, a real minus sign, spaces. A comma before just three
- * digits sets off thousands. Undefined for nothing, null for no number.
- */
-export function readNumber(text: string): number | undefined | null {
-  const close = text.trim().replace("\u2212", "-").replaceAll(" ", "");
-  const plain = THOUSANDS.test(close) ? close.replaceAll(",", "") : close.replace(",", ".");
-  if (plain === "") return undefined;
-  return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
-}
+const typed = (value: number | undefined) => (value === undefined ? "" : typedNumber(value));
 
 /** A number with its unit. What was typed stays, even where it is refused; the reason stands beside it. */
 export function NumberField(props: NumberFieldProps) {
   const { label, value, onValue, before, unit, hint, messages = [], step } = props;
   const id = useId();
-  const [text, setText] = useState(value === undefined ? "" : String(value));
+  const [text, setText] = useState(typed(value));
   const read = readNumber(text);
 
   // A value that changed elsewhere (a step, another page) shows; what is being typed stays as it is typed.
   useEffect(() => {
-    setText((typed) => (readNumber(typed) === value ? typed : value === undefined ? "" : String(value)));
+    setText((before) => (readNumber(before) === value ? before : typed(value)));
   }, [value]);
 
-  const type = (typed: string) => {
-    setText(typed);
-    const number = readNumber(typed);
+  const type = (next: string) => {
+    setText(next);
+    const number = readNumber(next);
     if (number !== null) onValue(number);
   };
-  const by = (change: number) => type(String(Math.round(((value ?? 0) + change) * 100) / 100));
-  const wrong = read === null ? ["This is no number. Write it like 43.5."] : messages;
+  const by = (change: number) => type(typedNumber(Math.round(((value ?? 0) + change) * 100) / 100));
+  const wrong = read === null ? [`This is no number. Write it like ${figure(43.5, 1)}.`] : messages;
   const described = [hint === undefined ? "" : `${id}-hint`, wrong.length > 0 ? `${id}-wrong` : ""]
     .join(" ")
     .trim();

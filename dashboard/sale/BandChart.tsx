@@ -1,9 +1,9 @@
 import { useCallback, useMemo } from "preact/hooks";
 import { Axis } from "../charts/Axis.tsx";
 import type { BarsSettings, Dot } from "../charts/bars.ts";
-import { createBarsChart } from "../charts/barsChart.ts";
 import { PlotLayer } from "../charts/PlotLayer.tsx";
 import type { Place } from "../charts/place.ts";
+import { createBarsChart } from "../charts/rowCharts.ts";
 import { percent, scaleOver } from "../charts/scale.ts";
 import type { SaleState } from "../listing/saleStates.ts";
 import { money } from "../words/money.ts";

@@ -3,6 +3,7 @@ import type { Find } from "../finds/find.ts";
 import { Removed } from "../ownPrices/Removed.tsx";
 import type { Vocabulary } from "../ownPrices/vocabulary.ts";
 import { ownPrices } from "../state/ownPrices.ts";
+import { grouped } from "../words/figure.ts";
 import { many } from "../words/ownPrices.ts";
 import { shareSentence } from "../words/ownShare.ts";
 import { askedSentence } from "../words/sale.ts";
@@ -74,7 +75,7 @@ export function ComparablesPanel({ find, value, rows, currency, vocabulary }: Co
       {rows.length > shown && (
         <p class="links">
           <span class="small">
-            {shown} of {rows.length.toLocaleString("en-GB")} shown, those that count most first.
+            {shown} of {grouped(rows.length)} shown, those that count most first.
           </span>
           <button type="button" class="plainbtn" onClick={() => setShown(shown + 5 * A_PAGE)}>
             Show {Math.min(5 * A_PAGE, rows.length - shown)} more

@@ -1,12 +1,13 @@
 import { useCallback, useMemo } from "preact/hooks";
 import { Axis } from "../charts/Axis.tsx";
 import type { Bar, BarsSettings } from "../charts/bars.ts";
-import { createBarsChart } from "../charts/barsChart.ts";
 import { PlotLayer } from "../charts/PlotLayer.tsx";
 import type { Place } from "../charts/place.ts";
+import { createBarsChart } from "../charts/rowCharts.ts";
 import { percent, scaleOver } from "../charts/scale.ts";
 import type { SaleState } from "../listing/saleStates.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
+import { written } from "../words/figure.ts";
 import { money } from "../words/money.ts";
 import { waterfallTitle } from "../words/sale.ts";
 import type { Value } from "./states.ts";
@@ -89,7 +90,9 @@ export function WaterfallPanel({ facts, value, state, currency, dimmed }: Waterf
         rows={rows.map(({ name, said, factor, to, whole }) => [
           name,
           whole ? "" : said,
-          factor === null ? "" : `\u00d7 ${factor.toFixed(2)}`,
+          factor === null
+            ? ""
+            : `\u00d7 ${written(factor, { minimumFractionDigits: 2, maximumFractionDigits: 2 })}`,
           money(to, currency),
         ])}
       />

@@ -1,9 +1,8 @@
 import { batch, type ReadonlySignal, signal } from "@preact/signals";
 import type { Outcome } from "../api/client.ts";
 import type { Fault } from "../api/fault.ts";
+import { settleMs } from "./settling.ts";
 
-/** Wait after a keystroke, so that typing a number is one question. */
-const SETTLE_MS = 250;
 /** An answer that takes longer than this is announced as being worked out. */
 const SLOW_MS = 400;
 
@@ -14,6 +13,8 @@ export interface Asking<Body, Answer> {
   readonly answer: ReadonlySignal<Answer | null>;
   /** The question that the answer answers. */
   readonly answered: ReadonlySignal<Body | null>;
+  /** Whether the answer was worked out in this browser rather than by the server. */
+  readonly here: ReadonlySignal<boolean>;
   /** asking: a newer answer is under way; slow: and has been for a while. */
   readonly status: ReadonlySignal<"settled" | "asking" | "slow">;
   readonly fault: ReadonlySignal<Fault | null>;
@@ -29,6 +30,7 @@ export interface Asking<Body, Answer> {
 export function createAsking<Body, Answer>(send: Put<Body, Answer>): Asking<Body, Answer> {
   const answer = signal<Answer | null>(null);
   const answered = signal<Body | null>(null);
+  const here = signal(false);
   const status = signal<"settled" | "asking" | "slow">("settled");
   const fault = signal<Fault | null>(null);
   let asked = "";
@@ -45,7 +47,7 @@ export function createAsking<Body, Answer>(send: Put<Body, Answer>): Asking<Body
     status.value = "settled";
   }
 
-  function ask(body: Body, waitMs = SETTLE_MS): void {
+  function ask(body: Body, waitMs = settleMs()): void {
     const question = JSON.stringify(body);
     if (question === asked && fault.peek() === null) return;
     stop();
@@ -68,6 +70,7 @@ export function createAsking<Body, Answer>(send: Put<Body, Answer>): Asking<Body
       if ("ok" in outcome) {
         answer.value = outcome.ok;
         answered.value = body;
+        here.value = outcome.here ?? false;
       }
       fault.value = "ok" in outcome ? null : outcome.fault;
       status.value = "settled";
@@ -81,5 +84,5 @@ export function createAsking<Body, Answer>(send: Put<Body, Answer>): Asking<Body
     ask(body, 0);
   }
 
-  return { answer, answered, status, fault, ask, again, stop };
+  return { answer, answered, here, status, fault, ask, again, stop };
 }

@@ -5,7 +5,7 @@ import { appraise } from "../api/client.ts";
 import type { Appraisal, AppraisalBody } from "../api/types.ts";
 import { DEMO_FINDS } from "../finds/demo.ts";
 import { type Find, withGoal } from "../finds/find.ts";
-import { asFind, openOwnFinds } from "../finds/own.ts";
+import { asFind, type OwnFind, openOwnFinds } from "../finds/own.ts";
 import { type Comparable, comparablesFor, partPricesOf } from "../ownPrices/comparables.ts";
 import { localDay } from "../ownPrices/days.ts";
 import { describedKind } from "../words/description.ts";
@@ -33,22 +33,36 @@ const comparablesOf = computed(() => {
   };
 });
 
-/** Every find that can be asked about: the user's own beside the invented ones, each with the user's own prices. */
-export const finds = computed<readonly Find[]>(() => {
-  const known = reference.value;
-  const hourlyGoal = goal.value;
+/** What a find asks with the user's own prices in it. */
+const priced = computed(() => {
   const words = vocabulary.value;
-  if (known === null || hourlyGoal === null || words === null) return [];
-  const own = ownFinds.all.value.flatMap((one) => {
-    const find = asFind(one, known.checks, hourlyGoal, describedKind(one.answers.attributes, known));
-    return find === null ? [] : [{ ...find, body: withSoFar(find.body, one.answers.soFar, known) }];
-  });
-  const partPrices = partPricesOf(ownPrices.partPrices.value, words, known.currency);
+  const known = reference.value;
   const comparables = comparablesOf.value;
-  return [...DEMO_FINDS, ...own].map((find) => ({
+  const partPrices =
+    words === null || known === null ? {} : partPricesOf(ownPrices.partPrices.value, words, known.currency);
+  return (find: Find): Find => ({
     ...find,
     body: withOwnPrices(find.body, { partPrices, comparables: comparables(find) }),
-  }));
+  });
+});
+
+/**
+ * A described find as one to ask about, with the user's own prices; null while too little is known, or before the
+ * catalogue has come.
+ */
+export function askable(own: OwnFind): Find | null {
+  const known = reference.value;
+  const hourlyGoal = goal.value;
+  if (known === null || hourlyGoal === null || vocabulary.value === null) return null;
+  const find = asFind(own, known.checks, hourlyGoal, describedKind(own.answers.attributes, known));
+  if (find === null) return null;
+  return priced.value({ ...find, body: withSoFar(find.body, own.answers.soFar, known) });
+}
+
+/** Every find that can be asked about: the user's own beside the invented ones, each with the user's own prices. */
+export const finds = computed<readonly Find[]>(() => {
+  if (reference.value === null || goal.value === null || vocabulary.value === null) return [];
+  return [...DEMO_FINDS.map(priced.value), ...ownFinds.all.value.flatMap((own) => askable(own) ?? [])];
 });
 
 /** The conversation about one find. */

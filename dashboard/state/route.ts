@@ -5,25 +5,44 @@ export type Route =
   | { readonly page: "finds" }
   | { readonly page: "find"; readonly id: string }
   | { readonly page: "listing"; readonly id: string }
+  | { readonly page: "stand"; readonly id: string }
   | { readonly page: "describe"; readonly id: string | null }
+  | { readonly page: "spot"; readonly id: string | null }
   | { readonly page: "prices" }
   | { readonly page: "compare" }
   | { readonly page: "together" }
+  | { readonly page: "selling"; readonly id: string | null }
+  | { readonly page: "shared" }
+  | { readonly page: "sheets" }
   | { readonly page: "nowhere" };
 
-/** Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/describe", "/describe/<id>", "/prices", "/compare", "/together". */
+/** Pages that no id follows. */
+const PLACES = ["prices", "compare", "together", "shared", "sheets"] as const;
+
+/**
+ * Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/finds/<id>/stand", "/describe", "/describe/<id>", "/spot", "/spot/<id>", "/prices",
+ * "/compare", "/together", "/shared", "/sheets", "/selling", "/selling/<id>".
+ */
 export function routeOf(path: string): Route {
   const [first, second, ...more] = path.split("/").filter((part) => part !== "");
   if (first === undefined) return { page: "finds" };
   if (first === "finds" && second !== undefined && more.join("/") === "listing")
     return { page: "listing", id: decoded(second) };
+  if (first === "finds" && second !== undefined && more.join("/") === "stand")
+    return { page: "stand", id: decoded(second) };
   if (more.length > 0) return { page: "nowhere" };
   if (first === "finds" && second === undefined) return { page: "finds" };
   if (first === "finds" && second !== undefined) return { page: "find", id: decoded(second) };
-  if (second === undefined && (first === "prices" || first === "compare" || first === "together"))
-    return { page: first };
-  if (first === "describe") return { page: "describe", id: second === undefined ? null : decoded(second) };
+  const place = PLACES.find((name) => name === first);
+  if (second === undefined && place !== undefined) return { page: place };
+  if (first === "describe" || first === "spot" || first === "selling")
+    return { page: first, id: second === undefined ? null : decoded(second) };
   return { page: "nowhere" };
+}
+
+/** The address of a find on the stand, and of a check's card there. */
+export function standAt(id: string, check?: string): string {
+  return `/finds/${encodeURIComponent(id)}/stand${check === undefined ? "" : `#check-${check}`}`;
 }
 
 function decoded(part: string): string {
@@ -53,7 +72,7 @@ export function followAddress(): void {
     if (!(link instanceof HTMLAnchorElement) || !isPlain(event) || link.origin !== location.origin) return;
     if (link.getAttribute("href")?.startsWith("#")) return;
     event.preventDefault();
-    go(link.pathname);
+    go(link.pathname + link.hash);
   });
 }
 
@@ -68,11 +87,14 @@ function isPlain(event: MouseEvent): boolean {
   );
 }
 
-/** Moves to another page of the dashboard. */
+/**
+ * Moves to another page of the dashboard.
+ * @param path with a fragment where the page opens at a place of its own
+ */
 export function go(path: string): void {
   history.pushState(null, "", path);
   moved.value = true;
-  route.value = routeOf(path);
+  route.value = routeOf(path.replace(/#.*$/, ""));
   scrollTo(0, 0);
 }
 

@@ -2,6 +2,7 @@ import { useEffect, useId, useState } from "preact/hooks";
 import { NumberField } from "../parts/NumberField.tsx";
 import { setTerms } from "../state/set.ts";
 import { type BudgetName, isAmount, MOST } from "../state/setTerms.ts";
+import { grouped } from "../words/figure.ts";
 import { STEPS } from "./reaches.ts";
 
 interface BudgetProps {
@@ -32,7 +33,7 @@ export function Budget({ budget, name, reach, before, unit, say, lines }: Budget
   const whole = budget === "slots" ? "a whole number" : "a number";
   const refused = isAmount(budget, typed)
     ? []
-    : [`Set ${whole} between 0 and ${MOST[budget].toLocaleString("en-GB")}, or take no limit.`];
+    : [`Set ${whole} between 0 and ${grouped(MOST[budget])}, or take no limit.`];
   return (
     <div class="budget">
       <label for={id} class="budgetname">

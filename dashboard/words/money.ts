@@ -1,28 +1,14 @@
-const MINUS = "\u2212";
-const formats = new Map<string, Intl.NumberFormat>();
+import { formatOf, written } from "./figure.ts";
 
-function format(currency: string, digits: number): Intl.NumberFormat {
-  const key = `${currency} ${digits}`;
-  let found = formats.get(key);
-  if (found === undefined) {
-    found = new Intl.NumberFormat("en-GB", {
-      style: "currency",
-      currency,
-      currencyDisplay: "narrowSymbol",
-      minimumFractionDigits: digits,
-      maximumFractionDigits: digits,
-    });
-    formats.set(key, found);
-  }
-  return found;
-}
+const styled = (currency: string, digits: number): Intl.NumberFormatOptions => ({
+  style: "currency",
+  currency,
+  currencyDisplay: "narrowSymbol",
+  minimumFractionDigits: digits,
+  maximumFractionDigits: digits,
+});
 
-function written(value: number, currency: string, digits: number): string {
-  // Adding 0 turns a negative nought into nought, which carries no sign.
-  return format(currency, digits)
-    .format(value + 0)
-    .replace("-", MINUS);
-}
+const inMoney = (value: number, currency: string, digits: number) => written(value, styled(currency, digits));
 
 /** Rounded to a step, halves away from nought; never a negative nought. */
 export function roundTo(value: number, step: number): number {
@@ -40,7 +26,7 @@ export function roundMoney(value: number): number {
  * @param currency ISO 4217
  */
 export function money(value: number, currency: string): string {
-  return written(roundMoney(value), currency, 0);
+  return inMoney(roundMoney(value), currency, 0);
 }
 
 /** A price asked or paid: "€40", "nothing". */
@@ -50,12 +36,12 @@ export function priceWords(price: number, currency: string): string {
 
 /** A line or a sum of a bill, to the cent: "€14.50". */
 export function billed(value: number, currency: string): string {
-  return written(roundTo(value, 0.01), currency, 2);
+  return inMoney(roundTo(value, 0.01), currency, 2);
 }
 
 /** Money for each hour, without the hour: "€16". */
 export function rate(value: number, currency: string): string {
-  return written(roundTo(value, 1), currency, 0);
+  return inMoney(roundTo(value, 1), currency, 0);
 }
 
 /** "€16 an hour". */
@@ -65,7 +51,7 @@ export function anHour(value: number, currency: string): string {
 
 /** The hourly goal as it was set: whole where it is whole, else to the cent. */
 export function goalMoney(value: number, currency: string): string {
-  return Number.isInteger(value) ? written(value, currency, 0) : billed(value, currency);
+  return Number.isInteger(value) ? inMoney(value, currency, 0) : billed(value, currency);
 }
 
 /** A sentence of the API's, which names amounts with the currency's code, in the words of the screen: "279 EUR" becomes "€280". */
@@ -80,7 +66,7 @@ export function withMoney(text: string, currency: string): string {
 
 /** The sign of a currency alone: "€". */
 export function currencySign(currency: string): string {
-  const sign = format(currency, 0)
+  const sign = formatOf(styled(currency, 0))
     .formatToParts(0)
     .find((part) => part.type === "currency");
   return sign?.value ?? currency;

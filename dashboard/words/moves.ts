@@ -1,4 +1,5 @@
 import type { Sensitivity } from "../api/types.ts";
+import { figure } from "./figure.ts";
 import { anHour, money, roundTo } from "./money.ts";
 import { between, moneyRange } from "./range.ts";
 
@@ -51,7 +52,7 @@ export function inputRange({ group, low, high }: Sensitivity, currency: string):
   if (group === "salePrice") return `${moneyRange(least, most, currency)} received`;
   if (group === "partPrices") return moneyRange(least, most, currency);
   if (group !== "pace") return "";
-  const per = (factor: number) => String(roundTo(factor * 100, 5));
+  const per = (factor: number) => figure(roundTo(factor * 100, 5));
   return `${between(per(least), per(most))} % of the usual time`;
 }
 

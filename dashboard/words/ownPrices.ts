@@ -3,11 +3,12 @@ import type { Sale } from "../ownPrices/sale.ts";
 import { CONDITIONS, KINDS, STATES } from "../ownPrices/saleWords.ts";
 import type { ChoiceField, Vocabulary } from "../ownPrices/vocabulary.ts";
 import { capital, small } from "./count.ts";
-import { MONTHS } from "./fields.ts";
+import { dayWords } from "./day.ts";
+import { grouped } from "./figure.ts";
 
 /** A count in figures with its noun: "1 sale", "1,204 sales", "no sale". */
 export function many(n: number, one: string, more = `${one}s`): string {
-  return n === 0 ? `no ${one}` : `${n.toLocaleString("en-GB")} ${n === 1 ? one : more}`;
+  return n === 0 ? `no ${one}` : `${grouped(n)} ${n === 1 ? one : more}`;
 }
 
 /** "12 sales of your own, 3 prices of your own; the rest is invented". */
@@ -18,12 +19,6 @@ export function pricesTitle(sales: number, prices: number): string {
     prices > 0 ? `${many(prices, "price")} of your own` : "",
   ].filter((part) => part !== "");
   return `${parts.join(", ")}; the rest is invented`;
-}
-
-/** "3 May 2026". */
-export function dayWords(iso: string): string {
-  const [year, month, day] = iso.split("-").map(Number);
-  return `${day} ${MONTHS[(month ?? 1) - 1]} ${year}`;
 }
 
 function label(choices: readonly Choice[], value: string): string {

@@ -1,6 +1,5 @@
+import { figure } from "./figure.ts";
 import { roundTo } from "./money.ts";
-
-const MINUS = "\u2212";
 
 /** Hours to the tenth, trailing nought left out: "8.9 h", "6 h". */
 export function hours(value: number): string {
@@ -8,17 +7,17 @@ export function hours(value: number): string {
 }
 
 export function bareHours(value: number): string {
-  return String(Number(roundTo(value, 0.1).toFixed(1))).replace("-", MINUS);
+  return figure(roundTo(value, 0.1), 1);
 }
 
 /** A sentence of the API's in the screen's words for time: "5.0 h" becomes "5 h". */
 export function withHours(text: string): string {
-  return text.replace(/(\d+\.\d+) h\b/g, (_, figure: string) => hours(Number(figure)));
+  return text.replace(/(\d+\.\d+) h\b/g, (_, told: string) => hours(Number(told)));
 }
 
 /** Whole minutes: "40 min". */
 export function minutes(value: number): string {
-  return `${String(roundTo(value, 1)).replace("-", MINUS)} min`;
+  return `${figure(roundTo(value, 1))} min`;
 }
 
 /** Days as weeks from a fortnight on: "9 days", "3 weeks". */

@@ -1,6 +1,7 @@
 import type { Appraisal, HistoryFactor } from "../api/types.ts";
 import { chance, fineChance, fineness, outOf } from "./chance.ts";
 import { listed, uncapital } from "./count.ts";
+import { figure } from "./figure.ts";
 
 export type HiddenFault = Appraisal["hidden"][number];
 
@@ -73,7 +74,7 @@ export function raisedWords(
     const name = names.check(check);
     const word = names.short(check, level);
     const seen = name.endsWith("?") ? `${name} ${word}` : `${name}: ${uncapital(word)}`;
-    const times = oddsFactor < COARSE ? Number(oddsFactor.toFixed(1)) : Math.round(oddsFactor);
+    const times = figure(oddsFactor, oddsFactor < COARSE ? 1 : 0);
     return `${seen} raises the odds ${times} times.`;
   });
 }

@@ -132,12 +132,20 @@ export const ROOMS: readonly Room[] = [
     why: "it holds the version of the service and imports nothing",
   },
   {
-    name: "dashboard/withoutSignal",
-    paths: ["dashboard/withoutSignal.ts", "dashboard/withoutSignal/"],
-    rooms: [...ENGINE, "worker/tables", "worker/api"],
-    types: ["dashboard"],
-    packages: ["zod"],
-    why: "the one door through which the dashboard reaches the engine, for use without a signal",
+    name: "dashboard/local",
+    paths: ["dashboard/local/"],
+    rooms: ["worker/api", "package.json"],
+    types: ENGINE,
+    packages: ["zod", "virtual:catalogue"],
+    why: "the one door through which the dashboard reaches the engine: the same API in the browser, from the same tables",
+  },
+  {
+    name: "dashboard/serviceWorker",
+    paths: ["dashboard/serviceWorker/"],
+    rooms: [],
+    types: [],
+    packages: ["workbox-precaching", "workbox-routing"],
+    why: "it keeps the files of the pages and knows nothing of what is in them",
   },
   {
     name: "dashboard/finds/demo",
@@ -150,7 +158,7 @@ export const ROOMS: readonly Room[] = [
   {
     name: "dashboard",
     paths: ["dashboard/"],
-    rooms: ["dashboard/withoutSignal", "dashboard/finds/demo"],
+    rooms: ["dashboard/local", "dashboard/serviceWorker", "dashboard/finds/demo"],
     types: ["worker/api"],
     packages: [
       "preact",
@@ -164,12 +172,12 @@ export const ROOMS: readonly Room[] = [
     why: "the dashboard shows what the API answers: what it may know is the API's types",
   },
   {
-    name: "dashboard/vite.config",
-    paths: ["dashboard/vite.config.ts"],
-    rooms: [],
-    types: [],
+    name: "dashboard/build",
+    paths: ["dashboard/vite.config.ts", "dashboard/build/"],
+    rooms: ["worker/tables"],
+    types: ["dashboard/serviceWorker"],
     packages: ["node:*", "vite", "@preact/preset-vite"],
-    why: "settings of the build know the build tools alone",
+    why: "the build knows its tools, the tables it writes down for the browser, and the list it hands the service worker",
   },
   {
     name: "data",

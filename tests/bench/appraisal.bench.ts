@@ -4,7 +4,8 @@ import { appraise } from "../../worker/engine/decision/appraise.ts";
 import { compileBook } from "../../worker/engine/decision/book.ts";
 import { inspectFind } from "../../worker/engine/decision/inspectFind.ts";
 import { valueFind } from "../../worker/engine/decision/valueFind.ts";
-import { loadCatalogue, readCatalogue, SHIPPED_TABLES } from "../../worker/tables.ts";
+import { loadCatalogue } from "../../worker/tables/loadCatalogue.ts";
+import { readCatalogue, SHIPPED_TABLES } from "../../worker/tables.ts";
 import type { Bench } from "./bench.ts";
 
 const catalogue = readCatalogue();

@@ -1,6 +1,8 @@
 import { appraise } from "../../worker/engine/decision/appraise.ts";
 import { bestCourse } from "../../worker/engine/decision/choice.ts";
-import { lookFirst } from "../../worker/engine/decision/lookFirst.ts";
+import { lookingAt } from "../../worker/engine/decision/looking/looking.ts";
+import { lookingOn } from "../../worker/engine/decision/looking/lookingOn.ts";
+import { nextChecks } from "../../worker/engine/decision/looking/nextChecks.ts";
 import { outcomeOf } from "../../worker/engine/decision/outcome.ts";
 import { trustIn } from "../../worker/engine/decision/trust.ts";
 import { type OpenFind, weighFind } from "../../worker/engine/decision/weighFind.ts";
@@ -20,7 +22,8 @@ type Request = ReturnType<typeof allRequests>[number][1];
 const WARM_UP = 40;
 
 /** Parts of the answer, each from what it needs worked out before. */
-function partsOf(request: Request, { settled, inspection, situation, courses }: OpenFind): Candidate[] {
+function partsOf(request: Request, find: OpenFind): Candidate[] {
+  const { settled, situation, courses } = find;
   const best = bestCourse(courses, situation);
   const open = courses.filter((course) => course.open);
   return [
@@ -34,8 +37,11 @@ function partsOf(request: Request, { settled, inspection, situation, courses }: 
       run: () => trustIn(best, courses, situation),
     },
     {
-      name: "what a test first would be worth",
-      run: () => lookFirst(settled, inspection, BOOK, situation, best.expected.netBenefit),
+      name: "what to check next",
+      run: () => {
+        const looking = lookingAt(find, best);
+        return lookingOn(looking, nextChecks(looking, BOOK), BOOK);
+      },
     },
   ];
 }

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { loadCatalogue } from "../../worker/tables/loadCatalogue.ts";
 import { FILES, type RawTables } from "../../worker/tables/rawTables.ts";
 import { TableError } from "../../worker/tables/tableError.ts";
-import { loadCatalogue, readCatalogue, SHIPPED_TABLES } from "../../worker/tables.ts";
+import { readCatalogue, SHIPPED_TABLES } from "../../worker/tables.ts";
 import { type Edit, editedTables, indexOfRow, tablesWithRows } from "./tables/editedTables.ts";
 
 function refusal(tables: RawTables): TableError {
@@ -146,6 +147,15 @@ const BROKEN: readonly Case[] = [
   ],
   ["an unknown step", "operations", "new-chain", ["steps", 0], "nope", "steps[0]", /known step, got nope/],
   ["an unknown part", "operations", "new-chain", ["uses", 0, "part"], "nope", "uses[0].part", /known part/],
+  [
+    "a size that an unknown check shows",
+    "parts",
+    "tyre",
+    ["sizes", 0, "check"],
+    "nope",
+    "sizes[0].check",
+    /known check, got nope/,
+  ],
   [
     "an unknown substitute",
     "operations",

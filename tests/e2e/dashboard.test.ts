@@ -1,6 +1,14 @@
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
-import { describeFind, headed, openCheck, openFinds, said, setGoal } from "./setup/dashboard.ts";
+import {
+  describeFind,
+  headed,
+  openCheck,
+  openFinds,
+  said,
+  setGoal,
+  withoutAnswers,
+} from "./setup/dashboard.ts";
 
 const COURSES = ["Restore", "Make safe", "Sell as found", "Break for parts", "Leave"];
 /** A steel racer of the top tier: worth restoring until its frame turns out bent. */
@@ -151,20 +159,21 @@ describe("a find of one's own", () => {
   });
 });
 
-describe("without the API", () => {
+describe("without the API, where the engine cannot be had either", () => {
   test("the first page says what happened, and goes on when tried again", async ({ page }) => {
-    await page.route("**/v1/reference", (route) => route.abort());
+    const giveBack = await withoutAnswers(page);
     await page.goto("/");
     await headed(page, /^The catalogue of checks and prices did not come\.$/);
-    await page.getByText("No signal.").waitFor();
-    await page.unroute("**/v1/reference");
+    await page.getByRole("alert").getByText("No signal.").waitFor();
+    await giveBack();
     await page.getByRole("button", { name: "Try again" }).click();
     await headed(page, /seven earns? more/);
   });
 
   test("a description is kept and asked about again", async ({ page }) => {
+    await page.route("**/assets/engine.worker-*", (route) => route.abort());
     await describeFind(page, RACER, /^Restore it: /);
-    await page.route("**/v1/appraisals", (route) => route.abort());
+    const giveBack = await withoutAnswers(page);
     const price = page.getByLabel("Asking price, or what you paid");
     await price.fill("5000");
     await page
@@ -174,7 +183,7 @@ describe("without the API", () => {
     await headed(page, /^Restore it: /);
     // The answer from before is not held against the price it was not asked with.
     expect(await said(page)).not.toContain("5,000");
-    await page.unroute("**/v1/appraisals");
+    await giveBack();
     await page.getByRole("button", { name: "Try again" }).click();
     await headed(page, /^Leave it: it bears .* at most, and €5,000 is asked\.$/);
     expect(await page.getByText("No signal.").count()).toBe(0);

@@ -7,9 +7,11 @@ import { problem } from "./problem.ts";
  */
 export async function readText(request: Request, limitBytes: number): Promise<string | Response> {
   if (Number(request.headers.get("Content-Length") ?? 0) > limitBytes) return tooLarge(limitBytes);
-  if (request.body === null) return "";
+  // A browser that has no streams of requests leaves the field out: there the answer's stream serves.
+  const body = request.body === undefined ? new Response(await request.arrayBuffer()).body : request.body;
+  if (body === null) return "";
   const decoder = new TextDecoder("utf-8", { fatal: true, ignoreBOM: false });
-  const reader = request.body.getReader();
+  const reader = body.getReader();
   let read = 0;
   let text = "";
   try {

@@ -33,10 +33,12 @@ export type {
 } from "../engine/decision/appraisal.ts";
 export type { Defaults } from "../engine/decision/catalogue.ts";
 export type { FindingsAnswer } from "../engine/decision/inspectFind.ts";
+export type { LookingOn, LookList, NextCheck } from "../engine/decision/looking/nextCheck.ts";
 export type { Sensitivity } from "../engine/decision/sensitivity.ts";
 export type { ValuationAnswer } from "../engine/decision/valueFind.ts";
-export type { Check, Level, MeasuredInput } from "../engine/inspection/check.ts";
+export type { Check, Level, MeasuredInput, Measurement, Threshold } from "../engine/inspection/check.ts";
 export type { Factor as HistoryFactor } from "../engine/inspection/history/factor.ts";
+export type { MarkedTyre } from "../engine/inspection/markedTyre.ts";
 export type { Observation, Observations, Reading } from "../engine/inspection/observation.ts";
 export type { Budgets, ComparedFind, MeritEntry, Objective } from "../engine/portfolio/comparison.ts";
 export type { WholeState } from "../engine/selling/demand/sellingTables.ts";

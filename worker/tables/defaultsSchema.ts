@@ -42,6 +42,7 @@ export const defaultsTable = z.strictObject({
   originality: share,
   purchase: z.strictObject({ price: money, paid: z.boolean(), travelMinutes: amount, travelCost: money }),
   restoreNoise: share,
+  lookFirstHours: amount,
   outOfScope: z.array(
     z.strictObject({ category: z.string().min(1), caution: z.string().min(1), reason: z.string().min(1) }),
   ),

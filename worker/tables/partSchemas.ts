@@ -23,6 +23,10 @@ export const partRow = z
     name: words,
     kind: z.enum(["part", "consumable", "service"]),
     unit: words,
+    sizes: z
+      .array(z.strictObject({ what: words, check: id.exactOptional() }))
+      .min(1)
+      .exactOptional(),
     buy: z.strictObject({
       state: z.enum(["new", "used"]),
       tiersBelow: z.literal([0, 1]),

@@ -45,6 +45,12 @@ function* rowsWithReferences(tables: ParsedTables): Generator<RowReferences> {
   for (const row of tables.steps) yield { file: FILES.steps, row: row.id, references: ofStep(row) };
   for (const row of tables.operations)
     yield { file: FILES.operations, row: row.id, references: ofOperation(row) };
+  for (const row of tables.parts) {
+    const references = (row.sizes ?? []).flatMap(({ check }, n): Reference[] =>
+      check === undefined ? [] : [{ field: `sizes[${n}].check`, kind: "check", id: check }],
+    );
+    yield { file: FILES.parts, row: row.id, references };
+  }
   for (const [at, row] of tables.remedies.entries()) {
     const references = [
       ...ofMatch("level", { check: row.check, levels: [row.level] }),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { faultOf, messagesAt } from "../../../dashboard/api/fault.ts";
 import { foundBy, summary } from "../../../dashboard/describe/summary.ts";
-import { readNumber } from "../../../dashboard/parts/NumberField.tsx";
+import { readNumber } from "../../../dashboard/words/readNumber.ts";
 import { refusal } from "../../../dashboard/words/refusal.ts";
 import { check, STRING_TEST } from "../fixtures/check.ts";
 

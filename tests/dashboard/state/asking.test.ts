@@ -37,7 +37,7 @@ describe("the conversation about a find", () => {
   test("typing a number is one question", async () => {
     const { asking, asked } = slowApi();
     for (const price of [1, 12, 120]) {
-      asking.ask(body(price));
+      asking.ask(body(price), 250);
       await vi.advanceTimersByTimeAsync(100);
     }
     await vi.advanceTimersByTimeAsync(300);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Sale } from "../../../dashboard/ownPrices/sale.ts";
-import { dayWords, pricesTitle, saleFacts, saleName } from "../../../dashboard/words/ownPrices.ts";
+import { pricesTitle, saleFacts, saleName } from "../../../dashboard/words/ownPrices.ts";
 import { VOCABULARY } from "../ownPrices/vocabulary.ts";
 
 describe("the page's answer", () => {
@@ -34,9 +34,5 @@ describe("a sale in words", () => {
     ] as const) {
       expect(saleFacts({ ...sale, condition }, VOCABULARY)).toBe(`Asked, 3 May 2026; ${words}`);
     }
-  });
-
-  test("writes days out", () => {
-    expect(dayWords("2026-12-09")).toBe("9 December 2026");
   });
 });

@@ -100,7 +100,14 @@ describe("titles of what was seen", () => {
   });
 
   test("count hard and soft cautions apart", () => {
-    const caution = (kind: "hard" | "soft") => ({ id: kind, title: "", text: "", because: "", kind });
+    const caution = (kind: "hard" | "soft") => ({
+      id: kind,
+      title: "",
+      text: "",
+      because: "",
+      kind,
+      bears: { checks: [], operations: [] },
+    });
     expect(cautionsTitle([caution("hard"), caution("soft"), caution("soft")])).toBe(
       "One hard caution, two to bear in mind",
     );

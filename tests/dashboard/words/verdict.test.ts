@@ -59,6 +59,7 @@ describe("the verdict on a find", () => {
         kind: "hard",
         text: "",
         because: "Serial number: Filed or drilled",
+        bears: { checks: ["serial"], operations: [] },
       },
     ] as const;
     const answer = appraisal({
@@ -77,6 +78,7 @@ describe("the verdict on a find", () => {
         kind: "hard",
         text: "",
         because: "This kind of bike",
+        bears: { checks: [], operations: [] },
       },
     ] as const;
     const stop = { cautions, decision: decided({ stop: "e-bike" }) };

@@ -1,9 +1,8 @@
-import { fileURLToPath } from "node:url";
-import { type BrowserContext, chromium } from "playwright-core";
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium } from "playwright-core";
 import { test as base, expect, inject } from "vitest";
-import { createTestHarness } from "wrangler";
 import { BROWSER_MISSING } from "./chromium.ts";
 import type {} from "./globalSetup.ts";
+import { serveSite } from "./site.ts";
 
 const FLAGS = [
   "--no-sandbox",
@@ -20,10 +19,8 @@ const FLAGS = [
  */
 export const test = base
   .extend("site", { scope: "file" }, async ({}, { onCleanup }) => {
-    const configPath = fileURLToPath(new URL("../../../wrangler.toml", import.meta.url));
-    const harness = createTestHarness({ workers: [{ configPath }] });
-    const { url } = await harness.listen();
-    onCleanup(() => harness.close());
+    const { url, close } = await serveSite();
+    onCleanup(close);
     return url;
   })
   .extend("browser", { scope: "file" }, async ({}, { onCleanup }) => {
@@ -39,19 +36,39 @@ export const test = base
     return browser;
   })
   .extend("page", async ({ site, browser }, { onCleanup }) => {
-    const context = await browser.newContext({ baseURL: site.href });
-    const faults: string[] = [];
-    await keepInside(context, site, faults);
+    const { context, faults } = await openContext(browser, site);
     const page = await context.newPage();
-    // Shorter than a test may take, so that a failure names what was waited for.
-    page.setDefaultTimeout(10_000);
-    page.on("pageerror", (error) => faults.push(`error on the page: ${error.message}`));
     onCleanup(async () => {
       await context.close();
       expect(faults).toEqual([]);
     });
     return page;
   });
+
+/** A visitor's browser, and what went wrong on its pages so far. */
+interface Visit {
+  readonly context: BrowserContext;
+  readonly faults: readonly string[];
+}
+
+/**
+ * A fresh browser of a visitor to a site. It keeps no pages, as on a first visit, unless the options let service workers in.
+ */
+export async function openContext(
+  browser: Browser,
+  site: URL,
+  options: BrowserContextOptions = { serviceWorkers: "block" },
+): Promise<Visit> {
+  const context = await browser.newContext({ baseURL: site.href, ...options });
+  const faults: string[] = [];
+  await keepInside(context, site, faults);
+  context.on("page", (page) => {
+    // Shorter than a test may take, so that a failure names what was waited for.
+    page.setDefaultTimeout(10_000);
+    page.on("pageerror", (error) => faults.push(`error on the page: ${error.message}`));
+  });
+  return { context, faults };
+}
 
 /** Refuses and records what the pages of a context ask of any host but the site's. */
 async function keepInside(context: BrowserContext, site: URL, faults: string[]): Promise<void> {

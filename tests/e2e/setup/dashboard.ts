@@ -41,3 +41,12 @@ export async function said(page: Page): Promise<string> {
   const places = await page.locator("main, section[aria-label='Verdict so far']").allInnerTexts();
   return places.join("\n");
 }
+
+/** Takes the API from the pages, and the engine that would answer instead; returns how to give both back. */
+export async function withoutAnswers(page: Page): Promise<() => Promise<void>> {
+  const places = ["**/v1/**", "**/assets/engine.worker-*"];
+  for (const place of places) await page.route(place, (route) => route.abort());
+  return async () => {
+    for (const place of places) await page.unroute(place);
+  };
+}

@@ -53,6 +53,28 @@ describe("the cautions of an answer", () => {
     expect(because({}, "test-ride")).toMatch(/^In the plan: /);
   });
 
+  test("a caution says where it bears: the checks that raised it, and the work it is about", () => {
+    const bears = (found: Found, id: string) => answer(found).cautions.find((one) => one.id === id)!.bears;
+    const cable = bears({ found: { "inner-cable": "frayed" } }, "brakes");
+    expect(cable.checks).toEqual(["inner-cable"]);
+    expect(cable.operations).toContain("new-brake-cables");
+    expect(bears({ bike: { barMaterial: "aluminium" }, unseen: ["bar-corrosion"] }, "bar-hidden")).toEqual({
+      checks: ["bar-corrosion"],
+      operations: [],
+    });
+    fc.assert(
+      fc.property(anyFind, (request) => {
+        const { cautions, courses } = appraise(request, BOOK);
+        const planned = new Set(
+          courses.flatMap(({ plan }) => plan?.operations.map(({ operation }) => operation) ?? []),
+        );
+        for (const one of cautions)
+          for (const operation of one.bears.operations) expect(planned).toContain(operation);
+      }),
+      { seed: SEED, numRuns: 100 },
+    );
+  });
+
   test("a stop shows its own caution and none that comes from a plan", () => {
     const { cautions } = answer({ found: { serial: "removed" } });
     expect(cautions[0]).toMatchObject({ id: "serial", kind: "hard" });

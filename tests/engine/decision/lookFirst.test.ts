@@ -2,21 +2,19 @@ import { describe, expect, test } from "vitest";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
 import { appraise } from "../../../worker/engine/decision/appraise.ts";
 import { bestCourse } from "../../../worker/engine/decision/choice.ts";
-import { inspectSettled } from "../../../worker/engine/decision/inspectSettled.ts";
 import { lookFirst } from "../../../worker/engine/decision/lookFirst.ts";
-import { settleRequest } from "../../../worker/engine/decision/settledRequest.ts";
-import { situationOf } from "../../../worker/engine/decision/situation.ts";
-import { weighCourses } from "../../../worker/engine/decision/weigh.ts";
+import { lookingAt } from "../../../worker/engine/decision/looking/looking.ts";
+import { nextChecks } from "../../../worker/engine/decision/looking/nextChecks.ts";
+import { type OpenFind, weighFind } from "../../../worker/engine/decision/weighFind.ts";
 import { caseOf, requestOf } from "../workedCases/workedCase.ts";
 import { type Found, lookedOver } from "./lookedOver.ts";
 import { BOOK } from "./shippedBook.ts";
 
 function looked(request: AppraisalRequest) {
-  const settled = settleRequest(request, BOOK);
-  const inspection = inspectSettled(settled, BOOK);
-  const situation = situationOf(settled, inspection, BOOK);
-  const now = bestCourse(weighCourses(situation), situation).expected.netBenefit;
-  return { now, look: lookFirst(settled, inspection, BOOK, situation, now) };
+  const find = weighFind(request, BOOK) as OpenFind;
+  const best = bestCourse(find.courses, find.situation);
+  const look = lookFirst(nextChecks(lookingAt(find, best), BOOK), find.settled, BOOK);
+  return { now: best.expected.netBenefit, look };
 }
 
 /** Best net benefit of a request; walking away from a stop is worth nothing. */
@@ -39,7 +37,7 @@ describe("looking first", () => {
     const fee = (low + 4 * typical + high) / 6;
     const minutes = (20 + 4 * 30 + 60) / 6;
     const tree = 0.55 * best(lookedOver(answered("none"))) + 0.45 * best(lookedOver(answered("broken")));
-    expect(look!.operation).toBe("carbon-inspect");
+    expect(look!.id).toBe("carbon-inspect");
     expect(look!.netGain).toBeCloseTo(tree - fee - (minutes * 8) / 60 - now, 6);
   });
 
@@ -86,7 +84,7 @@ describe("looking first", () => {
     const clear = best(lookedOver({ ...unasked, found: { serial: "clear" } }));
     const worth = 0.97 * clear + 0.03 * 0 - ((4 + 4 * 8 + 20) / 6 / 60) * 2 - now;
     if (worth > 0) expect(look!.netGain).toBeCloseTo(worth, 6);
-    expect(look?.operation ?? null).toBe(worth > 0 ? "query-serial" : null);
+    expect(look?.id ?? null).toBe(worth > 0 ? "query-serial" : null);
     expect(appraise(lookedOver({ find: { purchase } }), BOOK).decision.lookFirst).toBeNull();
   });
 

@@ -29,6 +29,10 @@ export const defaults = z.strictObject({
   desirability: share,
   originality: share,
   purchase: z.strictObject({ price: money, paid: z.boolean(), travelMinutes: minutes, travelCost: money }),
+  lookFirstHours: z
+    .number()
+    .min(0)
+    .describe("A check goes before the course where it gains at least so many hours at the goal"),
   restoreNoise: share.describe(
     "Restore must beat make safe by one hour's goal or this share of the restored value, whichever is larger",
   ),

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import type { ReportedFinding } from "../../engine/decision/appraisal.ts";
 import type { Mismatch } from "../../engine/inspection/finding.ts";
+import type { MarkedTyre } from "../../engine/inspection/markedTyre.ts";
 import { id, ids, words } from "./figures.ts";
 
 /** A check that was looked at, with the level it came to. */
@@ -36,3 +37,25 @@ export const mismatch = z.strictObject({
   text: words,
   diameters: z.tuple([z.number(), z.number()]).describe("Bead seat diameters, mm"),
 }) satisfies z.ZodType<Mismatch>;
+
+const candidate = z.strictObject({ diameterMm: z.number(), reason: words });
+
+/** The tyre's marking taken apart, to be shown beside the tyre. */
+export const markedTyre = z.strictObject({
+  marking: words,
+  reading: z
+    .enum(["one", "several", "tubular", "unlisted"])
+    .describe(
+      "one: settles the bead seat; several: leaves more than one; tubular: has none; unlisted: no known size has this name",
+    ),
+  width: z
+    .strictObject({ value: z.number(), unit: z.enum(["mm", "in"]) })
+    .nullable()
+    .describe("As the marking writes it; null where it names none"),
+  beadSeatDiameterMm: z.number().nullable().describe("Null where the marking does not settle it"),
+  text: words.describe("Why, and where it is not settled what to do"),
+  candidates: z.array(candidate).describe("Bead seats in question, largest first; one where it is settled"),
+  lookAlikes: z
+    .array(candidate.extend({ names: z.array(words) }))
+    .describe("Sizes that share a name with the one settled and do not fit its rim, the nearest first"),
+}) satisfies z.ZodType<MarkedTyre>;

@@ -3,7 +3,7 @@ import type { RaisedCaution } from "../../engine/decision/appraisal.ts";
 import type { FindingsAnswer } from "../../engine/decision/inspectFind.ts";
 import type { RaisedBy } from "../../engine/inspection/history/raisedBy.ts";
 import { id, ids, share, words } from "./figures.ts";
-import { finding, mismatch } from "./finding.ts";
+import { finding, markedTyre, mismatch } from "./finding.ts";
 
 /** A caution with what raised it. */
 export const caution = z.strictObject({
@@ -12,6 +12,9 @@ export const caution = z.strictObject({
   kind: z.enum(["hard", "soft"]).describe("hard: comes before any money"),
   text: words,
   because: words.describe("What raised it"),
+  bears: z
+    .strictObject({ checks: ids, operations: ids })
+    .describe("Where it is to stand: the checks that raised it, and the work in open plans it is about"),
 }) satisfies z.ZodType<RaisedCaution>;
 
 const raisedBy = z.strictObject({
@@ -30,6 +33,7 @@ export const inspection = {
   dataVersion: z.string().min(1).describe("Hash of the tables the answer comes from"),
   findings: z.array(finding).describe("In the order of the checks; front before rear"),
   mismatches: z.array(mismatch),
+  tyre: markedTyre.nullable().describe("The tyre's marking taken apart; null where none was given"),
   ignored: z
     .array(z.strictObject({ check: id, reason: words }))
     .describe("Observations on checks that do not apply to this bicycle"),

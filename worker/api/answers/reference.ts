@@ -37,7 +37,15 @@ export const referenceAnswer = z.strictObject({
   checks: z.array(check),
   operations: z.array(operation),
   parts: z.array(
-    z.strictObject({ id, name: words, kind: z.enum(["part", "consumable", "service"]), unit: words }),
+    z.strictObject({
+      id,
+      name: words,
+      kind: z.enum(["part", "consumable", "service"]),
+      unit: words,
+      sizes: z
+        .array(z.strictObject({ what: words, check: id.exactOptional() }))
+        .describe("What to measure or look at before one is ordered, with the check that shows it"),
+    }),
   ),
   tools: z
     .array(z.strictObject({ id, name: words, buy: money, borrow: money }))

@@ -10,6 +10,7 @@ import { spread, valueBand } from "../answers/figures.ts";
 import { finding, mismatch } from "../answers/finding.ts";
 import { caution, findingsAnswer } from "../answers/inspection.ts";
 import { measurement } from "../answers/measurement.ts";
+import { nextCheck } from "../answers/nextChecks.ts";
 import { plan, plannedOperation, plannedPart } from "../answers/plan.ts";
 import { problemAnswer } from "../answers/problem.ts";
 import { referenceAnswer } from "../answers/reference.ts";
@@ -33,6 +34,7 @@ const ANSWERS: Readonly<Record<string, z.ZodType>> = {
   Findings: findingsAnswer,
   Measurement: measurement,
   Mismatch: mismatch,
+  NextCheck: nextCheck,
   Plan: plan,
   PlannedOperation: plannedOperation,
   PlannedPart: plannedPart,

@@ -4,7 +4,7 @@ import type { Caution } from "../../engine/decision/caution.ts";
 import type { Check } from "../../engine/inspection/check.ts";
 import type { SellingTables } from "../../engine/selling/demand/sellingTables.ts";
 import type { Operation } from "../../engine/service/operation.ts";
-import type { Part, Tool } from "../../engine/service/part.ts";
+import type { Part, PartSize, Tool } from "../../engine/service/part.ts";
 import { CURRENCIES } from "../schemas/currency.ts";
 import { GROUP_LABELS, LABELS } from "./labels.ts";
 
@@ -34,7 +34,9 @@ export interface Reference {
     Operation,
     "id" | "name" | "skill" | "tools" | "doneBy" | "safetyCritical"
   >[];
-  readonly parts: readonly Pick<Part, "id" | "name" | "kind" | "unit">[];
+  readonly parts: readonly (Pick<Part, "id" | "name" | "kind" | "unit"> & {
+    readonly sizes: readonly PartSize[];
+  })[];
   readonly tools: readonly Tool[];
   readonly cautions: readonly Pick<Caution, "id" | "title" | "text">[];
   readonly defaults: Defaults;
@@ -63,7 +65,7 @@ export function reference({
     operations: service.operations.map(({ id, name, skill, tools, doneBy, safetyCritical }) => {
       return { id, name, skill, tools, doneBy, safetyCritical };
     }),
-    parts: service.parts.map(({ id, name, kind, unit }) => ({ id, name, kind, unit })),
+    parts: service.parts.map(({ id, name, kind, unit, sizes = [] }) => ({ id, name, kind, unit, sizes })),
     tools: service.tools,
     cautions: cautions.map(({ id, title, text }) => ({ id, title, text })),
     defaults,

@@ -2,10 +2,12 @@ import type { CheckId, LevelId } from "../inspection/check.ts";
 import type { Finding, Mismatch } from "../inspection/finding.ts";
 import type { Factor } from "../inspection/history/factor.ts";
 import type { RaisedBy } from "../inspection/history/raisedBy.ts";
+import type { MarkedTyre } from "../inspection/markedTyre.ts";
 import type { Hours, Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
 import type { CourseId, OperationId, StepId } from "../service/operation.ts";
 import type { PartId } from "../service/part.ts";
 import type { ListedPiece } from "../valuation/partsList.ts";
+import type { LookingOn, NextCheck } from "./looking/nextCheck.ts";
 import type { Sensitivity } from "./sensitivity.ts";
 
 /** Mean and 10, 50, 90 % points. */
@@ -80,6 +82,8 @@ export interface RaisedCaution {
   readonly text: string;
   /** What raised it, in words. */
   readonly because: string;
+  /** Where it bears: the checks whose findings, or whose being unseen, raised it, and the work in open plans that it is about. */
+  readonly bears: { readonly checks: readonly CheckId[]; readonly operations: readonly OperationId[] };
 }
 
 export interface PlannedPart {
@@ -189,6 +193,8 @@ export interface Appraisal {
   readonly unconverted: boolean;
   readonly findings: readonly ReportedFinding[];
   readonly mismatches: readonly Mismatch[];
+  /** The tyre's marking taken apart; null where none was given. */
+  readonly tyre: MarkedTyre | null;
   readonly ignored: readonly { readonly check: CheckId; readonly reason: string }[];
   readonly readiness: {
     readonly ready: boolean;
@@ -244,6 +250,10 @@ export interface Appraisal {
   /** In the fixed order restore, make-safe, sell-as-found, break-for-parts, leave; empty when stopped. */
   readonly courses: readonly CourseOutcome[];
   readonly decision: Decision;
+  /** What may still be looked at, tested or asked, the best net gain a minute first; empty when stopped. */
+  readonly nextChecks: readonly NextCheck[];
+  /** Whether looking on pays; null when stopped. */
+  readonly lookingOn: LookingOn | null;
   /** Largest swing first; empty for leave and when stopped. */
   readonly sensitivity: readonly Sensitivity[];
   /** Money and hours are shown, never counted. */

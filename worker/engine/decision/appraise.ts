@@ -5,6 +5,9 @@ import { cautionsFor } from "./cautions.ts";
 import { bestCourse, breakEvenSalePrice, walkAwayPrice } from "./choice.ts";
 import { reportInspection } from "./inspectFind.ts";
 import { lookFirst } from "./lookFirst.ts";
+import { lookingAt } from "./looking/looking.ts";
+import { lookingOn } from "./looking/lookingOn.ts";
+import { nextChecks } from "./looking/nextChecks.ts";
 import { reasonsFor } from "./reasons.ts";
 import { reportCourses } from "./reportedCourse.ts";
 import type { SettledRequest } from "./settledRequest.ts";
@@ -19,19 +22,27 @@ import { type OpenFind, type StoppedFind, type WeighedFind, weighFind } from "./
  * @throws DomainError with an RFC 6901 pointer into the request
  */
 export function appraise(request: AppraisalRequest, book: Book): Appraisal {
-  return reportFind(weighFind(request, book), book);
+  const find = weighFind(request, book);
+  const report = reportFind(find, book);
+  if (find.stop) return { ...report, lookingOn: null };
+  const looking = lookingAt(find, bestCourse(find.courses, find.situation));
+  return { ...report, lookingOn: lookingOn(looking, report.nextChecks, book) };
 }
 
+/** What is told of a find among others: all but whether to look on, which nothing else hangs on. */
+export type Report = Omit<Appraisal, "lookingOn">;
+
 /** The answer for a find that was weighed. */
-export function reportFind(weighed: WeighedFind, book: Book): Appraisal {
+export function reportFind(weighed: WeighedFind, book: Book): Report {
   return weighed.stop ? stopped(weighed, book) : decided(weighed, book);
 }
 
-function decided(find: OpenFind, book: Book): Appraisal {
+function decided(find: OpenFind, book: Book): Report {
   const { settled, inspection, situation, courses } = find;
   const best = bestCourse(courses, situation);
   const { sensitivity, ...sureness } = trustIn(best, courses, situation);
-  const look = lookFirst(settled, inspection, book, situation, best.expected.netBenefit);
+  const looks = nextChecks(lookingAt(find, best), book);
+  const look = lookFirst(looks, settled, book);
   return {
     ...head(settled),
     ...reportInspection(find, book),
@@ -39,13 +50,14 @@ function decided(find: OpenFind, book: Book): Appraisal {
     courses: reportCourses(courses, situation),
     decision: {
       course: best.course,
-      lookFirst: look?.operation ?? null,
+      lookFirst: look?.id ?? null,
       stop: null,
       reasons: reasonsFor(best, courses, situation, look),
       walkAwayPrice: walkAwayPrice(courses, situation),
       breakEvenSalePrice: breakEvenSalePrice(best, situation),
       ...sureness,
     },
+    nextChecks: looks,
     sensitivity,
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, courses, book),
@@ -53,7 +65,7 @@ function decided(find: OpenFind, book: Book): Appraisal {
 }
 
 /** No money figure is given: do not pay, do not bargain. */
-function stopped(find: StoppedFind, book: Book): Appraisal {
+function stopped(find: StoppedFind, book: Book): Report {
   const { settled, inspection, stop } = find;
   return {
     ...head(settled),
@@ -72,6 +84,7 @@ function stopped(find: StoppedFind, book: Book): Appraisal {
       goalsAtWhichItFlips: [],
       courseByGoal: [],
     },
+    nextChecks: [],
     sensitivity: [],
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, [], book),

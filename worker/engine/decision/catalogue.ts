@@ -42,6 +42,8 @@ export interface Defaults {
   };
   /** Restore must beat make safe by the larger of one hour's goal and this share of the restored value. */
   readonly restoreNoise: Probability;
+  /** A check goes before the course where it gains at least so many hours at the goal. */
+  readonly lookFirstHours: number;
   /** Kinds that this catalogue does not appraise, with the caution that says so. */
   readonly outOfScope: readonly {
     readonly category: string;

@@ -4,20 +4,22 @@ import { findingAt } from "../inspection/findingsByCheck.ts";
 import type { CourseId } from "../service/operation.ts";
 import type { PlannedTask } from "../service/workPlan.ts";
 import type { RaisedCaution } from "./appraisal.ts";
+import { bearing } from "./bearing.ts";
 import type { Book } from "./book.ts";
 import type { Caution, CautionClause } from "./caution.ts";
 import type { SettledRequest } from "./settledRequest.ts";
 import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
 
 /** What cautions are raised from. */
-interface Evidence {
+export interface Evidence {
   readonly settled: SettledRequest;
   readonly inspection: Inspection;
   readonly found: FindingsByCheck;
   readonly unseen: ReadonlySet<string>;
   readonly open: readonly OpenCourse[];
   readonly operations: ReadonlySet<string>;
-  readonly uses: ReadonlySet<string>;
+  /** The operations that use a part, by part. */
+  readonly uses: ReadonlyMap<string, ReadonlySet<string>>;
   readonly blocked: boolean;
   readonly beyondSkill: boolean;
   readonly book: Book;
@@ -60,9 +62,11 @@ function gather(
   };
 }
 
-function partsUsed(tasks: readonly PlannedTask[]): ReadonlySet<string> {
-  const used = new Set<string>();
-  for (const { purchases } of tasks) for (const { part } of purchases) used.add(part.id);
+function partsUsed(tasks: readonly PlannedTask[]): ReadonlyMap<string, ReadonlySet<string>> {
+  const used = new Map<string, Set<string>>();
+  for (const { operation, purchases } of tasks) {
+    for (const { part } of purchases) used.set(part.id, (used.get(part.id) ?? new Set()).add(operation.id));
+  }
   return used;
 }
 
@@ -75,17 +79,18 @@ function firstFound(wanted: CautionClause["findings"], found: FindingsByCheck): 
 }
 
 function raise(caution: Caution, evidence: Evidence): RaisedCaution | null {
-  let soft: RaisedCaution | null = null;
-  for (const clause of caution.clauses) {
-    if (clause.kind === "soft" && soft !== null) continue;
+  const { id, title, text, clauses } = caution;
+  const holding = clauses.flatMap((clause) => {
     const because = reasonOf(clause, evidence);
-    if (because === null) continue;
-    const { id, title, text } = caution;
-    const raised: RaisedCaution = { id, title, kind: clause.kind, text, because };
-    if (clause.kind === "hard") return raised;
-    soft = raised;
-  }
-  return soft;
+    return because === null ? [] : [{ clause, because }];
+  });
+  const first = holding.find(({ clause }) => clause.kind === "hard") ?? holding[0];
+  if (first === undefined) return null;
+  const bears = bearing(
+    holding.map(({ clause }) => clause),
+    evidence,
+  );
+  return { id, title, kind: first.clause.kind, text, because: first.because, bears };
 }
 
 /** Why a clause holds, in words; null where it does not. Every field that is not empty must hold. */

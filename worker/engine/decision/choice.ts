@@ -1,6 +1,8 @@
 import type { Money } from "../quantity.ts";
+import { COURSES, type CourseId } from "../service/operation.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
 import type { Book } from "./book.ts";
+import type { SettledRequest } from "./settledRequest.ts";
 import type { Situation } from "./situation.ts";
 import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
 
@@ -48,8 +50,36 @@ function clearlyBetter(
   worth: Worth,
 ): boolean {
   const makeSafe = open.find(({ course }) => course === "make-safe");
-  const noise = Math.max(settled.workshop.hourlyGoal, valueNoise(restore, book));
-  return !makeSafe || worth(restore) > worth(makeSafe) + noise;
+  return !makeSafe || worth(restore) > worth(makeSafe) + clearGain(restore, settled, book);
+}
+
+/** By how much restoring must beat making safe: the larger of one hour's goal and a share of the restored value. */
+export function clearGain(restore: OpenCourse, { workshop }: SettledRequest, book: Book): Money {
+  return Math.max(workshop.hourlyGoal, valueNoise(restore, book));
+}
+
+/** The same for the courses of one find; 0 where restoring is closed. */
+export function restoreNoise(courses: readonly WeighedCourse[], { settled, book }: Situation): Money {
+  const restore = courses.find(({ course }) => course === "restore");
+  return restore?.open ? clearGain(restore, settled, book) : 0;
+}
+
+/**
+ * The course that worths alone would choose, by the rule of `bestCourse`; ties go to the later one, which is the shorter.
+ * @param worths of the five courses in their fixed order; null where one is closed
+ * @param noise by which restoring must beat making safe
+ */
+export function courseOf(worths: readonly (Money | null)[], noise: Money): CourseId {
+  const [restore = null, makeSafe = null] = worths;
+  const better = restore !== null && (makeSafe === null || restore > makeSafe + noise);
+  let others = worths.length - 1;
+  for (let place = worths.length - 1; place > 0; place--)
+    if (worths[place] !== null && worths[place]! > (worths[others] ?? Number.NEGATIVE_INFINITY))
+      others = place;
+  const stands = better || COURSES[others] === "leave";
+  return stands && restore !== null && restore > (worths[others] ?? Number.NEGATIVE_INFINITY)
+    ? "restore"
+    : COURSES[others]!;
 }
 
 /** The share of the restored value that is no clear gain. */

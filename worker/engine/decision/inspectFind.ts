@@ -14,6 +14,7 @@ export type FindingsAnswer = Pick<
   | "dataVersion"
   | "findings"
   | "mismatches"
+  | "tyre"
   | "ignored"
   | "readiness"
   | "looked"
@@ -46,6 +47,7 @@ export function reportInspection(
       safetyBlock: finding.safety === "block" && finding.curedBy.length === 0,
     })),
     mismatches: inspection.mismatches,
+    tyre: inspection.tyre,
     ignored: inspection.ignored,
     readiness: readinessOf(inspection, book),
     looked: lookedAt(attributes, inspection, book.inspection),

@@ -11,6 +11,8 @@ import { withWorkDone } from "./withWorkDone.ts";
 
 /** A find looked over. */
 export interface LookedOver {
+  /** Before finished work was taken in. */
+  readonly asTold: SettledRequest;
   readonly settled: SettledRequest;
   /** As it stands now: what finished work has cured stands at its best level. */
   readonly inspection: Inspection;
@@ -27,6 +29,7 @@ export function lookOver(asTold: SettledRequest, book: Book): LookedOver {
   const { done } = asTold;
   if (done.size === 0)
     return {
+      asTold,
       settled: asTold,
       inspection: asFound,
       found: asFound.findings.map((one) => ({ ...one, curedBy: [] })),
@@ -46,6 +49,7 @@ export function lookOver(asTold: SettledRequest, book: Book): LookedOver {
     )?.[1] ?? [];
   const found = asFound.findings.map((finding) => ({ ...finding, curedBy: curedBy(finding) }));
   return {
+    asTold,
     settled: withWorkDone(asTold, withoutUsed(asTold.stock, usedUp(patient, done)), book),
     inspection: afterWork(asFound, found, cured, book),
     found,

@@ -34,10 +34,13 @@ export function reasonsFor(
 const TOO_CHEAP =
   "The price asked is far below what such a bike brings as it stands. Ask where it comes from, and see a paper, before you think of the margin.";
 
-function lookReason({ operation, netGain }: LookFirst, situation: Situation): string {
-  const { name } = situation.book.service.operations.get(operation)!;
+function lookReason({ id, netGain }: LookFirst, situation: Situation): string {
+  const { book } = situation;
   const worth = amount(netGain, situation);
-  return `First: ${name}. Knowing the answer is worth ${worth} more than deciding now, its fee and minutes paid.`;
+  const test = book.service.operations.get(id);
+  const { name } = test ?? book.checks.get(id)!;
+  const paid = test ? "its fee and minutes" : "its minutes";
+  return `First: ${name}. Knowing the answer is worth ${worth} more than deciding now, ${paid} paid.`;
 }
 
 function chosenReasons(best: OpenCourse, second: OpenCourse | null, situation: Situation): readonly string[] {

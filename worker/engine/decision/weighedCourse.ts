@@ -1,12 +1,13 @@
-import type { Minutes, Money } from "../quantity.ts";
+import type { Minutes, Money, Probability } from "../quantity.ts";
 import type { CourseId } from "../service/operation.ts";
 import type { Resource } from "../service/resource.ts";
 import type { Uncertainty } from "../service/uncertainty.ts";
 import type { WorkPlan } from "../service/workPlan.ts";
 import type { Branch, Sale } from "./branch.ts";
 import type { Change } from "./changeOfCourse.ts";
+import type { ClassSums } from "./classSums.ts";
 import type { Work } from "./courseBranch.ts";
-import type { Leaf } from "./discovery.ts";
+import type { DiscoveryStakes, Leaf } from "./discovery.ts";
 import type { Expectation } from "./expectation.ts";
 
 /** What is not known of a course's work, and how the work goes as it shows. */
@@ -15,6 +16,8 @@ export interface Unknown {
   readonly decided: readonly Uncertainty[];
   /** Carried in expectation. */
   readonly rest: readonly Uncertainty[];
+  /** The same, as the distribution has it: a check and the jobs that it may spare as one. */
+  readonly joint: readonly Uncertainty[];
   /** Where the work may come to stand. */
   readonly leaves: readonly Leaf[];
   /** The ledger's resources as this course pays for them: another course counts other deliveries. */
@@ -24,6 +27,11 @@ export interface Unknown {
   /** What is done before anything unseen shows. */
   readonly opening: Work;
   readonly change: Change;
+  /** What the rest brings together, and what is at stake as the decided ones show. */
+  readonly sums: ClassSums;
+  readonly stakes: DiscoveryStakes;
+  /** What a penalty on visible condition takes off the takings. */
+  readonly toldLoss: (penalty: Probability) => Money;
 }
 
 /** A course that is open, worked out. */

@@ -1,5 +1,6 @@
 import type { CheckId, LevelId, Safety, Severity } from "./check.ts";
 import type { History } from "./history/history.ts";
+import type { MarkedTyre } from "./markedTyre.ts";
 
 /** Where a finding stands. "both" is a per-wheel check answered once for both wheels; "bike" has no wheels to tell apart. */
 export type Position = "bike" | "front" | "rear" | "both";
@@ -55,4 +56,6 @@ export interface Inspection {
   /** Observations on checks that do not apply to this bike. */
   readonly ignored: readonly { readonly check: CheckId; readonly reason: string }[];
   readonly mismatches: readonly Mismatch[];
+  /** The tyre's marking taken apart; null where none was given. */
+  readonly tyre: MarkedTyre | null;
 }

@@ -63,6 +63,7 @@ export function inspect(
     history,
     ignored: [...ignored, ...size.ignored],
     mismatches: size.mismatches,
+    tyre: size.tyre,
   };
 }
 

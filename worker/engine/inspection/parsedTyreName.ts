@@ -3,6 +3,8 @@ import type { MarkingStyle, TyreName } from "./tyreName.ts";
 /** A traditional marking taken apart: its nominal size, and which names of that size it may be. */
 export interface ParsedName {
   readonly nominal: number;
+  /** The tyre's width in the name's unit: mm where three figures name the size, else inches. Undefined where the marking names none. */
+  readonly width: number | undefined;
   readonly fits: (name: TyreName) => boolean;
 }
 
@@ -30,6 +32,7 @@ function parsedMetric(text: string): ParsedName | null {
   const style: MarkingStyle = letter === null ? "metric" : "letter";
   return {
     nominal: Number(nominal),
+    width,
     fits: (name) =>
       isBare || (name.style === style && name.letter === letter && covers(name, width) && marked(name, mark)),
   };
@@ -45,6 +48,7 @@ function parsedInches(text: string): ParsedName | null {
   const styles = first === undefined ? [] : stylesOf(first, second);
   return {
     nominal: numberOf(nominal)!,
+    width: second === undefined ? width : narrower(width, numberOf(second)),
     fits: (name) => isBare || (styles.includes(name.style) && covers(name, width) && marked(name, mark)),
   };
 }
@@ -67,6 +71,11 @@ function marked(name: TyreName, mark: string): boolean {
 
 function markOf(rest: string | undefined): string {
   return (rest ?? "").replace(/[^A-Z0-9]/g, "");
+}
+
+/** Of the two fractions behind a size one is the height, the other the width; the width is the lesser (28 x 1 5/8 x 1 3/8), whichever stands first. */
+function narrower(first: number | undefined, second: number | undefined): number | undefined {
+  return first === undefined || second === undefined ? (first ?? second) : Math.min(first, second);
 }
 
 /** "1 3/8" is 1.375; undefined stays undefined. */

@@ -1,5 +1,6 @@
 import type { Millimetres } from "../quantity.ts";
 import { parsedName } from "./parsedTyreName.ts";
+import { plainMarking } from "./plainMarking.ts";
 import { isMetric, spokenName, type TyreName } from "./tyreName.ts";
 
 export interface BeadSeatCandidate {
@@ -26,9 +27,9 @@ const REMEDY = "read the two numbers of ISO 5775 on the tyre, such as 32-622, or
  * @param names table of traditional names
  */
 export function readTyreMarking(marking: string, names: readonly TyreName[]): TyreReading {
-  const text = plain(marking);
+  const text = plainMarking(marking);
   if (/\b(TUBULAR|TUB|SEW-?UP)S?\b/.test(text)) return { kind: "tubular" };
-  const stated = isoDiameter(text, names);
+  const stated = isoMarking(text, names);
   if (stated === null) return named(text, names);
   const { diameterMm, rest } = stated;
   const diameters = names.map((row) => row.diameterMm);
@@ -46,41 +47,29 @@ export function readTyreMarking(marking: string, names: readonly TyreName[]): Ty
   return { kind: "one", diameterMm, reason: `${diameterMm} mm by its ISO 5775 numbers` };
 }
 
-/** Capitals, x for every multiplication sign, fractions with a slash, a point for the decimal comma, no inch signs. */
-function plain(marking: string): string {
-  return marking
-    .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${FRACTIONS[sign]} `)
-    .toUpperCase()
-    .replace(/[×*]/g, "X")
-    .replace(/[–—]/g, "-")
-    .replace(/(\d),(\d)/g, "$1.$2")
-    .replace(/(\d)[-.](\d{1,2}\/\d)/g, "$1 $2")
-    .replace(/["″”]|''/g, " ")
-    .replace(/(\d)\s*(INCHES|INCH|IN|ER)\b/g, "$1 ")
-    .replace(/\s+/g, " ")
-    .trim();
+/** What the numbers of an ISO 5775 marking state. */
+interface IsoMarking {
+  readonly diameterMm: Millimetres;
+  readonly widthMm: Millimetres;
+  /** The text around the numbers of a tyre. */
+  readonly rest: string;
 }
 
-const FRACTIONS: Readonly<Record<string, string>> = {
-  "¼": "1/4",
-  "½": "1/2",
-  "¾": "3/4",
-  "⅛": "1/8",
-  "⅜": "3/8",
-  "⅝": "5/8",
-  "⅞": "7/8",
-};
-
-/** The diameter of an ISO 5775 marking, and the text around it; null where there is none. */
-function isoDiameter(text: string, names: readonly TyreName[]): { diameterMm: number; rest: string } | null {
+/**
+ * The diameter and the width of an ISO 5775 marking, of a tyre (32-622) or a rim (622x19C), and the text around it.
+ * @param text in capitals; see `plainMarking`
+ * @returns null where there is none
+ */
+export function isoMarking(text: string, names: readonly TyreName[]): IsoMarking | null {
   const tyre = /(?<![\d/.])(\d{2,3}) ?[-X] ?(\d{3})(?!\d)/.exec(text);
   if (tyre !== null && !isNominal(Number(tyre[1]), names)) {
     const rest = `${text.slice(0, tyre.index)} ${text.slice(tyre.index + tyre[0].length)}`;
-    return { diameterMm: Number(tyre[2]), rest: rest.replace(/[()[\]]/g, " ").trim() };
+    const widthMm = Number(tyre[1]);
+    return { diameterMm: Number(tyre[2]), widthMm, rest: rest.replace(/[()[\]]/g, " ").trim() };
   }
-  const rim = /^(\d{3}) ?[-X] ?\d{2}(?:\.\d)? ?(?:T?C|SS|HB|TSS)?$/.exec(text);
+  const rim = /^(\d{3}) ?[-X] ?(\d{2}(?:\.\d)?) ?(?:T?C|SS|HB|TSS)?$/.exec(text);
   if (rim === null || isNominal(Number(rim[1]), names)) return null;
-  return { diameterMm: Number(rim[1]), rest: "" };
+  return { diameterMm: Number(rim[1]), widthMm: Number(rim[2]), rest: "" };
 }
 
 function isNominal(value: number, names: readonly TyreName[]): boolean {

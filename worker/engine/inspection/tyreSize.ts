@@ -3,6 +3,7 @@ import { DomainError } from "../domainError.ts";
 import type { Dimensions } from "./find.ts";
 import type { Finding, Inspection, Mismatch } from "./finding.ts";
 import type { InspectionIndex, RankedCheck } from "./inspectionIndex.ts";
+import { type MarkedTyre, markedTyre } from "./markedTyre.ts";
 import { readingFinding } from "./readingFinding.ts";
 import { readTyreMarking, type TyreReading } from "./tyreMarking.ts";
 import { mismatch, type StatedDiameter, sharedNominals } from "./tyreMismatch.ts";
@@ -12,6 +13,8 @@ export interface TyreSizeOutcome {
   /** Answers the tyre-size check where no observation did. */
   readonly finding: Finding | null;
   readonly mismatches: readonly Mismatch[];
+  /** The marking taken apart; null where there is none. */
+  readonly tyre: MarkedTyre | null;
   /** Why a marking was of no use, where it was not. */
   readonly ignored: Inspection["ignored"];
 }
@@ -45,11 +48,12 @@ export function tyreSize(
   return {
     finding: observed.length > 0 || diameter === null ? null : sized(ranked, diameter, attributes),
     mismatches: mismatches(stated, index),
+    tyre: marking === undefined ? null : markedTyre(marking, index.tyreNames),
     ignored: diameter === null ? [{ check: ranked.check.id, reason: whyNot(marking!, read) }] : [],
   };
 }
 
-const NOTHING: TyreSizeOutcome = { finding: null, mismatches: [], ignored: [] };
+const NOTHING: TyreSizeOutcome = { finding: null, mismatches: [], tyre: null, ignored: [] };
 
 function markedDiameter(read: TyreReading | null): number | null {
   if (read?.kind === "tubular") return TUBULAR;

@@ -3,6 +3,14 @@ import type { Money } from "../quantity.ts";
 
 export type PartId = string;
 
+/** Something to measure or look at on the bike before a part is ordered, so that it fits. */
+export interface PartSize {
+  /** In words, with its unit. */
+  readonly what: string;
+  /** Id of the check in whose course it is found, where there is one. */
+  readonly check?: string;
+}
+
 export interface PriceRange {
   readonly low: Money;
   readonly typical: Money;
@@ -16,6 +24,8 @@ export interface Part {
   readonly kind: "part" | "consumable" | "service";
   /** What one of it is: each, pair, m, set, dose, job. */
   readonly unit: string;
+  /** What must be known to order one that fits; absent where any does. */
+  readonly sizes?: readonly PartSize[];
   /** How it is bought for a resale bike: condition, and tiers below the bike's own. `tierCap` is the best tier ever bought. */
   readonly buy: { readonly state: "new" | "used"; readonly tiersBelow: 0 | 1; readonly tierCap?: Tier };
   readonly prices: {

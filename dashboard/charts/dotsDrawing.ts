@@ -1,30 +1,9 @@
 import { createSketch, fitTo, type SketchPlugin } from "./chart.ts";
+import type { DotsSettings } from "./dots.ts";
+import type { Drawn } from "./drawn.ts";
 import { type Palette, paletteOf } from "./palette.ts";
-import { drawGround, drawSign, type Strip, upright } from "./pen.ts";
-import type { Scale } from "./scale.ts";
+import { drawGround, drawSign, upright } from "./pen.ts";
 import { dotWidth, stackDots } from "./stackDots.ts";
-
-/** One course: its outcomes, or the single sign of one that has none. */
-export interface DotRow {
-  readonly values: readonly number[];
-  /** Where a sign stands instead of dots; null where there are dots. */
-  readonly single: { readonly at: number; readonly sign: string } | null;
-  readonly token: string;
-}
-
-export interface DotsSettings {
-  readonly rows: readonly DotRow[];
-  readonly strips: readonly Strip[];
-  readonly scale: Scale;
-  readonly active: number | null;
-  readonly width: number;
-  readonly height: number;
-}
-
-export interface DotsChart {
-  show(settings: DotsSettings, glide: boolean): void;
-  destroy(): void;
-}
 
 /** Pixels across a dot, its gap included. A narrower one could not show its hatching. */
 const WIDEST = 13.5;
@@ -38,7 +17,7 @@ interface PlacedDot {
 }
 
 /** Twenty dots a course, each 1 outcome in 20, on one axis; those that lose are hatched. */
-export function createDotsChart(canvas: HTMLCanvasElement): DotsChart {
+export function createDotsDrawing(canvas: HTMLCanvasElement): Drawn<DotsSettings> {
   let now: DotsSettings | null = null;
   let placed: { readonly dots: readonly PlacedDot[]; readonly across: number } = { dots: [], across: WIDEST };
   const plugin: SketchPlugin = {

@@ -1,15 +1,11 @@
 import { type BarsSettings, type Row, rowsOf, THICK } from "./bars.ts";
 import { createSketch, type Dataset, fitTo, type SketchPlugin } from "./chart.ts";
 import { drawOver, drawUnder } from "./drawBars.ts";
+import type { Drawn } from "./drawn.ts";
 import { paletteOf } from "./palette.ts";
 
-export interface BarsChart {
-  show(settings: BarsSettings, glide: boolean): void;
-  destroy(): void;
-}
-
 /** Ranges as outlined bars with a sign at their long-run figure, one a row, on one axis. */
-export function createBarsChart(canvas: HTMLCanvasElement): BarsChart {
+export function createBarsDrawing(canvas: HTMLCanvasElement): Drawn<BarsSettings> {
   let now: BarsSettings | null = null;
   const plugin: SketchPlugin = {
     id: "bars",

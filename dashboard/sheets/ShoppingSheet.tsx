@@ -1,0 +1,113 @@
+import type { AppraisalBody, PlannedPart, Reference } from "../api/types.ts";
+import { capital, listed } from "../words/count.ts";
+import { figure } from "../words/figure.ts";
+import type { LengthUnit } from "../words/length.ts";
+import { billed } from "../words/money.ts";
+import { INVENTED_PRICES, OWN_PRICES, SHEETS } from "../words/sheets.ts";
+import { Box } from "./Box.tsx";
+import { SheetHead } from "./SheetHead.tsx";
+import { type SizeRow, sizesToMeasure } from "./shopping.ts";
+
+interface ShoppingSheetProps {
+  readonly bike: string;
+  readonly facts: string;
+  /** Says that the find is invented; empty where it is not. */
+  readonly invented: string;
+  readonly list: readonly PlannedPart[];
+  readonly currency: string;
+  readonly known: Reference;
+  readonly body: AppraisalBody;
+  /** How lengths that were measured are written. */
+  readonly lengths: LengthUnit;
+  /** Parts that were worked out with a price of the user's own. */
+  readonly ownParts: ReadonlySet<string>;
+}
+
+/** What to buy, with its price, and the sizes to find out before any of it is ordered. */
+export function ShoppingSheet(props: ShoppingSheetProps) {
+  const { bike, facts, invented, list, currency, known, body, lengths, ownParts } = props;
+  const total = list.reduce((sum, { price, quantity }) => sum + price * quantity, 0);
+  const sizes = sizesToMeasure(list, known, body, lengths);
+  const prices = list.some(({ part }) => ownParts.has(part)) ? OWN_PRICES : INVENTED_PRICES;
+  return (
+    <section class="shoppingsheet">
+      <SheetHead
+        title={SHEETS.shopping}
+        bike={bike}
+        facts={facts}
+        invented={`${invented} ${prices}`.trim()}
+      />
+      {sizes.length > 0 && <Sizes sizes={sizes} />}
+      <h2>To buy, expected prices in {currency}</h2>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col">How much</th>
+            <th scope="col" class="right">
+              One
+            </th>
+            <th scope="col" class="right">
+              Sum
+            </th>
+            <th scope="col">Paid</th>
+          </tr>
+        </thead>
+        <tbody>
+          {list.map(({ part, name, quantity, unit, price }) => (
+            <tr key={part}>
+              <th scope="row">
+                <Box /> {capital(name)} {ownParts.has(part) && <span class="mark">yours</span>}
+              </th>
+              <td>
+                {figure(quantity, 2)} {unit === "each" ? "" : unit}
+              </td>
+              <td class="right">{billed(price, currency)}</td>
+              <td class="right">{billed(price * quantity, currency)}</td>
+              <td class="write" />
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">In all</th>
+            <td />
+            <td />
+            <td class="right">{billed(total, currency)}</td>
+            <td class="write" />
+          </tr>
+        </tfoot>
+      </table>
+    </section>
+  );
+}
+
+function Sizes({ sizes }: { sizes: readonly SizeRow[] }) {
+  return (
+    <>
+      <h2>Measure first</h2>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Size</th>
+            <th scope="col">For</th>
+            <th scope="col">Seen in the check</th>
+            <th scope="col">Read</th>
+          </tr>
+        </thead>
+        <tbody>
+          {sizes.map(({ what, parts, check, known }) => (
+            <tr key={what}>
+              <th scope="row">
+                <Box ticked={known !== null} /> {what}
+              </th>
+              <td>{capital(listed([...new Set(parts)]))}</td>
+              <td>{check ?? ""}</td>
+              <td class="write">{known ?? ""}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
+  );
+}

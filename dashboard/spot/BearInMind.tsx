@@ -1,0 +1,49 @@
+import { useRef } from "preact/hooks";
+import type { Appraisal } from "../api/types.ts";
+import { Warning } from "../signs/Warning.tsx";
+import { sentence } from "../words/plain.ts";
+
+/**
+ * The cautions that stand: soft ones that the last answer raised are open until the next, the others folded with their count.
+ * @param at length of the trail: how many answers were given
+ */
+export function BearInMind({ appraisal, at }: { appraisal: Appraisal; at: number }) {
+  const firstSeen = useRef(new Map<string, number>());
+  // Those that the description alone raises are no news.
+  const began = useRef(at);
+  for (const { id } of appraisal.cautions) {
+    if (!firstSeen.current.has(id)) firstSeen.current.set(id, at);
+  }
+  const isNew = ({ id, kind }: Caution) =>
+    kind === "soft" && at > began.current && firstSeen.current.get(id) === at;
+  const fresh = appraisal.cautions.filter(isNew);
+  const folded = appraisal.cautions.filter((caution) => !isNew(caution));
+  const sorted = [...folded].sort((a, b) => Number(b.kind === "hard") - Number(a.kind === "hard"));
+  return (
+    <div class="mindful">
+      {fresh.length > 0 && <Cautions cautions={fresh} />}
+      {sorted.length > 0 && (
+        <details>
+          <summary>Bear in mind ({sorted.length})</summary>
+          <Cautions cautions={sorted} />
+        </details>
+      )}
+    </div>
+  );
+}
+
+type Caution = Appraisal["cautions"][number];
+
+/** Cautions as blocks, hard ones in the colour of a stop. */
+export function Cautions({ cautions }: { cautions: readonly Caution[] }) {
+  return (
+    <div class="warnings">
+      {cautions.map(({ id, kind, title, text, because }) => (
+        <Warning key={id} kind={kind === "hard" ? "stop" : "mind"}>
+          <b>{sentence(title)}</b> {text}
+          <p class="because">{sentence(because)}</p>
+        </Warning>
+      ))}
+    </div>
+  );
+}

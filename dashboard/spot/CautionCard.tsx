@@ -1,0 +1,40 @@
+import { useEffect, useRef } from "preact/hooks";
+import type { Appraisal, Reference } from "../api/types.ts";
+import { capital } from "../words/count.ts";
+import { askWords } from "../words/spotLooks.ts";
+import { Cautions } from "./BearInMind.tsx";
+import { seenWords } from "./told.ts";
+import type { LookStep } from "./trail.ts";
+import type { Looking } from "./useLooking.ts";
+
+interface CautionCardProps {
+  readonly known: Reference;
+  readonly appraisal: Appraisal;
+  readonly looks: readonly LookStep[];
+  readonly looking: Looking;
+}
+
+/** The card of the look that raised a hard caution, with the caution open. */
+export function CautionCard({ known, appraisal, looks, looking }: CautionCardProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  const last = looks.at(-1);
+  const check = known.checks.find(({ id }) => id === last?.check);
+  return (
+    <section class="panel ask" aria-labelledby="caution-title">
+      <h2 id="caution-title" ref={heading} tabIndex={-1}>
+        {check === undefined ? "A caution" : askWords(check)}
+        {last !== undefined && last.position !== null && <span>: {last.position}</span>}
+      </h2>
+      {check !== undefined && last !== undefined && (
+        <p class="whynext">You saw: {capital(seenWords(check, last))}.</p>
+      )}
+      <Cautions cautions={appraisal.cautions.filter(({ id }) => looking.raised.includes(id))} />
+      <p class="acts spotacts">
+        <button type="button" class="btn" onClick={looking.goOn}>
+          Go on looking
+        </button>
+      </p>
+    </section>
+  );
+}

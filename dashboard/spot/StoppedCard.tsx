@@ -1,0 +1,34 @@
+import { useEffect, useRef } from "preact/hooks";
+import type { Appraisal } from "../api/types.ts";
+import type { OwnFind } from "../finds/own.ts";
+import { capital } from "../words/count.ts";
+import { stopReason } from "../words/verdict.ts";
+import { Cautions } from "./BearInMind.tsx";
+
+/** Everything stops: the reason, the cautions, and the ways out. No money is shown. */
+export function StoppedCard({ appraisal, own }: { appraisal: Appraisal; own: OwnFind }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  const hard = appraisal.cautions.filter(({ kind }) => kind === "hard");
+  const first = hard.filter(({ id }) => id === appraisal.decision.stop);
+  const others = hard.filter(({ id }) => id !== appraisal.decision.stop);
+  return (
+    <section class="panel ask stoppedcard" aria-labelledby="stopped-title">
+      <h2 id="stopped-title" ref={heading} tabIndex={-1}>
+        Stopped. {capital(stopReason(appraisal))}.
+      </h2>
+      <Cautions cautions={[...first, ...others]} />
+      <p class="acts spotacts">
+        <a class="btn" href="/">
+          Leave it
+        </a>
+        <a class="btn quiet" href="/spot">
+          Look at another
+        </a>
+        <a class="btn quiet" href={`/finds/${encodeURIComponent(own.id)}`}>
+          See the whole answer
+        </a>
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,65 @@
+import { useId, useState } from "preact/hooks";
+import { withAnswer } from "../answers/answers.ts";
+import type { OwnFind } from "../finds/own.ts";
+import { NumberField } from "../parts/NumberField.tsx";
+import { ownFinds } from "../state/finds.ts";
+import { go } from "../state/route.ts";
+import { currencySign } from "../words/money.ts";
+
+interface TakeHomeProps {
+  readonly own: OwnFind;
+  readonly currency: string;
+  /** A price the user tried. */
+  readonly offer: number | undefined;
+}
+
+/** Taken home: what was paid no longer decides, and the find gets a name to be known by. */
+export function TakeHome({ own, currency, offer }: TakeHomeProps) {
+  const id = useId();
+  const [price, setPrice] = useState(offer ?? own.answers.price);
+  const [name, setName] = useState(own.name);
+  const [wrong, setWrong] = useState("");
+  const take = () => {
+    if (price === undefined || price < 0) {
+      setWrong("Write what you paid; 0 for nothing.");
+      return;
+    }
+    const answers = withAnswer(withAnswer(own.answers, "price", price), "paid", true);
+    ownFinds.put({ ...own, name, answers });
+    go(`/finds/${encodeURIComponent(own.id)}`);
+  };
+  return (
+    <form
+      class="ending"
+      onSubmit={(event) => {
+        event.preventDefault();
+        take();
+      }}
+    >
+      <NumberField
+        label="What you paid"
+        value={price}
+        onValue={(value) => {
+          setPrice(value);
+          setWrong("");
+        }}
+        before={currencySign(currency)}
+        messages={wrong === "" ? [] : [wrong]}
+      />
+      <div class="field">
+        <label for={id}>What you call it (optional)</label>
+        <input
+          id={id}
+          type="text"
+          autocomplete="off"
+          maxLength={60}
+          value={name}
+          onInput={(event) => setName(event.currentTarget.value)}
+        />
+      </div>
+      <button type="submit" class="btn">
+        Take it home
+      </button>
+    </form>
+  );
+}

@@ -1,0 +1,13 @@
+import type { ComponentChildren } from "preact";
+
+/** What was answered last, with the way back. */
+export function UndoLine({ onUndo, children }: { onUndo: () => void; children: ComponentChildren }) {
+  return (
+    <div class="was">
+      <p>{children}</p>
+      <button type="button" class="plainbtn" onClick={onUndo}>
+        Undo
+      </button>
+    </div>
+  );
+}

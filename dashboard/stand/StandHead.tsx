@@ -1,0 +1,60 @@
+import type { JSX } from "preact";
+import { standing } from "../courses/standing.ts";
+import { isInvented, ownership } from "../finds/ownership.ts";
+import { DemoLine } from "../parts/DemoLine.tsx";
+import { Heading } from "../parts/Heading.tsx";
+import { CourseSign } from "../signs/CourseSign.tsx";
+import { likelyRate } from "../words/range.ts";
+import { standTitle } from "../words/stand.ts";
+import { advice } from "../words/verdict.ts";
+import type { Bench } from "./useBench.ts";
+
+/** Whose bike stands here, what was found so far, and what that comes to. */
+export function StandHead({ bench, wheel }: { bench: Bench; wheel: JSX.Element }) {
+  const { find, appraisal, status } = bench;
+  const at = `/finds/${encodeURIComponent(find.id)}`;
+  return (
+    <>
+      <DemoLine own={!find.invented} />
+      <p class="crumb">
+        <a href="/">Finds</a> / <a href={at}>{find.name}</a> / On the stand
+      </p>
+      <div class="standhead">
+        <div>
+          <p class="eyebrow">
+            On the stand: {find.name}
+            <span class="tag">
+              {find.invented ? "invented find" : isInvented(find) ? ownership(find) : "your own"}
+            </span>
+          </p>
+          <Heading title={`${find.name} on the stand`}>
+            {appraisal === null ? "Working it out" : standTitle(appraisal)}
+          </Heading>
+          <p class={status === "settled" ? "sofar" : "sofar dim"}>
+            {status === "slow" ? "Working it out" : <SoFar bench={bench} />}
+          </p>
+          {find.invented && (
+            <p class="small">What you answer here goes into a copy of your own; the invented find stays.</p>
+          )}
+        </div>
+        {wheel}
+      </div>
+    </>
+  );
+}
+
+/** The course so far with its rate; no figure while a stop stands. */
+function SoFar({ bench: { appraisal, find } }: { bench: Bench }) {
+  if (appraisal === null) return null;
+  const { decision, currency } = appraisal;
+  if (decision.stop !== null) return <>While this stands, no figure is worked out.</>;
+  const figures = standing(appraisal)?.verdict.marginPerHour ?? null;
+  return (
+    <>
+      <CourseSign course={decision.course} />
+      <b>{advice(appraisal, { called: "it" })}</b>
+      {figures !== null && <span>{likelyRate(figures, currency)}</span>}
+      <a href={`/finds/${encodeURIComponent(find.id)}`}>The whole answer</a>
+    </>
+  );
+}

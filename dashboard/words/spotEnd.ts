@@ -1,0 +1,91 @@
+import type { Appraisal, CourseOutcome } from "../api/types.ts";
+import { standing } from "../courses/standing.ts";
+import { capital, count, listed, uncapital } from "./count.ts";
+import { anHour, goalMoney, money, priceWords, rate, roundMoney, roundTo } from "./money.ts";
+import { minutes } from "./time.ts";
+
+/** The end of looking: a heading and a line. */
+export function endWords(
+  worthLeft: number,
+  openLeft: number,
+  looks: number,
+): { readonly title: string; readonly line: string } {
+  if (worthLeft > 0) {
+    const left =
+      worthLeft === 1
+        ? "One look is still worth its minute"
+        : `${capital(count(worthLeft))} looks are still worth their minute`;
+    return { title: "Decide on what you saw", line: `${left}.` };
+  }
+  if (openLeft === 0) return { title: "All looked at", line: "Nothing is left to look at here." };
+  if (looks === 0)
+    return {
+      title: "No look pays here",
+      line: "Nothing you are likely to see would change the advice at this price.",
+    };
+  return { title: "Enough looked at", line: "No other look is worth its minute." };
+}
+
+/** What is worth doing though not here. */
+export function elsewhereTitle(tests: number, atHome: number): string {
+  if (tests > 0) return "Worth finding out before you pay";
+  return atHome === 1 ? "Worth a look at home, before you start" : "Worth looks at home, before you start";
+}
+
+/** "€45, 30 min" */
+export function testWords(
+  { fee, minutes: takes }: { fee: number; minutes: number },
+  currency: string,
+): string {
+  return fee === 0 ? minutes(takes) : `${money(fee, currency)}, ${minutes(takes)}`;
+}
+
+/** What to offer, sentence by sentence. */
+export function offerAdvice(
+  appraisal: Appraisal,
+  { goal, price }: { goal: number; price: number | undefined },
+): readonly string[] {
+  const { currency, decision } = appraisal;
+  const most = decision.walkAwayPrice;
+  if (most === null) return [];
+  const asked =
+    price === undefined ? "What they ask is not known." : `They ask ${priceWords(price, currency)}.`;
+  if (roundMoney(most) <= 0)
+    return [asked, `Even for nothing, an hour earns less than your ${goalMoney(goal, currency)}.`];
+  const told = [
+    asked,
+    `At ${money(most, currency)} you earn just your ${goalMoney(goal, currency)} an hour.`,
+  ];
+  const hours = earning(appraisal)?.hours?.mean ?? 0;
+  // The price comes off the margin one for one, and hours do not depend on it.
+  if (hours > 0 && roundTo(TEN / hours, 1) >= 1)
+    told.push(`Every ${money(TEN, currency)} less adds about ${rate(TEN / hours, currency)} to each hour.`);
+  return told;
+}
+
+/** What must be asked before any money changes hands: "Before you pay, still to ask: serial number and papers." Empty where nothing is. */
+export function beforeYouPay(parts: readonly string[]): string {
+  if (parts.length === 0) return "";
+  return `Before you pay, still to ask: ${listed(parts.map(uncapital))}.`;
+}
+
+/** The step in which an offer comes down, in the currency's unit. */
+const TEN = 10;
+
+/** The course that would be taken at an acceptable price. */
+function earning(appraisal: Appraisal): CourseOutcome | null {
+  return standing(appraisal)?.shown ?? null;
+}
+
+/** "At €35: €13 an hour": what an hour earns at another price than the answer's. Null where no course is open. */
+export function atPrice(
+  appraisal: Appraisal,
+  { price = 0, offer }: { price: number | undefined; offer: number },
+): string | null {
+  const { currency } = appraisal;
+  const course = earning(appraisal);
+  if (course === null || course.margin === null || course.hours === null || course.hours.mean <= 0)
+    return null;
+  const perHour = (course.margin.mean + price - offer) / course.hours.mean;
+  return `At ${priceWords(offer, currency)}: ${anHour(perHour, currency)}.`;
+}

@@ -1,0 +1,62 @@
+import type { Page } from "playwright-core";
+import { describe, expect } from "vitest";
+import type { Question, Reply } from "../../dashboard/local/question.ts";
+import { SAME_EVERYWHERE, statusesOf } from "../api/questions.ts";
+import { test } from "./setup/browserTest.ts";
+
+/** ECMA-262 (21.3.2) leaves the last digit of Math.exp, Math.log and their kind to the maker of a runtime; what is made of them differs so much at most. */
+const LAST_DIGITS = 1e-9;
+const NUMBER = /-?\d+(?:\.\d+)?(?:e[+-]?\d+)?/g;
+
+/** A reply without its numbers, so that all else is compared to the last byte. */
+const withoutNumbers = ({ status, body }: Reply) => ({ status, body: body.replaceAll(NUMBER, "#") });
+const numbersOf = ({ body }: Reply) => (body.match(NUMBER) ?? []).map(Number);
+
+/** Replies of the engine's thread, as built, in the page, one after the other, and of the server. */
+async function replies(page: Page, questions: readonly Question[]) {
+  await page.goto("/");
+  await page.waitForEvent("worker");
+  const script = page.workers()[0]!.url();
+  return page.evaluate(
+    async ({ asked, address }) => {
+      const thread = new Worker(address, { type: "module" });
+      const message = () =>
+        new Promise<{ kind: string; reply: Reply }>((resolve) =>
+          thread.addEventListener("message", ({ data }) => resolve(data), { once: true }),
+        );
+      const started = await message();
+      if (started.kind !== "ready") throw new Error(JSON.stringify(started));
+      const here: Reply[] = [];
+      const server: Reply[] = [];
+      for (const { method, path, body } of asked) {
+        const replied = message();
+        thread.postMessage({ method, path, body });
+        here.push((await replied).reply);
+        const headers = { "Content-Type": "application/json" };
+        const response = await fetch(path, body === null ? { method } : { method, headers, body });
+        server.push({ status: response.status, body: await response.text() });
+      }
+      return { here, server };
+    },
+    { asked: questions, address: script },
+  );
+}
+
+describe("the engine as built, in a browser, answers as the API does over HTTP: words to the last byte, figures to nine digits", () => {
+  for (const { what, questions, due } of SAME_EVERYWHERE) {
+    test(what, async ({ page }) => {
+      const { here, server } = await replies(page, questions);
+      expect(due(statusesOf(here)), JSON.stringify(statusesOf(here))).toBe(true);
+      here.forEach((reply, i) => {
+        const question = JSON.stringify(questions[i]).slice(0, 400);
+        const theirs = server[i]!;
+        expect(withoutNumbers(reply), question).toEqual(withoutNumbers(theirs));
+        const ours = numbersOf(reply);
+        const off = numbersOf(theirs).filter(
+          (number, at) => Math.abs(number - ours[at]!) > LAST_DIGITS * Math.max(1, Math.abs(number)),
+        );
+        expect(off, question).toEqual([]);
+      });
+    });
+  }
+});
