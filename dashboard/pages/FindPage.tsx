@@ -16,6 +16,7 @@ import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { termsOf } from "../state/terms.ts";
+import { WORKING } from "../words/common.ts";
 import { factsLine } from "../words/description.ts";
 import { sentence } from "../words/plain.ts";
 import { refusal } from "../words/refusal.ts";
@@ -72,7 +73,7 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
           </p>
           <Heading title={find.name}>
             {appraisal === null ? (
-              "Working it out"
+              WORKING
             ) : (
               <Said appraisal={appraisal}>
                 {verdict(appraisal, hourlyGoal, { called: find.called, price, nameOf: names.any })}
@@ -103,7 +104,7 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
         </div>
       </div>
       <p class="working" role="status">
-        {asking.status.value === "slow" ? "Working it out" : ""}
+        {asking.status.value === "slow" ? WORKING : ""}
       </p>
       {fault !== null && (
         <Trouble fault={fault} again={asking.again} say={(field) => refusal(field, known.checks)} />
