@@ -22,9 +22,20 @@ export function App() {
   );
 }
 
-/** Whether a page shows the answers about finds, and nothing but them. */
+/** Pages without an answer, and those that say themselves where theirs was worked out. */
+const NOT_OF_FINDS: readonly Route["page"][] = [
+  "nowhere",
+  "spot",
+  "prices",
+  "selling",
+  "sheets",
+  "together",
+  "shared",
+];
+
+/** Whether a page shows the answers about finds kept here, and nothing but them. */
 function hasFinds({ page }: Route): boolean {
-  return page !== "nowhere" && page !== "prices" && page !== "together" && reference.value !== null;
+  return !NOT_OF_FINDS.includes(page) && reference.value !== null;
 }
 
 /** The conversations whose answers a page shows. */
@@ -41,7 +52,9 @@ function hasTabs(here: Route): boolean {
 /** A page is made anew when another find is opened, but not when a new description gets its address. */
 function key(): string {
   const here = route.value;
-  return here.page === "find" || here.page === "listing" ? `${here.page} ${here.id}` : here.page;
+  return here.page === "find" || here.page === "listing" || here.page === "selling"
+    ? `${here.page} ${here.id}`
+    : here.page;
 }
 
 function Page() {
@@ -65,6 +78,8 @@ function Page() {
       return <Later title="Side by side" load={comparePage} />;
     case "together":
       return <Later title="Which together" load={togetherPage} />;
+    case "selling":
+      return <Later title="Selling" load={sellingPage} />;
     case "shared":
       return <Later title="A shared find" load={sharedPage} />;
     case "sheets":
@@ -80,6 +95,7 @@ const spotPage = () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => Spo
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);
+const sellingPage = () => import("./pages/SellingPage.tsx").then(({ SellingPage }) => SellingPage);
 const sharedPage = () => import("./pages/SharedPage.tsx").then(({ SharedPage }) => SharedPage);
 const sheetsPage = () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) => SheetsPage);
 

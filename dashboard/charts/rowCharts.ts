@@ -4,9 +4,6 @@ import { drawnLater } from "./drawn.ts";
 
 const drawings = () => import("./drawings.ts");
 
-// Fetched along with the first answers, which come before there is anything to draw; a failure shows when it is wanted.
-drawings().catch(() => undefined);
-
 /** Ranges as outlined bars with a sign at their long-run figure, one a row, on one axis. */
 export const createBarsChart = drawnLater<BarsSettings>(async () => (await drawings()).createBarsDrawing);
 

@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Find } from "../finds/find.ts";
 import { askingOf, ownFinds } from "../state/finds.ts";
-import { go } from "../state/route.ts";
+import { go, standAt } from "../state/route.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { CopyButton } from "./CopyButton.tsx";
 
@@ -14,6 +14,9 @@ export function OwnActions({ find }: { find: Find }) {
       <div class="acts">
         <a class="btn" href={`/describe/${encodeURIComponent(id)}`}>
           {FIND_TEXTS.change}
+        </a>
+        <a class="btn quiet" href={standAt(id)}>
+          On the stand
         </a>
         <CopyButton find={find} />
         <button type="button" class="btn quiet" onClick={() => setSure(true)}>

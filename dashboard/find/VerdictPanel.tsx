@@ -25,8 +25,8 @@ export interface Shown {
 }
 
 /** The decision: what to do, what an hour on it earns and how sure that is, and what to pay. */
-export function VerdictPanel(props: Shown & { sellAt: string | null }) {
-  const { appraisal, goal, sellAt } = props;
+export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: string }) {
+  const { appraisal, goal, sellAt, planAt } = props;
   const stand = standing(appraisal);
   if (stand === null) return null;
   const { verdict, shown } = stand;
@@ -45,7 +45,7 @@ export function VerdictPanel(props: Shown & { sellAt: string | null }) {
         <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
         {sellAt !== null && (
           <p class="small onward">
-            <a href={sellAt}>{FIND_TEXTS.whatToAsk}</a>
+            <a href={sellAt}>{FIND_TEXTS.whatToAsk}</a> <a href={planAt}>{FIND_TEXTS.whenDown}</a>
           </p>
         )}
       </div>

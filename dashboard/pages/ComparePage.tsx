@@ -25,30 +25,24 @@ import "../compare/compare.css";
 export function ComparePage() {
   const known = reference.value;
   const { answers, goal } = useStanding();
+  const finds = useFinds(answers, goal);
+  const few = finds.length < LEAST;
+  const [choosing, setChoosing] = useState<boolean | null>(null);
+  const fewAtFirst = useRef<boolean | null>(null);
+  // Below the heading nothing is shown that the answers would push aside.
   if (known === null || goal === null || answers.length === 0) {
     return (
-      <main class="page" id="main">
+      <main class="page" id="main" aria-busy="true">
         <DemoLine />
-        <Heading title="Side by side">{WORKING}</Heading>
+        <div class="head">
+          <Heading title="Side by side">{WORKING}</Heading>
+        </div>
         <Progress />
       </main>
     );
   }
-  return <Known answers={answers} goal={goal} known={known} />;
-}
-
-interface KnownProps extends StandingAnswers {
-  readonly goal: number;
-  readonly known: Reference;
-}
-
-function Known({ answers, goal, known }: KnownProps) {
-  const finds = useFinds(answers, goal);
-  const few = finds.length < LEAST;
-  const [choosing, setChoosing] = useState(few);
-  // Five and six columns need more room than four.
-  const many = finds.length > 4;
-  const wide = useWide(many ? 72 : 60);
+  fewAtFirst.current ??= few;
+  const isChoosing = choosing ?? fewAtFirst.current;
   return (
     <main class="page" id="main">
       <DemoLine own={!few && !finds.some(({ find }) => isInvented(find))} />
@@ -61,40 +55,50 @@ function Known({ answers, goal, known }: KnownProps) {
           <button
             type="button"
             class="btn quiet"
-            aria-expanded={choosing}
+            aria-expanded={isChoosing}
             aria-controls="chooser"
-            onClick={() => setChoosing(!choosing)}
+            onClick={() => setChoosing(!isChoosing)}
           >
-            {choosing ? "Done choosing" : "Add or drop"}
+            {isChoosing ? "Done choosing" : "Add or drop"}
           </button>
         </div>
       </div>
-      {choosing && <Chooser answers={answers} goal={goal} known={known} />}
+      {isChoosing && <Chooser answers={answers} goal={goal} known={known} />}
       <Progress />
-      {!few && (
-        <div
-          class={classes({ compare: true, wide, many, dim: isAsking() })}
-          style={{ "--finds": finds.length }}
-        >
-          <div class="warnings">
-            {finds.map(
-              ({ find, appraisal, stopped }) =>
-                stopped && <Stopped key={find.id} find={find} appraisal={appraisal} />,
-            )}
-          </div>
-          <section class="panel" aria-labelledby="figures-title">
-            <h2 class="sr" id="figures-title">
-              What they would earn, differences first
-            </h2>
-            <Comparison finds={finds} goal={goal} known={known} dimmed={isAsking()} wide={wide} />
-            <Unplaced answers={inSight(answers)} rows={finds.flatMap(({ row }) => row ?? [])} />
-            <SaveCsv finds={finds} goal={goal} known={known} />
-          </section>
-          <HardlyLooked finds={finds} />
-          <DescribedBlocks finds={finds} known={known} />
-        </div>
-      )}
+      {!few && <SideBySide finds={finds} answers={answers} goal={goal} known={known} />}
     </main>
+  );
+}
+
+interface SideBySideProps extends StandingAnswers {
+  readonly finds: readonly Compared[];
+  readonly goal: number;
+  readonly known: Reference;
+}
+
+function SideBySide({ finds, answers, goal, known }: SideBySideProps) {
+  // Five and six columns need more room than four.
+  const many = finds.length > 4;
+  const wide = useWide(many ? 72 : 60);
+  return (
+    <div class={classes({ compare: true, wide, many, dim: isAsking() })} style={{ "--finds": finds.length }}>
+      <div class="warnings">
+        {finds.map(
+          ({ find, appraisal, stopped }) =>
+            stopped && <Stopped key={find.id} find={find} appraisal={appraisal} />,
+        )}
+      </div>
+      <section class="panel" aria-labelledby="figures-title">
+        <h2 class="sr" id="figures-title">
+          What they would earn, differences first
+        </h2>
+        <Comparison finds={finds} goal={goal} known={known} dimmed={isAsking()} wide={wide} />
+        <Unplaced answers={inSight(answers)} rows={finds.flatMap(({ row }) => row ?? [])} />
+        <SaveCsv finds={finds} goal={goal} known={known} />
+      </section>
+      <HardlyLooked finds={finds} />
+      <DescribedBlocks finds={finds} known={known} />
+    </div>
   );
 }
 
@@ -106,7 +110,7 @@ function classes(holds: Readonly<Record<string, boolean>>): string {
 }
 
 /** The finds side by side that have an answer. Until the user has chosen, they stay while newer answers are under way. */
-function useFinds(answers: StandingAnswers["answers"], goal: number): readonly Compared[] {
+function useFinds(answers: StandingAnswers["answers"], goal: number | null): readonly Compared[] {
   const held = useRef<readonly string[]>([]);
   const ids = compared.value;
   if (isChosen.value || held.current.length === 0 || !isAsking()) held.current = ids;
@@ -115,7 +119,7 @@ function useFinds(answers: StandingAnswers["answers"], goal: number): readonly C
     () =>
       shown.flatMap((id) => {
         const one = answers.find(({ find }) => find.id === id);
-        if (one === undefined || one.appraisal === null) return [];
+        if (one === undefined || one.appraisal === null || goal === null) return [];
         return [comparedOf(one.find, one.appraisal, termsOf(askingOf(id), goal))];
       }),
     [answers, shown, goal],

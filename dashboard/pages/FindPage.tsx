@@ -15,6 +15,7 @@ import { CourseSign } from "../signs/CourseSign.tsx";
 import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
+import { standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
 import { WORKING } from "../words/common.ts";
 import { factsLine } from "../words/description.ts";
@@ -47,8 +48,8 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
   const appraisal = asking.answer.value;
   const fault = asking.fault.value;
   const stopped = appraisal !== null && appraisal.decision.stop !== null;
-  // Nothing is shown that the answer would push aside.
-  if (appraisal === null && fault === null) return <Waiting />;
+  // Below the heading nothing is shown that the answer would push aside.
+  const waiting = appraisal === null && fault === null;
   const names = namesIn(known);
   const { goal: hourlyGoal, price, paid, ownParts } = termsOf(asking, wished);
   return (
@@ -80,28 +81,43 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
               </Said>
             )}
           </Heading>
-          <p class="facts">
-            {find.line !== "" && `${sentence(find.line)} `}
-            {factsLine(find.body, known, stopped ? null : known.currency)}
-            {find.where !== "" && ` ${sentence(`from: ${find.where}`)}`}
-          </p>
-        </div>
-        <div class="findside">
-          <Bicycle find={find.body.find} />
-          {visit !== undefined ? (
-            visit.actions
-          ) : (
-            <>
-              {find.invented ? <CopyButton find={find} /> : <OwnActions find={find} />}
-              <ShareAndPrint
-                find={find}
-                known={known}
-                answered={appraisal === null ? null : { appraisal, body: asking.answered.value ?? find.body }}
-                ownParts={ownParts}
-              />
-            </>
+          {!waiting && (
+            <p class="facts">
+              {find.line !== "" && `${sentence(find.line)} `}
+              {factsLine(find.body, known, stopped ? null : known.currency)}
+              {find.where !== "" && ` ${sentence(`from: ${find.where}`)}`}
+            </p>
           )}
         </div>
+        {!waiting && (
+          <div class="findside">
+            <Bicycle find={find.body.find} />
+            {visit !== undefined ? (
+              visit.actions
+            ) : (
+              <>
+                {find.invented ? (
+                  <div class="acts">
+                    <a class="btn quiet" href={standAt(find.id)}>
+                      On the stand
+                    </a>
+                    <CopyButton find={find} />
+                  </div>
+                ) : (
+                  <OwnActions find={find} />
+                )}
+                <ShareAndPrint
+                  find={find}
+                  known={known}
+                  answered={
+                    appraisal === null ? null : { appraisal, body: asking.answered.value ?? find.body }
+                  }
+                  ownParts={ownParts}
+                />
+              </>
+            )}
+          </div>
+        )}
       </div>
       <p class="working" role="status">
         {asking.status.value === "slow" ? WORKING : ""}

@@ -19,14 +19,8 @@ export function FindsPage() {
   const known = reference.value;
   const { answers, goal: hourlyGoal } = useStanding();
   const rows = useRows(answers, hourlyGoal);
-  // Nothing is shown that the answers would push aside.
-  if (answers.length === 0) {
-    return (
-      <main class="page" id="main" aria-busy="true">
-        <Progress />
-      </main>
-    );
-  }
+  // Below the heading nothing is shown that the answers would push aside.
+  const waiting = answers.length === 0;
   const currency = known?.currency ?? "EUR";
   const stopped = answers.filter(({ appraisal }) => appraisal !== null && appraisal.decision.stop !== null);
   const title =
@@ -38,48 +32,59 @@ export function FindsPage() {
           currency,
         );
   return (
-    <main class="page" id="main">
+    <main class="page" id="main" aria-busy={waiting}>
       <DemoLine />
       <div class="head">
         <Heading title="Finds">{title}</Heading>
-        <div class="acts">
-          <a class="btn" href="/describe">
-            Describe a find
-          </a>
-          <a class="btn quiet" href="/together">
-            Which together
-          </a>
-        </div>
-      </div>
-      <section class="panel" aria-labelledby="chart-title">
-        <h2 class="sr" id="chart-title">
-          Margin per hour by find
-        </h2>
-        <p class="small">
-          Margin for each hour of your time, on the best course; invented finds, beside any of your own. The
-          mark is the long-run rate; the bar holds 8 outcomes in 10.
-        </p>
-        <Progress />
-        {known !== null && hourlyGoal !== null && rows.length > 0 && (
-          <MarginChart
-            rows={rows}
-            goal={hourlyGoal}
-            currency={currency}
-            reference={known}
-            dimmed={isAsking()}
-          />
+        {!waiting && (
+          <div class="acts">
+            <a class="btn" href="/spot">
+              Look at a bike
+            </a>
+            <a class="btn quiet" href="/describe">
+              Describe one
+            </a>
+            <a class="btn quiet" href="/together">
+              Which together
+            </a>
+          </div>
         )}
-        {stopped.map(({ find, appraisal }) => (
-          <Stopped key={find.id} find={find} appraisal={appraisal as Appraisal} />
-        ))}
-        <Unplaced answers={answers} rows={rows} />
-      </section>
-      {known !== null && <Unfinished known={known} />}
+      </div>
+      {waiting ? (
+        <Progress />
+      ) : (
+        <section class="panel" aria-labelledby="chart-title">
+          <h2 class="sr" id="chart-title">
+            Margin per hour by find
+          </h2>
+          <p class="small">
+            Margin for each hour of your time, on the best course; invented finds, beside any of your own. The
+            mark is the long-run rate; the bar holds 8 outcomes in 10.
+          </p>
+          <Progress />
+          {known !== null && hourlyGoal !== null && rows.length > 0 && (
+            <MarginChart
+              rows={rows}
+              goal={hourlyGoal}
+              currency={currency}
+              reference={known}
+              dimmed={isAsking()}
+            />
+          )}
+          {stopped.map(({ find, appraisal }) => (
+            <Stopped key={find.id} find={find} appraisal={appraisal as Appraisal} />
+          ))}
+          <Unplaced answers={answers} rows={rows} />
+        </section>
+      )}
+      {known !== null && !waiting && <Unfinished known={known} />}
       <OwnTrouble />
-      {known !== null && <Files known={known} />}
-      <p class="small onward">
-        <a href="/sheets">Print a blank inspection sheet for a bike you will look at</a>
-      </p>
+      {!waiting && (
+        <p class="small onward">
+          <a href="/sheets">Print a blank inspection sheet for a bike you will look at</a>
+        </p>
+      )}
+      {known !== null && !waiting && <Files known={known} />}
     </main>
   );
 }

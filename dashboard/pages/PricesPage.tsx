@@ -21,8 +21,8 @@ export function PricesPage() {
         {pricesTitle(ownPrices.sales.value.length, ownPrices.partPrices.value.length)}
       </Heading>
       <p class="facts">
-        What bicycles fetched where you sell, and what parts cost you. What you enter stays in this browser,
-        and goes to the service with each question.
+        What bicycles fetched where you sell, and what parts cost you. What you enter stays in this browser;
+        it goes along with each question that the server works out.
       </p>
       <PricesTrouble />
       <Removed />

@@ -2,6 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { Reference } from "../api/types.ts";
 import { withGoal } from "../finds/find.ts";
 import { Heading } from "../parts/Heading.tsx";
+import { WorkedOut } from "../parts/WorkedOut.tsx";
 import { type ReadLink, readFragment } from "../share/fragment.ts";
 import { leftOut, notKnown } from "../share/leftOut.ts";
 import { keptAlready, ownFrom, type SharedFind } from "../share/sharedFind.ts";
@@ -92,13 +93,16 @@ function Shared({ shared, left, known, goal: hourlyGoal }: SharedProps) {
   );
   if (find !== null) {
     return (
-      <Known
-        key={own.id}
-        find={find}
-        known={known}
-        goal={hourlyGoal}
-        visit={{ tag: kept === undefined ? NOT_KEPT : "shared with you", actions }}
-      />
+      <>
+        <Known
+          key={own.id}
+          find={find}
+          known={known}
+          goal={hourlyGoal}
+          visit={{ tag: kept === undefined ? NOT_KEPT : "shared with you", actions }}
+        />
+        <WorkedOut askings={[askingOf(own.id)]} />
+      </>
     );
   }
   return (

@@ -26,14 +26,8 @@ export function TogetherPage() {
   const fault = setAsking.fault.value;
   const status = setAsking.status.value;
   const currency = known?.currency ?? "EUR";
-  // Nothing is shown that the answer would push aside.
-  if (stood === null && fault === null) {
-    return (
-      <main class="page" id="main" aria-busy="true">
-        <Heading title="Which together">Which of your finds go together?</Heading>
-      </main>
-    );
-  }
+  // Below the heading nothing is shown that the answer would push aside.
+  const waiting = stood === null && fault === null;
   const dimmed = status !== "settled";
   const charted = stood !== null && stood.rows.length > 0;
   return (
@@ -53,11 +47,15 @@ export function TogetherPage() {
           {status === "slow" ? WORKING : ""}
         </p>
         {fault !== null && <Trouble fault={fault} again={() => setAsking.again()} />}
-        <Provisos />
-        <div class="together">
-          <TermsPanel stood={stood} currency={currency} />
-          {stood !== null && <SetPanel stood={stood} dimmed={dimmed} />}
-        </div>
+        {!waiting && (
+          <>
+            <Provisos />
+            <div class="together">
+              <TermsPanel stood={stood} currency={currency} />
+              {stood !== null && <SetPanel stood={stood} dimmed={dimmed} />}
+            </div>
+          </>
+        )}
         {charted && (
           <>
             <MeritPanel stood={stood} dimmed={dimmed} />
@@ -65,7 +63,7 @@ export function TogetherPage() {
             <CostPanel stood={stood} dimmed={dimmed} />
           </>
         )}
-        {known !== null && <Unfinished known={known} />}
+        {known !== null && !waiting && <Unfinished known={known} />}
       </main>
       <WorkedOut askings={[setAsking]} />
     </>

@@ -7,20 +7,20 @@ import { namesIn } from "../find/names.ts";
 import { CautionsPanel } from "../find/SeenPanels.tsx";
 import type { Find } from "../finds/find.ts";
 import { Trouble } from "../parts/Trouble.tsx";
+import { useKeys } from "../parts/useKeys.ts";
 import { Wheel } from "../signs/Wheel.tsx";
 import { handling } from "../state/handling.ts";
 import { refusal } from "../words/refusal.ts";
 import { Controls } from "./Controls.tsx";
 import { Groups } from "./Groups.tsx";
 import { LastChange } from "./LastChange.tsx";
-import { madeOn, openLooks, progressOf, rankedLooks } from "./looks.ts";
+import { madeOn, openLooks, paidTests, progressOf, rankedLooks, worthTogether } from "./looks.ts";
 import { NextHere } from "./NextHere.tsx";
 import { OpenList } from "./OpenList.tsx";
 import { pressCannotTell, pressLevel } from "./press.ts";
 import { Ready } from "./Ready.tsx";
 import { StandHead } from "./StandHead.tsx";
 import { useBench } from "./useBench.ts";
-import { useKeys } from "./useKeys.ts";
 import { useNext } from "./useNext.ts";
 import { useOpened } from "./useOpened.ts";
 import { Work } from "./Work.tsx";
@@ -36,7 +36,8 @@ export function Bench({ find, known }: { find: Find; known: Reference }) {
   const groups = progressOf(known, checks, (check) => madeOn(check, made));
   const ranked = rankedLooks(appraisal);
   const looks = openLooks(checks, made, ranked);
-  const next = useNext(bench, checks, looks, ranked);
+  const together = worthTogether(appraisal?.lookingOn ?? null);
+  const next = useNext(bench, checks, looks, together);
   const names = namesIn(known);
   const rows = useOpened(groups);
   const undo = () => {
@@ -82,7 +83,13 @@ export function Bench({ find, known }: { find: Find; known: Reference }) {
           bench={bench}
           bike={bike}
         />
-        <OpenList looks={looks} currency={known.currency} onCheck={rows.show} />
+        <OpenList
+          looks={looks}
+          tests={paidTests(appraisal?.nextChecks ?? [])}
+          names={names}
+          currency={known.currency}
+          onCheck={rows.show}
+        />
         <div>
           <Groups groups={groups} bench={bench} bike={bike} rows={rows} />
           {appraisal !== null && !stopped && (

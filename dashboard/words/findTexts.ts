@@ -1,6 +1,7 @@
 /** Texts of a find's page that hold no figure. */
 export const FIND_TEXTS = {
   whatToAsk: "What to ask for it",
+  whenDown: "When to come down, what to take",
   whereFrom: "What to ask, and what the price comes from",
   onlyLeaving: "No course but leaving is open.",
   noFigure: "While this stands, no figure is worked out.",

@@ -50,7 +50,10 @@ async function clickToPaint(page: Page, site: URL): Promise<number[]> {
   const check = page.locator("details.check").filter({ hasText: "Signs of a front-end collision" });
   await check.locator("summary").click();
   const levels = [/^Plain signs/, /^Not looked at/].map((name) => check.getByRole("radio", { name }));
-  await page.locator(".workedout", { hasText: "Worked out on this" }).waitFor();
+  while ((await page.locator(".workedout", { hasText: "Worked out on this" }).count()) === 0) {
+    for (const level of levels) await level.check();
+    await page.waitForTimeout(200);
+  }
   const taken: number[] = [];
   for (let click = 0; click < CLICKS; click += 1) {
     const painted = page.evaluate(

@@ -1,0 +1,74 @@
+import type { Page } from "playwright-core";
+import { describe, expect } from "vitest";
+import { test } from "./setup/browserTest.ts";
+import { describeFind, headed, openCheck } from "./setup/dashboard.ts";
+
+/** A part of a page that moved by itself, and when (Layout Instability): nothing that the user just did counts. */
+interface Shift {
+  readonly value: number;
+  readonly moved: readonly string[];
+}
+
+const PAGES = [
+  ["/", /earns? more than your/],
+  ["/finds/plum-hybrid", /^Make the plum hybrid safe/],
+  ["/finds/white-carbon-racer", /^Stopped\./],
+  ["/finds/plum-hybrid/listing", /^Made safe it sells/],
+  ["/describe", /four picks/],
+  ["/compare", /^The plum hybrid is the surest/],
+  ["/together", /fit/],
+  ["/prices", /\S/],
+] as const;
+
+/** Keeps an account of what moves on every page that is opened from now on. */
+async function watch(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const shifts: Shift[] = [];
+    Object.assign(globalThis, { shifts });
+    new PerformanceObserver((list) => {
+      type Entry = PerformanceEntry & {
+        value: number;
+        hadRecentInput: boolean;
+        sources: { node: Node | null }[];
+      };
+      for (const { value, hadRecentInput, sources } of list.getEntries() as Entry[]) {
+        if (hadRecentInput) continue;
+        const moved = sources.map(({ node }) => `${node?.nodeName} ${node?.textContent?.slice(0, 40)}`);
+        shifts.push({ value, moved });
+      }
+    }).observe({ type: "layout-shift", buffered: true });
+  });
+}
+
+/** What moved, once all that comes late has come: charts, panels, the engine, the pages kept. */
+async function moved(page: Page): Promise<Shift[]> {
+  await page.waitForLoadState("networkidle");
+  await page.waitForTimeout(500);
+  return page.evaluate(() => (globalThis as unknown as { shifts: Shift[] }).shifts);
+}
+
+describe("nothing on a page moves by itself", { timeout: 60_000 }, () => {
+  for (const [path, heading] of PAGES) {
+    test(`while ${path} loads`, async ({ page }) => {
+      await watch(page);
+      for (const width of [390, 1280]) {
+        await page.setViewportSize({ width, height: 844 });
+        await page.goto(path);
+        await headed(page, heading);
+        expect(await moved(page), `${width} pixels`).toEqual([]);
+      }
+    });
+  }
+
+  test("when an answer changes under the form", async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await watch(page);
+    await describeFind(page, ["Road racing", "1980s", "Steel", "Top"], /^Restore it: /);
+    const check = await openCheck(page, "Signs of a front-end collision");
+    await moved(page);
+    await page.evaluate(() => (globalThis as unknown as { shifts: Shift[] }).shifts.splice(0));
+    await check.getByRole("radio", { name: /^Plain signs/ }).check();
+    await headed(page, /^Break it for parts: /);
+    expect(await moved(page)).toEqual([]);
+  });
+});
