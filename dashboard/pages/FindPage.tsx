@@ -15,7 +15,7 @@ import { CourseSign } from "../signs/CourseSign.tsx";
 import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
-import { standAt } from "../state/route.ts";
+import { route, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
 import { WORKING } from "../words/common.ts";
 import { factsLine } from "../words/description.ts";
@@ -25,11 +25,12 @@ import { verdict } from "../words/verdict.ts";
 import { Unknown, Waiting } from "./findStates.tsx";
 
 /** What should I do with this one, and why? */
-export function FindPage({ id }: { id: string }) {
+export function FindPage() {
+  const here = route.value;
   const known = reference.value;
   const hourlyGoal = goal.value;
-  const find = finds.value.find((one) => one.id === id);
-  if (known === null || hourlyGoal === null) return <Waiting />;
+  if (here.page !== "find" || known === null || hourlyGoal === null) return <Waiting />;
+  const find = finds.value.find(({ id }) => id === here.id);
   if (find === undefined) return <Unknown />;
   return <Known find={find} known={known} goal={hourlyGoal} />;
 }
