@@ -1,9 +1,11 @@
-import type { Appraisal } from "../api/types.ts";
+import type { Appraisal, Reference } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { currencySign, money, roundMoney } from "../words/money.ts";
-import { atPrice, offerAdvice } from "../words/spotEnd.ts";
+import { atPrice, beforeYouPay, offerAdvice } from "../words/spotEnd.ts";
+import { partWords } from "../words/spotLooks.ts";
 
 interface OfferPanelProps {
+  readonly known: Reference;
   readonly appraisal: Appraisal;
   readonly goal: number;
   readonly price: number | undefined;
@@ -13,10 +15,14 @@ interface OfferPanelProps {
 }
 
 /** What to offer: the most, at which an hour earns just the goal, and what an hour earns at any other price. */
-export function OfferPanel({ appraisal, goal, price, offer, onOffer }: OfferPanelProps) {
+export function OfferPanel({ known, appraisal, goal, price, offer, onOffer }: OfferPanelProps) {
   const { currency, decision } = appraisal;
   const most = decision.walkAwayPrice;
   if (most === null) return null;
+  const papers = known.checks.filter(
+    ({ id, group }) => group === "paperwork" && appraisal.readiness.owed.includes(id),
+  );
+  const first = beforeYouPay(papers.map(partWords));
   const isTried = offer !== undefined && offer >= 0;
   return (
     <div class="ending">
@@ -24,6 +30,7 @@ export function OfferPanel({ appraisal, goal, price, offer, onOffer }: OfferPane
       {offerAdvice(appraisal, { goal, price }).map((line) => (
         <p key={line}>{line}</p>
       ))}
+      {first !== "" && <p>{first}</p>}
       <NumberField
         label="Try a price"
         value={offer}

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Check } from "../api/types.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { ALL_MADE, ENOUGH, stillOwed, worthWords } from "../words/stand.ts";
@@ -28,7 +28,8 @@ export function NextHere(props: NextHereProps) {
   const { look, takeFocus } = props;
   const heading = useRef<HTMLHeadingElement>(null);
   const shown = look?.check.id ?? "";
-  useEffect(() => {
+  // With the card, not after it: a key pressed in between would lose the focus it went to.
+  useLayoutEffect(() => {
     if (takeFocus) heading.current?.focus();
   }, [shown]);
   return (

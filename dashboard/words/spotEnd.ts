@@ -1,6 +1,6 @@
 import type { Appraisal, CourseOutcome } from "../api/types.ts";
 import { standing } from "../courses/standing.ts";
-import { capital, count } from "./count.ts";
+import { capital, count, listed, uncapital } from "./count.ts";
 import { anHour, goalMoney, money, priceWords, rate, roundMoney, roundTo } from "./money.ts";
 import { minutes } from "./time.ts";
 
@@ -61,6 +61,12 @@ export function offerAdvice(
   if (hours > 0 && roundTo(TEN / hours, 1) >= 1)
     told.push(`Every ${money(TEN, currency)} less adds about ${rate(TEN / hours, currency)} to each hour.`);
   return told;
+}
+
+/** What must be asked before any money changes hands: "Before you pay, still to ask: serial number and papers." Empty where nothing is. */
+export function beforeYouPay(parts: readonly string[]): string {
+  if (parts.length === 0) return "";
+  return `Before you pay, still to ask: ${listed(parts.map(uncapital))}.`;
 }
 
 /** The step in which an offer comes down, in the currency's unit. */

@@ -22,7 +22,7 @@ type Request = Parameters<typeof appraise>[0];
 
 function adviceOn(find: OpenFind) {
   const looking = lookingAt(find, bestCourse(find.courses, find.situation));
-  return lookingOn(looking, nextChecks(looking, BOOK));
+  return lookingOn(looking, nextChecks(looking, BOOK), BOOK);
 }
 
 /** Milliseconds of whole answers and of the advice in them. */

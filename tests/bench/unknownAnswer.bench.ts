@@ -40,7 +40,7 @@ function partsOf(request: Request, find: OpenFind): Candidate[] {
       name: "what to check next",
       run: () => {
         const looking = lookingAt(find, best);
-        return lookingOn(looking, nextChecks(looking, BOOK));
+        return lookingOn(looking, nextChecks(looking, BOOK), BOOK);
       },
     },
   ];

@@ -228,6 +228,23 @@ describe("on the spot", () => {
     await expect.poll(() => heading(page).textContent()).not.toBe("Look for the stem\u2019s mark");
   });
 
+  test("ends at once where nothing could make it worth its price, and lets the user look on anyway", async ({
+    page,
+  }) => {
+    await start(page, RACER, "900");
+    await page.getByRole("heading", { name: "No look pays here" }).waitFor();
+    await bar(page).getByText("Not for €900", { exact: true }).waitFor();
+    expect(await page.locator(".foot.dashed").count()).toBe(0);
+    await button(page, "Offer").click();
+    await page.getByText("Before you pay, still to ask: serial number and papers.").waitFor();
+    await button(page, "Look on anyway").click();
+    await page.getByText("After this, no other look is worth its minute.").waitFor();
+    await press(page, /./);
+    await page.getByText("After this, no other look is worth its minute.").waitFor();
+    await button(page, "Decide on what you saw").click();
+    await page.getByRole("heading", { name: "Enough looked at" }).waitFor();
+  });
+
   test("a removed serial number stops everything: no money, no bargaining, and a way back", async ({
     page,
   }) => {

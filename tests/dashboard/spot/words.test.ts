@@ -11,7 +11,7 @@ import {
   whyWords,
 } from "../../../dashboard/words/spot.ts";
 import { barWords } from "../../../dashboard/words/spotBar.ts";
-import { atPrice, endWords, offerAdvice } from "../../../dashboard/words/spotEnd.ts";
+import { atPrice, beforeYouPay, endWords, offerAdvice } from "../../../dashboard/words/spotEnd.ts";
 import { briefWords, LOOK_WORDS, levelFound } from "../../../dashboard/words/spotLooks.ts";
 import { appraisal, decided } from "../fixtures/appraisal.ts";
 import { check } from "../fixtures/check.ts";
@@ -179,6 +179,14 @@ describe("the end of looking", () => {
       "What they ask is not known.",
       "Even for nothing, an hour earns less than your €12.",
     ]);
+  });
+
+  test("names what is to be asked before any money changes hands", () => {
+    expect(beforeYouPay([])).toBe("");
+    expect(beforeYouPay(["Papers"])).toBe("Before you pay, still to ask: papers.");
+    expect(beforeYouPay(["Serial number", "Papers"])).toBe(
+      "Before you pay, still to ask: serial number and papers.",
+    );
   });
 
   test("says what was asked and how long was looked", () => {

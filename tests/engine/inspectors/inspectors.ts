@@ -85,7 +85,7 @@ function advised(bike: DrawnBike, made: readonly string[]): string | null {
   );
   const paying = open.find(({ netGain }) => netGain > 0);
   if (paying && "check" in paying) return paying.check;
-  const { spot, bench } = lookingOn(looking, looks);
+  const { spot, bench } = lookingOn(looking, looks, BOOK);
   for (const list of [spot, bench])
     if (list.netGain > 0) return list.checks.find((id) => bike.levels.has(id)) ?? null;
   const owed = open.find((look) => look.owed);

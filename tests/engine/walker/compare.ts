@@ -121,14 +121,14 @@ const OUTSTANDING: readonly {
   readonly within: number;
 }[] = [
   {
-    course: /^(A5|orange-racer) (restore|make-safe)$/,
+    course: /^((A5|orange-racer) (restore|make-safe)|A7 restore)$/,
     what: /^hours mean$/,
     because:
       "a job is spared where its assumed fault is absent, and must be done after all where another fault's cure builds on it",
     within: 0.015,
   },
   {
-    course: /^((yellow-folder|A8) make-safe|orange-racer break-for-parts)$/,
+    course: /^(yellow-folder|A8) make-safe$/,
     what: /^(margin|loss)/,
     because:
       "a quantile falls where two branches meet, and only three moments of each one's money out are kept",

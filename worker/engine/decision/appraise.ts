@@ -22,20 +22,26 @@ import { type OpenFind, type StoppedFind, type WeighedFind, weighFind } from "./
  * @throws DomainError with an RFC 6901 pointer into the request
  */
 export function appraise(request: AppraisalRequest, book: Book): Appraisal {
-  return reportFind(weighFind(request, book), book);
+  const find = weighFind(request, book);
+  const report = reportFind(find, book);
+  if (find.stop) return { ...report, lookingOn: null };
+  const looking = lookingAt(find, bestCourse(find.courses, find.situation));
+  return { ...report, lookingOn: lookingOn(looking, report.nextChecks, book) };
 }
 
+/** What is told of a find among others: all but whether to look on, which nothing else hangs on. */
+export type Report = Omit<Appraisal, "lookingOn">;
+
 /** The answer for a find that was weighed. */
-export function reportFind(weighed: WeighedFind, book: Book): Appraisal {
+export function reportFind(weighed: WeighedFind, book: Book): Report {
   return weighed.stop ? stopped(weighed, book) : decided(weighed, book);
 }
 
-function decided(find: OpenFind, book: Book): Appraisal {
+function decided(find: OpenFind, book: Book): Report {
   const { settled, inspection, situation, courses } = find;
   const best = bestCourse(courses, situation);
   const { sensitivity, ...sureness } = trustIn(best, courses, situation);
-  const looking = lookingAt(find, best);
-  const looks = nextChecks(looking, book);
+  const looks = nextChecks(lookingAt(find, best), book);
   const look = lookFirst(looks, settled, book);
   return {
     ...head(settled),
@@ -52,7 +58,6 @@ function decided(find: OpenFind, book: Book): Appraisal {
       ...sureness,
     },
     nextChecks: looks,
-    lookingOn: lookingOn(looking, looks),
     sensitivity,
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, courses, book),
@@ -60,7 +65,7 @@ function decided(find: OpenFind, book: Book): Appraisal {
 }
 
 /** No money figure is given: do not pay, do not bargain. */
-function stopped(find: StoppedFind, book: Book): Appraisal {
+function stopped(find: StoppedFind, book: Book): Report {
   const { settled, inspection, stop } = find;
   return {
     ...head(settled),
@@ -80,7 +85,6 @@ function stopped(find: StoppedFind, book: Book): Appraisal {
       courseByGoal: [],
     },
     nextChecks: [],
-    lookingOn: null,
     sensitivity: [],
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, [], book),

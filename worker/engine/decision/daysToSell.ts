@@ -2,6 +2,7 @@ import { curveOf } from "../selling/demand/goingRates.ts";
 import { seasonsOf } from "../selling/demand/season.ts";
 import { demandOf, expectedWeeks, usualFallback } from "../selling/demand/wholeSale.ts";
 import type { CourseId } from "../service/operation.ts";
+import { mixtureBand } from "../valuation/valueBand.ts";
 import { STATE_OF, saleOutlook } from "./saleOutlook.ts";
 import type { Situation } from "./situation.ts";
 import type { WeighedCourse } from "./weighedCourse.ts";
@@ -32,7 +33,7 @@ export function daysToSell(
       month: settled.month,
       priceLevel: settled.priceLevel,
       fee: settled.fee,
-      fallback: usualFallback(selling, usualHaggling, Math.exp(one.logMedian), parts).terms,
+      fallback: usualFallback(selling, usualHaggling, mixtureBand(one, other, chance).p50, parts).terms,
     },
     selling,
   );

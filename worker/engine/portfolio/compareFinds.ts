@@ -1,5 +1,5 @@
 import type { Appraisal } from "../decision/appraisal.ts";
-import { reportFind } from "../decision/appraise.ts";
+import { type Report, reportFind } from "../decision/appraise.ts";
 import type { Book } from "../decision/book.ts";
 import { netBenefitOf, type Worth } from "../decision/choice.ts";
 import { weighFind } from "../decision/weighFind.ts";
@@ -57,13 +57,13 @@ function lookAt(
   }
 }
 
-function tell(id: string, appraisal: Appraisal): ComparedFind {
-  const { decision, courses, looked, readiness, hidden, soFar, cautions, unconverted } = appraisal;
+function tell(id: string, report: Report): ComparedFind {
+  const { decision, courses, looked, readiness, hidden, soFar, cautions, unconverted } = report;
   return {
     id,
     decision,
     courses: courses.map(({ plan: _, ...course }) => course),
-    value: appraisal.value && inShort(appraisal.value),
+    value: report.value && inShort(report.value),
     looked,
     readiness,
     hidden,

@@ -1,20 +1,25 @@
 import type { Check } from "../../inspection/check.ts";
 import type { Money } from "../../quantity.ts";
+import type { Book } from "../book.ts";
 import { drawLevels, SCENARIO_COUNT } from "../scenarioDraws.ts";
 import type { Situation } from "../situation.ts";
-import { answerOf } from "./levelOutlook.ts";
+import { answerOf, type LevelOutlook } from "./levelOutlook.ts";
 import type { Looking } from "./looking.ts";
 import type { LookingOn, LookList, NextCheck, UnmadeCheck } from "./nextCheck.ts";
+import { planningAnew } from "./planningAnew.ts";
 import { sampleInformation } from "./sampleInformation.ts";
 
+/** A list so long that all of it good makes another plan. */
+const MANY = 4;
+
 /** Whether to look on: single looks, and all that is left in one place together. */
-export function lookingOn(looking: Looking, looks: readonly NextCheck[]): LookingOn {
-  const spot = listAt("spot", looking, looks);
+export function lookingOn(looking: Looking, looks: readonly NextCheck[], book: Book): LookingOn {
+  const spot = listAt("spot", looking, looks, book);
   const enough = spot.netGain <= 0 && looks.every(({ netGain }) => netGain <= 0);
-  return { spot, bench: listAt("bench", looking, looks), enough };
+  return { spot, bench: listAt("bench", looking, looks, book), enough };
 }
 
-function listAt(where: Check["where"], looking: Looking, looks: readonly NextCheck[]): LookList {
+function listAt(where: Check["where"], looking: Looking, looks: readonly NextCheck[], book: Book): LookList {
   const { settled, unseen } = looking.find.situation;
   const list = looks.filter(
     (look): look is UnmadeCheck =>
@@ -22,34 +27,39 @@ function listAt(where: Check["where"], looking: Looking, looks: readonly NextChe
   );
   const checks = list.map(({ check }) => check);
   const minutes = list.reduce((sum, look) => sum + look.minutes, 0);
-  const single = Math.max(0, ...list.map((look) => look.sampleInformation));
-  const worth = list.length > 1 ? Math.max(single, together(checks, looking)) : single;
-  return {
-    checks,
-    minutes,
-    sampleInformation: worth,
-    netGain: worth - (minutes * settled.workshop.hourlyGoal) / 60,
-  };
+  const cost = (minutes * settled.workshop.hourlyGoal) / 60;
+  let worth = Math.max(0, ...list.map((look) => look.sampleInformation));
+  if (list.length > 1) {
+    const draws = drawsOf(checks, looking.find.situation);
+    const outlooks = together(checks, draws, looking);
+    worth = Math.max(worth, worthOf(outlooks, looking));
+    if (worth <= cost && where === "spot" && list.length >= MANY)
+      worth = Math.max(worth, worthOf(planningAnew(outlooks, checks, draws, looking, book), looking));
+  }
+  return { checks, minutes, sampleInformation: worth, netGain: worth - cost };
 }
 
-/**
- * Checks known together. Their levels are drawn with the history that links them, each draw an answer; what is not among them stays as uncertain as the draw
- * leaves it.
- */
-function together(checks: readonly string[], { find, begun, outlookOf }: Looking): Money {
-  const outlook = outlookOf(checks)!;
-  const { faults } = find.situation.unseen;
-  const places = checks.map((id) => faults.findIndex(({ check }) => check.id === id));
-  const answers = Array.from({ length: SCENARIO_COUNT }, (_, index) => {
-    const drawn = ranksDrawn(index, find.situation);
-    const ranks = places.map((place) => drawn[place]!);
-    return answerOf(outlook(ranks, 1 / SCENARIO_COUNT), begun);
-  });
-  return sampleInformation(answers);
-}
-
-function ranksDrawn(index: number, { unseen }: Situation): Int8Array {
+/** Levels of the checks, drawn 128 times with the history that links them. */
+function drawsOf(checks: readonly string[], { unseen }: Situation): readonly (readonly number[])[] {
+  const places = checks.map((id) => unseen.faults.findIndex(({ check }) => check.id === id));
   const count = unseen.faults.length;
-  const into = { ranks: new Int8Array(count), within: new Float64Array(count) };
-  return drawLevels(index, unseen, into).ranks;
+  return Array.from({ length: SCENARIO_COUNT }, (_, index) => {
+    const into = { ranks: new Int8Array(count), within: new Float64Array(count) };
+    const { ranks } = drawLevels(index, unseen, into);
+    return places.map((place) => ranks[place]!);
+  });
+}
+
+/** Checks known together, an outlook a draw; what is not among them stays as uncertain as the draw leaves it. */
+function together(
+  checks: readonly string[],
+  draws: readonly (readonly number[])[],
+  { outlookOf }: Looking,
+): readonly LevelOutlook[] {
+  const outlook = outlookOf(checks)!;
+  return draws.map((ranks) => outlook(ranks, 1 / draws.length));
+}
+
+function worthOf(outlooks: readonly LevelOutlook[], { begun }: Looking): Money {
+  return sampleInformation(outlooks.map((one) => answerOf(one, begun)));
 }

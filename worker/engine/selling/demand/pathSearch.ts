@@ -51,9 +51,8 @@ export class PathSearch {
 
   /** Sets the prices from the last week to the first, each as the others stand, by a rule that never picks one of less value. */
   sweep(pick: Pick): void {
-    const { weeks, fallback } = this.#problem;
-    this.#end = weeks;
-    this.#carryingOn.set(fallback.subarray(weeks * this.#nodes), weeks * this.#nodes);
+    const { weeks } = this.#problem;
+    this.#giveUpAt(weeks);
     for (let week = weeks - 1; week >= 0; week--) {
       this.#prices[week] = pick(this.#about(week), this.#prices[week]!);
       this.#look(week);
@@ -112,7 +111,7 @@ export class PathSearch {
 
   /** All that follows from the prices. */
   #follow(): number {
-    const { weeks, weights, fallback } = this.#problem;
+    const { weeks, weights } = this.#problem;
     const nodes = this.#nodes;
     for (let week = 0; week < weeks; week++) {
       this.#look(week);
@@ -120,8 +119,7 @@ export class PathSearch {
       for (let node = 0, at = week * nodes; node < nodes; node++, at++)
         this.#reach[at + nodes] = this.#reach[at]! * left[node]!;
     }
-    this.#end = weeks;
-    this.#carryingOn.set(fallback.subarray(weeks * nodes), weeks * nodes);
+    this.#giveUpAt(weeks);
     for (let week = weeks - 1; week >= 0; week--) this.#lookBack(week);
     return weights.reduce((sum, weight, node) => sum + weight * this.#carryingOn[node]!, 0);
   }
@@ -141,8 +139,14 @@ export class PathSearch {
       carryingOn[at] = gain[node]! + left[node]! * carryingOn[at + nodes]!;
       added += this.#reach[at]! * (carryingOn[at]! - fallback[at]!);
     }
-    if (week === 0 || added >= 0) return;
+    if (week === 0 || this.#problem.toTheEnd || added >= 0) return;
+    this.#giveUpAt(week);
+  }
+
+  /** The fallback is taken at the start of this week. */
+  #giveUpAt(week: number): void {
+    const start = week * this.#nodes;
     this.#end = week;
-    carryingOn.set(fallback.subarray(week * nodes, (week + 1) * nodes), week * nodes);
+    this.#carryingOn.set(this.#problem.fallback.subarray(start, start + this.#nodes), start);
   }
 }

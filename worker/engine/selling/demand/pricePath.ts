@@ -1,5 +1,7 @@
-import { bestNear, bestOnScale, type PriceRange } from "./bestPrice.ts";
-import { PathSearch, type Pick } from "./pathSearch.ts";
+import type { PriceRange } from "./bestPrice.ts";
+import { bestEnd, givingUpIsOpen } from "./givingUp.ts";
+import { pathFrom } from "./pathFrom.ts";
+import { PathSearch } from "./pathSearch.ts";
 import type { SaleWeeks } from "./saleWeek.ts";
 
 /** A sale to be planned, over going rates known by weighted nodes. */
@@ -11,6 +13,8 @@ export interface PathProblem {
   readonly fallback: Float64Array;
   /** Prices to look at. */
   readonly range: PriceRange;
+  /** The fallback is taken after the last week and not before. */
+  readonly toTheEnd?: boolean;
 }
 
 /** Prices week by week, and what follows from them. */
@@ -35,37 +39,17 @@ export interface Search {
   readonly last?: "whole" | "near";
 }
 
-/** Steps after which the search is ended in any case. */
-const MOST_STEPS = 100;
-/** A step that adds a smaller share of the worth ends the search. */
-const NEGLIGIBLE = 1e-9;
-
 /**
  * The path of prices, and the week to give up, that make the worth as large as can be.
  *
  * The only news before a sale is that it has not come yet, so a path fixed beforehand loses nothing by the going rate being uncertain. With one going
  * rate it is dynamic programming backwards, exact in one sweep. With several, the worth is, in the price of one week alone, a sum of that recursion over the
  * going rates, each weighed by its chance to be unsold by then: sweeps backwards over the whole range of prices in turn with Newton's steps for all
- * prices at once, until neither adds anything.
+ * prices at once, until neither adds anything. Where some going rates would do better to give up sooner than others, other weeks to give up are tried too.
  */
-export function optimalPath(problem: PathProblem, { start, last = "whole" }: Search = {}): PricePath {
-  const { weeks, range } = problem;
-  const middle = Math.sqrt(range.lowest * range.highest);
-  const whole: Pick = (worth, now) => bestOnScale(worth, now, range);
-  const near: Pick = (worth, now) => bestNear(worth, now, range);
-  const search = new PathSearch(problem, start ?? new Float64Array(weeks).fill(middle));
-  const adds = (before: number) => search.worth - before > NEGLIGIBLE * Math.abs(search.worth);
-  if (start === undefined) search.sweep(whole);
-  for (let step = 0; step < MOST_STEPS; step++) {
-    const before = search.worth;
-    if (!search.newton()) search.sweep(near);
-    if (adds(before)) continue;
-    if (last === "near") break;
-    const settled = search.worth;
-    search.sweep(whole);
-    if (!adds(settled)) break;
-  }
-  return search.path();
+export function optimalPath(problem: PathProblem, search: Search = {}): PricePath {
+  const found = pathFrom(problem, search);
+  return givingUpIsOpen(problem, found) ? bestEnd(problem, found) : found;
 }
 
 /** What given prices come to, with the best week to give up. */
