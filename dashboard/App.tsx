@@ -1,5 +1,4 @@
 import { DescribePage } from "./pages/DescribePage.tsx";
-import { FindPage } from "./pages/FindPage.tsx";
 import { FindsPage } from "./pages/FindsPage.tsx";
 import { Heading } from "./parts/Heading.tsx";
 import { Later } from "./parts/Later.tsx";
@@ -63,7 +62,7 @@ function Page() {
     case "finds":
       return <FindsPage />;
     case "find":
-      return <FindPage id={here.id} />;
+      return <Later title="A find" load={findPage} />;
     case "listing":
       return <Later title="What to ask" load={listingPage} />;
     case "stand":
@@ -89,6 +88,7 @@ function Page() {
   }
 }
 
+const findPage = () => import("./pages/FindPage.tsx").then(({ FindPage }) => FindPage);
 const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
 const standPage = () => import("./pages/StandPage.tsx").then(({ StandPage }) => StandPage);
 const spotPage = () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => SpotPage);
