@@ -23,7 +23,7 @@ export function App() {
 }
 
 /** Pages without an answer, and those that say themselves where theirs was worked out. */
-const NOT_OF_FINDS: readonly Route["page"][] = ["nowhere", "prices", "sheets", "together", "shared"];
+const NOT_OF_FINDS: readonly Route["page"][] = ["nowhere", "prices", "sheets", "together", "shared", "spot"];
 
 /** Whether a page shows the answers about finds kept here, and nothing but them. */
 function hasFinds({ page }: Route): boolean {

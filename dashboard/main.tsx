@@ -5,6 +5,7 @@ import "./style/chart.css";
 import "./style/find.css";
 import "./style/form.css";
 import "./style/prices.css";
+import "./style/term.css";
 import "./style/status.css";
 import { render } from "preact";
 import { App } from "./App.tsx";

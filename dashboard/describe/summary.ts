@@ -65,6 +65,6 @@ export function foundBy(
 const lowerUnless = (first: string, text: string) => (first === "" ? text : uncapital(text));
 
 /** Bead seats are named in millimetres the world over. */
-function lengthsOf({ measurement }: Pick<Check, "measurement">, lengths: LengthUnit): LengthUnit {
+export function lengthsOf({ measurement }: Pick<Check, "measurement">, lengths: LengthUnit): LengthUnit {
   return measurement?.derivation.kind === "bead-seat" ? "mm" : lengths;
 }

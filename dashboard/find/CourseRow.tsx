@@ -1,4 +1,5 @@
 import type { Appraisal, CourseOutcome } from "../api/types.ts";
+import { Explained } from "../parts/Term.tsx";
 import { CourseName } from "../signs/CourseSign.tsx";
 import { changeWords, courseFacts } from "../words/courseFacts.ts";
 import { rate } from "../words/money.ts";
@@ -8,10 +9,12 @@ interface CourseRowProps {
   readonly course: CourseOutcome;
   readonly appraisal: Appraisal;
   readonly goal: number;
+  /** The first that says what changing course later is worth: there the word is explained. */
+  readonly explains: boolean;
 }
 
 /** One course: its name, rate and range, the place of its dots, and what they come to. */
-export function CourseRow({ course, appraisal, goal }: CourseRowProps) {
+export function CourseRow({ course, appraisal, goal, explains }: CourseRowProps) {
   const { currency, decision, courses } = appraisal;
   const decided = course.course === decision.course;
   const figures = course.marginPerHour;
@@ -28,7 +31,11 @@ export function CourseRow({ course, appraisal, goal }: CourseRowProps) {
       </div>
       <div class="plot" />
       <p class="small">{courseFacts(course, courses, decided, goal, currency)}</p>
-      {change !== null && <p class="small">{change}</p>}
+      {change !== null && (
+        <p class="small">
+          {explains ? <Explained text={change} words={/change course/} of="right-to-change" /> : change}
+        </p>
+      )}
     </li>
   );
 }

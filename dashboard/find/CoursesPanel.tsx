@@ -10,7 +10,7 @@ import { TableDetails } from "../parts/TableDetails.tsx";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
 import { capital, listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { missWords } from "../words/courseFacts.ts";
+import { changeWords, missWords } from "../words/courseFacts.ts";
 import { money, rate } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { between, moneyRange } from "../words/range.ts";
@@ -49,6 +49,7 @@ export function CoursesPanel({
     }),
     [courses, scale],
   );
+  const explaining = courses.find((course) => changeWords(course, currency) !== null);
   const title = coursesTitle(courses, decision.course, goal, currency);
   return (
     <section class="panel" aria-labelledby="courses-title">
@@ -57,7 +58,13 @@ export function CoursesPanel({
       <div class={dimmed ? "plotbox dim" : "plotbox"}>
         <ol class="courses">
           {courses.map((course) => (
-            <CourseRow key={course.course} course={course} appraisal={appraisal} goal={goal} />
+            <CourseRow
+              key={course.course}
+              course={course}
+              appraisal={appraisal}
+              goal={goal}
+              explains={course === explaining}
+            />
           ))}
         </ol>
         <PlotLayer

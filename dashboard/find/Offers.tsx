@@ -1,4 +1,5 @@
 import type { CourseOutcome } from "../api/types.ts";
+import { Term } from "../parts/Term.tsx";
 import { capital } from "../words/count.ts";
 import { goalMoney, money, priceWords } from "../words/money.ts";
 import { spentWords } from "../words/soFar.ts";
@@ -14,7 +15,15 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
     <div class="offers">
       {most !== null && !paid && (
         <div>
-          <b>{most > 0 ? `Pay at most ${money(most, currency)}` : "Not even for nothing"}</b>
+          <b>
+            {most > 0 ? (
+              <>
+                <Term of="walk-away">Pay at most</Term> {money(most, currency)}
+              </>
+            ) : (
+              "Not even for nothing"
+            )}
+          </b>
           <span class="small">
             {most > 0
               ? `${price === undefined ? "" : `They ask ${priceWords(price, currency)}. `}At ${money(most, currency)} you earn just your ${goalMoney(goal, currency)} an hour.`

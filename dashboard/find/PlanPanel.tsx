@@ -7,11 +7,11 @@ import { money, roundMoney, roundTo } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { LEFT_AS_THEY_ARE } from "../words/plan.ts";
 import { between, moneyRange } from "../words/range.ts";
-import { limitsElsewhere, stopWords } from "../words/stopLimit.ts";
+import { isWorthTelling, limitsElsewhere, stopWords } from "../words/stopLimit.ts";
 import { bareHours, minutes } from "../words/time.ts";
 import { planTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
-import { PlanSteps } from "./PlanSteps.tsx";
+import { PlanSteps, StopTerm } from "./PlanSteps.tsx";
 import { ShoppingList } from "./ShoppingList.tsx";
 
 interface PlanPanelProps {
@@ -78,6 +78,7 @@ export function PlanPicks(props: {
 function Rest({ plan, currency, names }: { plan: ReportedPlan; currency: string; names: Names }) {
   const { allowance, disclosed } = plan;
   const elsewhere = limitsElsewhere(plan);
+  const explaining = plan.stopLimits.find(isWorthTelling);
   return (
     <>
       {(roundTo(allowance.minutes, 1) > 0 || roundMoney(allowance.money) > 0) && (
@@ -88,7 +89,7 @@ function Rest({ plan, currency, names }: { plan: ReportedPlan; currency: string;
       )}
       {elsewhere.map((limit) => (
         <p key={limit.operation} class="small">
-          {stopWords(limit, currency)}
+          {limit === explaining ? <StopTerm limit={limit} currency={currency} /> : stopWords(limit, currency)}
         </p>
       ))}
       {disclosed.length > 0 && (

@@ -1,4 +1,5 @@
 import type { PlannedOperation, ReportedPlan, StopLimit } from "../api/types.ts";
+import { Explained } from "../parts/Term.tsx";
 import { listed } from "../words/count.ts";
 import { money } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
@@ -17,6 +18,7 @@ const dearest = (plan: ReportedPlan) => Math.max(1, ...plan.operations.map(spent
 
 /** The work of a plan in working order, each job with its minutes and money as lengths on common scales. */
 export function PlanSteps({ plan, names, currency }: { plan: ReportedPlan; names: Names; currency: string }) {
+  const explaining = plan.stopLimits.find(isWorthTelling);
   return (
     <ol class="plan">
       {plan.operations.map((operation) => (
@@ -27,6 +29,7 @@ export function PlanSteps({ plan, names, currency }: { plan: ReportedPlan; names
           dearest={dearest(plan)}
           names={names}
           currency={currency}
+          explains={explaining?.operation === operation.operation}
           stop={plan.stopLimits.find(
             (limit) => limit.operation === operation.operation && isWorthTelling(limit),
           )}
@@ -45,9 +48,11 @@ interface StepProps {
   readonly currency: string;
   /** When to give up on it, where its end is open. */
   readonly stop: StopLimit | undefined;
+  /** The first limit of the plan stands here: the word is explained. */
+  readonly explains: boolean;
 }
 
-function Step({ operation, longest, dearest, names, currency, stop }: StepProps) {
+function Step({ operation, longest, dearest, names, currency, stop, explains }: StepProps) {
   const cost = spent(operation);
   return (
     <li>
@@ -71,9 +76,18 @@ function Step({ operation, longest, dearest, names, currency, stop }: StepProps)
         </summary>
         <StepFacts operation={operation} names={names} />
       </details>
-      {stop !== undefined && <p class="stopat">{stopWords(stop, currency)}</p>}
+      {stop !== undefined && (
+        <p class="stopat">
+          {explains ? <StopTerm limit={stop} currency={currency} /> : stopWords(stop, currency)}
+        </p>
+      )}
     </li>
   );
+}
+
+/** A limit with its word explained. */
+export function StopTerm({ limit, currency }: { limit: StopLimit; currency: string }) {
+  return <Explained text={stopWords(limit, currency)} words={/Stop trying/} of="stop-limit" />;
 }
 
 /** Why a job is in the plan, what it uses, its torque, and the check that proves it done. */

@@ -1,3 +1,4 @@
+import { Explained } from "../parts/Term.tsx";
 import { withMoney } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { withHours } from "../words/time.ts";
@@ -11,24 +12,32 @@ export function Reasons({ reasons, currency }: { reasons: readonly string[]; cur
   // A fold for a single line would hide it for nothing.
   const open = told.length === OPEN_REASONS + 1 ? told.length : OPEN_REASONS;
   const rest = told.slice(open);
+  const explained = told.find((reason) => AFTER_HOURS.test(reason));
   return (
     <>
-      <ReasonList reasons={told.slice(0, open)} />
+      <ReasonList reasons={told.slice(0, open)} explained={explained} />
       {rest.length > 0 && (
         <details>
           <summary>More reasons ({rest.length})</summary>
-          <ReasonList reasons={rest} />
+          <ReasonList reasons={rest} explained={explained} />
         </details>
       )}
     </>
   );
 }
 
-function ReasonList({ reasons }: { reasons: readonly string[] }) {
+/** What a reason says of the margin less the hours at the goal. */
+const AFTER_HOURS = /after your hours[^,]*/;
+
+/** @param explained the first that names what is left after the hours: there the word is explained */
+function ReasonList(props: { reasons: readonly string[]; explained: string | undefined }) {
+  const { reasons, explained } = props;
   return (
     <ul class="reasons">
       {reasons.map((reason) => (
-        <li key={reason}>{reason}</li>
+        <li key={reason}>
+          {reason === explained ? <Explained text={reason} words={AFTER_HOURS} of="net-benefit" /> : reason}
+        </li>
       ))}
     </ul>
   );

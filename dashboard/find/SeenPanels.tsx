@@ -1,4 +1,6 @@
+import type { ComponentChildren } from "preact";
 import type { Appraisal, ReportedFinding } from "../api/types.ts";
+import { Term } from "../parts/Term.tsx";
 import { Warning } from "../signs/Warning.tsx";
 import { listed, uncapital } from "../words/count.ts";
 import { plain, sentence } from "../words/plain.ts";
@@ -17,6 +19,11 @@ export function ReadinessPanel({ appraisal, names }: { appraisal: Appraisal; nam
         ids={owed}
         names={names}
         folded={owed.length > 6}
+        note={
+          <>
+            <Term of="owed">Owed</Term>: no fault is known there, but nobody has looked.
+          </>
+        }
       />
       {appraisal.readiness.ready && (
         <p class="small">The checks screen the bike; they do not certify it. The final check still stands.</p>
@@ -25,15 +32,24 @@ export function ReadinessPanel({ appraisal, names }: { appraisal: Appraisal; nam
   );
 }
 
-function NameList(props: { title: string; ids: readonly string[]; names: Names; folded?: boolean }) {
-  const { title, ids, names, folded } = props;
+function NameList(props: {
+  title: string;
+  ids: readonly string[];
+  names: Names;
+  folded?: boolean;
+  note?: ComponentChildren;
+}) {
+  const { title, ids, names, folded, note } = props;
   if (ids.length === 0) return null;
   const list = (
-    <ul class="bullets">
-      {ids.map((id) => (
-        <li key={id}>{names.check(id)}</li>
-      ))}
-    </ul>
+    <>
+      {note !== undefined && <p class="small">{note}</p>}
+      <ul class="bullets">
+        {ids.map((id) => (
+          <li key={id}>{names.check(id)}</li>
+        ))}
+      </ul>
+    </>
   );
   if (folded !== true) {
     return (

@@ -1,5 +1,6 @@
 import type { Appraisal, CourseId, CourseOutcome } from "../api/types.ts";
 import { hardlyLooked, standing } from "../courses/standing.ts";
+import { Explained, Term } from "../parts/Term.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
 import { addedHours } from "../words/addedHours.ts";
@@ -59,6 +60,9 @@ export function VerdictPanel(props: Shown & { sellAt: string | null }) {
   );
 }
 
+/** "last 6 h", "6 h more". */
+const ADDED_HOURS = /last \S+ h|\S+ h more/;
+
 function Rate(props: { shown: CourseOutcome; verdict: CourseId; appraisal: Appraisal; goal: number }) {
   const { shown, verdict, appraisal, goal } = props;
   const figures = shown.marginPerHour ?? { rate: 0, p10: 0, p90: 0 };
@@ -72,7 +76,7 @@ function Rate(props: { shown: CourseOutcome; verdict: CourseId; appraisal: Appra
       <p class="big">
         <span class="say">{rate(figures.rate, currency)}</span>{" "}
         <span>
-          an hour, likely between{" "}
+          <Term of="margin-per-hour">an hour</Term>, <Term of="likely-between">likely between</Term>{" "}
           <b class="nowrap">{rateRange(figures.p10, figures.p90, currency).replace(" to ", " and ")}</b>
         </span>
       </p>
@@ -85,7 +89,8 @@ function Rate(props: { shown: CourseOutcome; verdict: CourseId; appraisal: Appra
       />
       <p class="small">
         8 outcomes in 10 lie in the bar. Misses your {goalMoney(goal, currency)}{" "}
-        {outOf(shown.belowGoalProbability ?? 0, 10)}.{added !== null && ` ${sentence(added)}`}
+        {outOf(shown.belowGoalProbability ?? 0, 10)}.{" "}
+        {added !== null && <Explained text={sentence(added)} words={ADDED_HOURS} of="added-hours" />}
       </p>
     </>
   );

@@ -38,8 +38,11 @@ export function FindsPage() {
         <Heading title="Finds">{title}</Heading>
         {!waiting && (
           <div class="acts">
-            <a class="btn" href="/describe">
-              Describe a find
+            <a class="btn" href="/spot">
+              Look at a bike
+            </a>
+            <a class="btn quiet" href="/describe">
+              Describe one
             </a>
             <a class="btn quiet" href="/together">
               Which together

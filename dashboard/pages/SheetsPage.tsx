@@ -6,6 +6,7 @@ import { InspectionSheet } from "../sheets/InspectionSheet.tsx";
 import { inspectionSheet, NOTHING_SEEN, toolsFor } from "../sheets/inspection.ts";
 import { printSheets } from "../sheets/printSheets.tsx";
 import { reference } from "../state/reference.ts";
+import { lengthUnit } from "../state/units.ts";
 import { describedKind } from "../words/description.ts";
 import { sheetCount } from "../words/sheets.ts";
 import { Waiting } from "./findStates.tsx";
@@ -22,7 +23,7 @@ export function SheetsPage() {
 
 function Blank({ known }: { known: Reference }) {
   const [attributes, setAttributes] = useState<Partial<Record<AttributeName, string>>>({});
-  const groups = inspectionSheet(known, attributes, NOTHING_SEEN);
+  const groups = inspectionSheet(known, attributes, NOTHING_SEEN, lengthUnit.value);
   const rows = groups.flatMap((group) => group.rows);
   const minutes = rows.reduce((sum, row) => sum + row.minutes, 0);
   const kind = attributes.category === undefined ? "" : describedKind(attributes, known);

@@ -13,5 +13,5 @@ export function WorkedOut({ askings }: { askings: readonly Answering[] }) {
   if (askings.some(({ answer, fault }) => answer.value === null && fault.value === null)) return null;
   const here = askings.filter(({ answer }) => answer.value !== null).map((asking) => asking.here.value);
   if (here.length === 0) return null;
-  return <p class="page workedout">{whereWorkedOut(here, thisDevice())}</p>;
+  return <footer class="page workedout">{whereWorkedOut(here, thisDevice())}</footer>;
 }

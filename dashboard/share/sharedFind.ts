@@ -14,7 +14,7 @@ export interface SharedFind {
   readonly copyOf?: string;
 }
 
-/** A find without what is the workshop's own affair: what was paid, spent, done and bought, the way there, the month of sale. */
+/** A find without what is the workshop's own affair: what was paid, spent, done and bought, and the way there. */
 export function sharedFind(find: Find, own: OwnFind | undefined): SharedFind {
   const origin = find.copyOf ?? find.id;
   return {
@@ -25,7 +25,7 @@ export function sharedFind(find: Find, own: OwnFind | undefined): SharedFind {
 }
 
 function passedOn(answers: Answers): Answers {
-  const { price, paid, travelMinutes: _t, travelCost: _c, month: _m, soFar: _s, ...rest } = answers;
+  const { price, paid, travelMinutes: _t, travelCost: _c, soFar: _s, ...rest } = answers;
   return { ...rest, ...(price === undefined || paid === true ? {} : { price }) };
 }
 

@@ -1,6 +1,7 @@
 import type { CourseOutcome } from "../api/types.ts";
 import { namesIn } from "../find/names.ts";
 import { isInvented } from "../finds/ownership.ts";
+import { lengthUnit } from "../state/units.ts";
 import { factsLine } from "../words/description.ts";
 import { INVENTED, INVENTED_FIND, type SheetId } from "../words/sheets.ts";
 import { InspectionSheet } from "./InspectionSheet.tsx";
@@ -29,7 +30,7 @@ export function FindSheets({ find, known, appraisal, body, ownParts, sheets, cou
     findings: appraisal.findings,
     owed: appraisal.readiness.owed,
   };
-  const groups = inspectionSheet(known, body.find, seen);
+  const groups = inspectionSheet(known, body.find, seen, lengthUnit.value);
   return (
     <>
       {sheets.includes("inspection") && (
@@ -54,6 +55,7 @@ export function FindSheets({ find, known, appraisal, body, ownParts, sheets, cou
           currency={appraisal.currency}
           known={known}
           body={body}
+          lengths={lengthUnit.value}
           ownParts={ownParts}
         />
       )}

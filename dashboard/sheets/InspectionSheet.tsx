@@ -83,15 +83,11 @@ function Figures({ blank, wheels }: { blank: BlankRow; wheels: readonly Wheel[] 
   return (
     <p class="figures">
       <span>{blank.label}</span>
-      {wheels.map((wheel) => {
-        const value = blank.filled[wheel];
-        return (
-          <span key={wheel} class="fill">
-            {LETTER[wheel]} <span class="rule">{value === undefined ? "" : figure(value, 2)}</span>{" "}
-            {blank.unit}
-          </span>
-        );
-      })}
+      {wheels.map((wheel) => (
+        <span key={wheel} class="fill">
+          {LETTER[wheel]} <span class="rule">{blank.filled[wheel] ?? ""}</span> {blank.unit}
+        </span>
+      ))}
     </p>
   );
 }

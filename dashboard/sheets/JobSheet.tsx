@@ -1,14 +1,16 @@
-import type { Appraisal, CourseOutcome, PlannedOperation, Reference, ReportedPlan } from "../api/types.ts";
+import type { Appraisal, CourseOutcome, Reference, ReportedPlan } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
-import { capital, listed } from "../words/count.ts";
+import { listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { sentence } from "../words/plain.ts";
-import { amountWords, DECIDE_AGAIN, jobName, jobTags, LEFT_AS_THEY_ARE, torqueWords } from "../words/plan.ts";
+import { LEFT_AS_THEY_ARE } from "../words/plan.ts";
 import { between } from "../words/range.ts";
-import { beforeRiding, FINAL_CHECK, SCREENS, SHEETS } from "../words/sheets.ts";
-import { isWorthTelling, limitsElsewhere, stopWords } from "../words/stopLimit.ts";
+import { SHEETS } from "../words/sheets.ts";
+import { limitsElsewhere, stopWords } from "../words/stopLimit.ts";
 import { bareHours, minutes } from "../words/time.ts";
 import { Box } from "./Box.tsx";
+import { JobStep } from "./JobStep.tsx";
+import { Readiness } from "./Readiness.tsx";
 import { SheetHead } from "./SheetHead.tsx";
 
 export interface JobSheetProps {
@@ -54,7 +56,7 @@ export function JobSheet(props: JobSheetProps) {
       <h2>The work, in order</h2>
       <ol class="steps">
         {plan.operations.map((operation) => (
-          <Step
+          <JobStep
             key={`${operation.operation} ${operation.position}`}
             operation={operation}
             plan={plan}
@@ -92,61 +94,8 @@ function Cautions({ cautions }: Pick<Appraisal, "cautions">) {
   );
 }
 
-interface StepProps {
-  readonly operation: PlannedOperation;
-  readonly plan: ReportedPlan;
-  readonly names: Names;
-  readonly currency: string;
-}
-
-function Step({ operation, plan, names, currency }: StepProps) {
-  const { because, parts, torque, proof, redecide, assumed } = operation;
-  const stop = plan.stopLimits.find(
-    (limit) => limit.operation === operation.operation && isWorthTelling(limit),
-  );
-  const what = listed(because.map(names.check));
-  const facts: readonly (readonly [string, string])[] = [
-    [
-      "Because of",
-      because.length === 0 ? "" : assumed ? `${what}: not looked at, but likelier than not` : what,
-    ],
-    ["Uses", listed(parts.map(({ name, quantity, unit }) => amountWords(name, quantity, unit)))],
-    ["Torque", torque === null ? "" : torqueWords(torque)],
-    ["Proof", proof],
-    ["Stop", stop === undefined ? "" : stopWords(stop, currency)],
-    ["Then", redecide ? `decide again: ${DECIDE_AGAIN}` : ""],
-  ];
-  return (
-    <li>
-      <p class="step">
-        <Box />
-        <b>{jobName(operation)}</b>
-        {jobTags(operation).map((tag) => (
-          <span key={tag} class="mark">
-            {tag}
-          </span>
-        ))}
-        <span class="minutes">
-          {minutes(operation.minutes)}, took <span class="rule" /> min
-        </span>
-      </p>
-      <dl>
-        {facts.map(
-          ([name, text]) =>
-            text !== "" && (
-              <div key={name} class={name === "Stop" || name === "Then" ? "halt" : ""}>
-                <dt>{name}</dt>
-                <dd>{sentence(text)}</dd>
-              </div>
-            ),
-        )}
-      </dl>
-    </li>
-  );
-}
-
 /** Limits of work that may prove needed, and faults that are left. */
-function Rest({ plan, names, currency }: Pick<StepProps, "plan" | "names" | "currency">) {
+function Rest({ plan, names, currency }: { plan: ReportedPlan; names: Names; currency: string }) {
   const limits = limitsElsewhere(plan);
   const { disclosed } = plan;
   if (limits.length + disclosed.length === 0) return null;
@@ -162,36 +111,5 @@ function Rest({ plan, names, currency }: Pick<StepProps, "plan" | "names" | "cur
         </p>
       )}
     </>
-  );
-}
-
-/** What must be cleared before anyone rides it. */
-function Readiness({ appraisal, names }: { appraisal: Appraisal; names: Names }) {
-  const { readiness, looked } = appraisal;
-  const owed = readiness.owed.filter((id) => !readiness.blocking.includes(id));
-  return (
-    <div class="readiness">
-      <h2>Before anyone rides it</h2>
-      <p>{beforeRiding(readiness, looked.applicable - looked.made)}</p>
-      <ul class="boxlist one">
-        {readiness.blocking.map((id) => (
-          <Line key={id} text={`${names.check(id)}: cured and looked at again`} />
-        ))}
-        {owed.map((id) => (
-          <Line key={id} text={`${capital(names.check(id))}: looked at`} />
-        ))}
-        <Line text={FINAL_CHECK} />
-      </ul>
-      <p>{SCREENS}</p>
-    </div>
-  );
-}
-
-function Line({ text }: { text: string }) {
-  return (
-    <li>
-      <Box />
-      <span>{text}</span>
-    </li>
   );
 }

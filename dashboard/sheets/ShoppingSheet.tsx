@@ -1,6 +1,7 @@
 import type { AppraisalBody, PlannedPart, Reference } from "../api/types.ts";
 import { capital, listed } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
+import type { LengthUnit } from "../words/length.ts";
 import { billed } from "../words/money.ts";
 import { INVENTED_PRICES, OWN_PRICES, SHEETS } from "../words/sheets.ts";
 import { Box } from "./Box.tsx";
@@ -16,15 +17,17 @@ interface ShoppingSheetProps {
   readonly currency: string;
   readonly known: Reference;
   readonly body: AppraisalBody;
+  /** How lengths that were measured are written. */
+  readonly lengths: LengthUnit;
   /** Parts that were worked out with a price of the user's own. */
   readonly ownParts: ReadonlySet<string>;
 }
 
 /** What to buy, with its price, and the sizes to find out before any of it is ordered. */
 export function ShoppingSheet(props: ShoppingSheetProps) {
-  const { bike, facts, invented, list, currency, known, body, ownParts } = props;
+  const { bike, facts, invented, list, currency, known, body, lengths, ownParts } = props;
   const total = list.reduce((sum, { price, quantity }) => sum + price * quantity, 0);
-  const sizes = sizesToMeasure(list, known, body);
+  const sizes = sizesToMeasure(list, known, body, lengths);
   const prices = list.some(({ part }) => ownParts.has(part)) ? OWN_PRICES : INVENTED_PRICES;
   return (
     <section class="shoppingsheet">

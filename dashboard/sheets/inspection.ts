@@ -2,7 +2,10 @@ import { isPerWheel } from "../answers/reading.ts";
 import type { Check, Observation, Reading, Reference, ReportedFinding } from "../api/types.ts";
 import { applicable, type Described, safetyOf, settled } from "../checks/applies.ts";
 import { isMade } from "../checks/made.ts";
+import { lengthsOf } from "../describe/summary.ts";
 import { capital, uncapital } from "../words/count.ts";
+import { figure } from "../words/figure.ts";
+import { bareLength, type LengthUnit, withLengths } from "../words/length.ts";
 import { levelWords } from "../words/plain.ts";
 
 /** What a check is ticked or measured on. */
@@ -23,8 +26,8 @@ export interface BlankRow {
   readonly id: string;
   readonly label: string;
   readonly unit: string;
-  /** What was measured already. */
-  readonly filled: Readonly<Partial<Record<Wheel, number>>>;
+  /** What was measured already, as it is written down. */
+  readonly filled: Readonly<Partial<Record<Wheel, string>>>;
 }
 
 /** A check on paper. */
@@ -63,17 +66,21 @@ export const NOTHING_SEEN: Seen = { observations: {}, findings: [], owed: [] };
 /**
  * The checks that apply to a bike, by the wheel's groups, to be filled in by hand; what was seen already is ticked.
  * @param described as far as it is; what is left out is settled by the catalogue's defaults
+ * @param lengths how lengths are written down
  */
 export function inspectionSheet(
   known: Pick<Reference, "checks" | "attributeDefaults">,
   described: Described,
   seen: Seen,
+  lengths: LengthUnit,
 ): readonly CheckGroup[] {
   const attributes = settled(described, known.attributeDefaults);
   const checks = applicable(known.checks, attributes);
   const names = [...new Set(known.checks.map(({ spoke }) => spoke))];
   return names.flatMap((name) => {
-    const rows = checks.filter(({ spoke }) => spoke === name).map((check) => rowOf(check, attributes, seen));
+    const rows = checks
+      .filter(({ spoke }) => spoke === name)
+      .map((check) => rowOf(check, attributes, seen, lengths));
     return rows.length === 0 ? [] : [{ name: capital(name), rows }];
   });
 }
@@ -84,8 +91,9 @@ export function toolsFor(known: Pick<Reference, "checks">, groups: readonly Chec
   return [...new Set(known.checks.filter(({ id }) => ids.has(id)).flatMap(({ tools }) => tools))];
 }
 
-function rowOf(check: Check, attributes: Described, seen: Seen): CheckRow {
+function rowOf(check: Check, attributes: Described, seen: Seen, wished: LengthUnit): CheckRow {
   const { id, name, how, minutes, perWheel, priority, measurement } = check;
+  const lengths = lengthsOf(check, wished);
   const wheels: readonly Wheel[] = perWheel ? ["front", "rear"] : ["bike"];
   const observation = seen.observations[id];
   const reading = (wheel: Wheel) => readingAt(observation, wheel);
@@ -100,13 +108,13 @@ function rowOf(check: Check, attributes: Described, seen: Seen): CheckRow {
   return {
     id,
     name,
-    how,
+    how: withLengths(how, lengths),
     minutes,
     wheels,
     levels: [
       ...check.levels.map((level) => ({
         id: level.id,
-        words: levelText(check, level),
+        words: withLengths(levelText(check, level), lengths),
         ticked: ticked(level.id),
         stops: safetyOf(check, level, attributes) === "block",
       })),
@@ -120,11 +128,12 @@ function rowOf(check: Check, attributes: Described, seen: Seen): CheckRow {
     blanks: (measurement?.inputs ?? []).map((input) => ({
       id: input.id,
       label: capital(input.label) + (input.optional ? " (if it is easy)" : ""),
-      unit: input.unit === "count" ? "" : input.unit,
+      unit: input.unit === "count" ? "" : input.unit === "mm" ? lengths : input.unit,
       filled: Object.fromEntries(
         wheels.flatMap((wheel) => {
           const value = reading(wheel)?.measured?.[input.id];
-          return value === undefined ? [] : [[wheel, value]];
+          if (value === undefined) return [];
+          return [[wheel, input.unit === "mm" ? bareLength(value, lengths) : figure(value, 2)]];
         }),
       ),
     })),

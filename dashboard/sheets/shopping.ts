@@ -1,7 +1,9 @@
 import { isPerWheel } from "../answers/reading.ts";
 import type { AppraisalBody, Check, Observation, PlannedPart, Reading, Reference } from "../api/types.ts";
+import { lengthsOf } from "../describe/summary.ts";
 import { capital, uncapital } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
+import { amount, type LengthUnit } from "../words/length.ts";
 
 /** A size to find out before ordering, and for which parts. */
 export interface SizeRow {
@@ -22,6 +24,7 @@ export function sizesToMeasure(
   list: readonly Pick<PlannedPart, "part" | "name">[],
   known: Pick<Reference, "parts" | "checks">,
   body: AppraisalBody,
+  lengths: LengthUnit,
 ): readonly SizeRow[] {
   const rows = new Map<string, { check: string | undefined; parts: string[] }>();
   for (const { part, name } of list) {
@@ -44,13 +47,13 @@ export function sizesToMeasure(
         what: capital(what),
         parts,
         check: check?.name ?? null,
-        known: check === undefined ? null : knownOf(check, body),
+        known: check === undefined ? null : knownOf(check, body, lengths),
       };
     });
 }
 
 /** What the description and the readings say of a check's size: "left 37.5 mm, right 38 mm", "8 sprockets". */
-function knownOf(check: Check, { find, observations }: AppraisalBody): string | null {
+function knownOf(check: Check, { find, observations }: AppraisalBody, lengths: LengthUnit): string | null {
   const described = [
     ...(check.id === "tyre-size" && find.tyreMarking !== undefined ? [`marked ${find.tyreMarking}`] : []),
     ...(check.id === "tyre-size" && find.beadSeatDiameterMm !== undefined
@@ -63,22 +66,30 @@ function knownOf(check: Check, { find, observations }: AppraisalBody): string | 
   const observation = (observations as Readonly<Record<string, Observation | undefined>> | undefined)?.[
     check.id
   ];
-  const words = [...described, ...(observation === undefined ? [] : readingWords(check, observation))];
+  const words = [
+    ...described,
+    ...(observation === undefined ? [] : readingWords(check, observation, lengthsOf(check, lengths))),
+  ];
   return words.length === 0 ? null : words.join(", ");
 }
 
-function readingWords(check: Check, observation: Observation): readonly string[] {
-  if (!isPerWheel(observation)) return measuredWords(check, observation, "");
+function readingWords(check: Check, observation: Observation, lengths: LengthUnit): readonly string[] {
+  if (!isPerWheel(observation)) return measuredWords(check, observation, "", lengths);
   return (["front", "rear"] as const).flatMap((wheel) => {
     const reading = observation[wheel];
-    return reading === undefined ? [] : measuredWords(check, reading, `${wheel}: `);
+    return reading === undefined ? [] : measuredWords(check, reading, `${wheel}: `, lengths);
   });
 }
 
-function measuredWords({ measurement }: Check, { measured }: Reading, wheel: string): readonly string[] {
+function measuredWords(
+  { measurement }: Check,
+  { measured }: Reading,
+  wheel: string,
+  lengths: LengthUnit,
+): readonly string[] {
   return (measurement?.inputs ?? []).flatMap(({ id, label, unit }) => {
     const value = measured?.[id];
     if (value === undefined) return [];
-    return [`${wheel}${label} ${figure(value, 2)}${unit === "count" ? "" : ` ${unit}`}`];
+    return [`${wheel}${label} ${amount(value, unit, lengths)}`];
   });
 }

@@ -27,7 +27,7 @@ export function CautionCard({ known, appraisal, looks, looking }: CautionCardPro
         {last !== undefined && last.position !== null && <span>: {last.position}</span>}
       </h2>
       {check !== undefined && last !== undefined && (
-        <p class="why">You saw: {capital(seenWords(check, last))}.</p>
+        <p class="whynext">You saw: {capital(seenWords(check, last))}.</p>
       )}
       <Cautions cautions={appraisal.cautions.filter(({ id }) => looking.raised.includes(id))} />
       <p class="acts spotacts">

@@ -11,7 +11,7 @@ export function Elsewhere({ known, appraisal }: { known: Reference; appraisal: A
   return (
     <section class="panel" aria-labelledby="elsewhere-title">
       <h2 id="elsewhere-title">{elsewhereTitle(tests.length, atHome.length)}</h2>
-      <ul class="done">
+      <ul class="lookrows">
         {tests.map((test) => (
           <li key={test.operation}>
             <b>{known.operations.find(({ id }) => id === test.operation)?.name ?? test.operation}</b>

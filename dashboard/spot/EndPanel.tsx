@@ -23,6 +23,12 @@ export interface EndPanelProps {
 
 type Choice = "offer" | "leave" | "home";
 
+const CHOICES: readonly { readonly value: Choice; readonly label: string }[] = [
+  { value: "offer", label: "Offer" },
+  { value: "leave", label: "Leave" },
+  { value: "home", label: "Take home" },
+];
+
 /** The end of looking: offer, leave, or take home; and the way on for who looks further. */
 export function EndPanel(props: EndPanelProps) {
   const { known, own, appraisal, looking, trail, paid } = props;
@@ -37,31 +43,37 @@ export function EndPanel(props: EndPanelProps) {
   const givenUp = looksOf(trail).filter(({ how }) => how === "cannot-tell");
   const left = queue.open.filter((look) => !givenUp.some((one) => sameLook(one, look)));
   const words = endWords(queue.worth.length, left.length, looksOf(trail).length);
-  const choices: readonly { value: Choice; label: string }[] = [
-    ...(paid ? [] : [{ value: "offer" as const, label: "Offer" }]),
-    { value: "leave", label: "Leave" },
-    { value: "home", label: "Take home" },
-  ];
   return (
     <>
       <section class="panel ask" aria-labelledby="end-title">
         <h2 id="end-title" ref={heading} tabIndex={-1}>
           {words.title}
         </h2>
-        <p class="why">{words.line}</p>
-        <div class="choices ends">
-          {choices.map(({ value, label }) => (
-            <button
-              key={value}
-              type="button"
-              class="level"
-              aria-expanded={choice === value}
-              onClick={() => setChoice(choice === value ? null : value)}
-            >
-              <b>{label}</b>
-            </button>
-          ))}
-        </div>
+        <p class="whynext">{words.line}</p>
+        {paid ? (
+          <p class="acts spotacts">
+            <a class="btn" href={`/finds/${encodeURIComponent(own.id)}/stand`}>
+              On the stand
+            </a>
+            <a class="btn quiet" href={`/finds/${encodeURIComponent(own.id)}`}>
+              See the whole answer
+            </a>
+          </p>
+        ) : (
+          <div class="choices endings">
+            {CHOICES.map(({ value, label }) => (
+              <button
+                key={value}
+                type="button"
+                class="press"
+                aria-expanded={choice === value}
+                onClick={() => setChoice(choice === value ? null : value)}
+              >
+                <b>{label}</b>
+              </button>
+            ))}
+          </div>
+        )}
         {choice === "offer" && appraisal !== null && (
           <OfferPanel {...props} appraisal={appraisal} offer={offer} onOffer={setOffer} />
         )}

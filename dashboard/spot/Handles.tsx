@@ -1,7 +1,10 @@
 import { NEEDED } from "../answers/answers.ts";
+import { DemoLine } from "../parts/DemoLine.tsx";
+import { WorkedOut } from "../parts/WorkedOut.tsx";
+import type { FindAsking } from "../state/finds.ts";
+import { handling, setHandling } from "../state/handling.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
-import { handling, setHandling } from "./state.ts";
 
 /** Larger buttons, at hand under the card. */
 export function Gloves() {
@@ -19,7 +22,7 @@ export function Gloves() {
 }
 
 /** Whether keys answer, what was picked, and the long form. */
-export function Handles({ own, known, onReopen }: StageProps) {
+export function Handles({ own, known, asking, onReopen }: StageProps & { asking: FindAsking }) {
   const { gloves, keys } = handling.value;
   const { attributes } = own.answers;
   return (
@@ -30,11 +33,11 @@ export function Handles({ own, known, onReopen }: StageProps) {
           checked={keys}
           onChange={(event) => setHandling({ gloves, keys: event.currentTarget.checked })}
         />
-        <span>Keys answer: 1 to 6 a level, 0 can{"\u2019"}t tell, U undo</span>
+        <span>Keys answer: 1 to 9 a level, 0 can{"\u2019"}t tell, U undo</span>
       </label>
       <details>
         <summary>What it is</summary>
-        <ul class="done">
+        <ul class="lookrows">
           {NEEDED.map((name) => (
             <li key={name}>
               <b>{known.attributes[name].find(({ value }) => value === attributes[name])?.label}</b>
@@ -45,6 +48,8 @@ export function Handles({ own, known, onReopen }: StageProps) {
           ))}
         </ul>
       </details>
+      <DemoLine own />
+      <WorkedOut askings={[asking]} />
       <p>
         <a class="tall" href={`/describe/${encodeURIComponent(own.id)}`}>
           All the details

@@ -10,7 +10,7 @@ export function LeavePanel({ own }: { own: OwnFind }) {
     go("/");
   };
   return (
-    <div class="choice">
+    <div class="ending">
       <p>What you saw is kept among the finds; they may come down yet.</p>
       <p class="acts">
         <a class="btn" href="/">

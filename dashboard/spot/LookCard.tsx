@@ -1,7 +1,9 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { Check } from "../api/types.ts";
+import type { Check, Reading } from "../api/types.ts";
+import type { Bike } from "../describe/bike.ts";
 import { drawingOf } from "../drawings/drawingOf.ts";
 import type { OwnFind } from "../finds/own.ts";
+import { useKeys } from "../parts/useKeys.ts";
 import type { FindAsking } from "../state/finds.ts";
 import { afterThis, whyWords } from "../words/spot.ts";
 import { askWords, briefWords } from "../words/spotLooks.ts";
@@ -10,7 +12,6 @@ import { LookChoices } from "./LookChoices.tsx";
 import { MeasureFold } from "./MeasureFold.tsx";
 import { observed, readingAt } from "./observed.ts";
 import { type Look, sameLook } from "./trail.ts";
-import { useKeys } from "./useKeys.ts";
 import type { Looking } from "./useLooking.ts";
 
 interface LookCardProps {
@@ -22,11 +23,12 @@ interface LookCardProps {
   /** Its heading takes the focus: the card before it was answered. */
   readonly focus: boolean;
   readonly keys: boolean;
+  readonly bike: Bike;
   readonly currency: string;
 }
 
 /** One look: why it is next, how it is made, and its answers. Answering goes on to the next. */
-export function LookCard({ check, look, own, asking, looking, focus, keys, currency }: LookCardProps) {
+export function LookCard({ check, look, own, asking, looking, focus, keys, bike, currency }: LookCardProps) {
   const { pending, queue } = looking;
   const [isAlike, setAlike] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -38,11 +40,12 @@ export function LookCard({ check, look, own, asking, looking, focus, keys, curre
 
   const said = own.answers.observations[check.id];
   const chosen = pending?.level ?? readingAt(said, look)?.level;
-  const take = (level: string) => {
+  const answer = (reading: Reading, level: string | null) => {
     if (pending !== null) return;
     const position = isAlike ? null : look.position;
-    looking.answer({ ...look, position }, observed(said, look, { level }, isAlike), { level });
+    looking.answer({ ...look, position }, observed(said, look, reading, isAlike), { level });
   };
+  const take = (level: string) => answer({ level }, level);
   const pass = (how: "cannot-tell" | "later") => {
     if (pending === null) looking.pass(look, how);
   };
@@ -63,7 +66,7 @@ export function LookCard({ check, look, own, asking, looking, focus, keys, curre
           {askWords(check)}
           {look.position !== null && <span>: {look.position}</span>}
         </h2>
-        <p class="why">{whyWords(check, worth, currency)}</p>
+        <p class="whynext">{whyWords(check, worth, currency)}</p>
         <How check={check} />
         {look.position === "front" && (
           <label class="tick">
@@ -77,7 +80,7 @@ export function LookCard({ check, look, own, asking, looking, focus, keys, curre
         )}
         <LookChoices check={check} chosen={chosen} keys={keys} onLevel={take} onPass={pass} />
         {briefWords(check) !== check.how && (
-          <details class="full">
+          <details class="infull">
             <summary>How, in full</summary>
             <p class="small">{check.how}</p>
           </details>
@@ -85,17 +88,13 @@ export function LookCard({ check, look, own, asking, looking, focus, keys, curre
         {check.measurement !== null && (
           <MeasureFold
             check={check}
-            look={look}
+            measurement={check.measurement}
+            position={isAlike ? null : look.position}
             reading={readingAt(said, look)}
             fault={asking.fault.value}
+            bike={bike}
             busy={pending !== null}
-            onReading={(reading) =>
-              looking.answer(
-                { ...look, position: isAlike ? null : look.position },
-                observed(said, look, reading, isAlike),
-                { level: null },
-              )
-            }
+            onReading={(reading) => answer(reading, null)}
           />
         )}
       </section>

@@ -11,9 +11,6 @@ interface LookChoicesProps {
   readonly onPass: (how: "cannot-tell" | "later") => void;
 }
 
-/** Levels that a key answers. */
-export const KEYED_LEVELS = 6;
-
 /** The answers to a look as large buttons, and the two ways past it. */
 export function LookChoices({ check, chosen, keys, onLevel, onPass }: LookChoicesProps) {
   return (
@@ -22,7 +19,7 @@ export function LookChoices({ check, chosen, keys, onLevel, onPass }: LookChoice
         <Press key={id} isChosen={chosen === id} onPress={() => onLevel(id)}>
           <b>{levelWords(check, id)}</b>
           <span>{description}</span>
-          {keys && i < KEYED_LEVELS && <i aria-hidden="true">{i + 1}</i>}
+          {keys && <i aria-hidden="true">{i + 1}</i>}
         </Press>
       ))}
       <div class="half">
@@ -49,7 +46,7 @@ function Press({ isChosen, onPress, children }: PressProps) {
   return (
     <button
       type="button"
-      class={isChosen === undefined ? "level cant" : "level"}
+      class={isChosen === undefined ? "press cant" : "press"}
       {...(isChosen === undefined ? {} : { "aria-pressed": isChosen })}
       // The second press of a double one would answer the next card.
       onClick={(event) => event.detail < 2 && onPress()}

@@ -1,7 +1,9 @@
 import { useCallback } from "preact/hooks";
-import { applicable, settled } from "../checks/applies.ts";
+import { bikeOf, checksOn } from "../describe/bike.ts";
+import { useKeys } from "../parts/useKeys.ts";
 import type { FindAsking } from "../state/finds.ts";
 import { ownFinds } from "../state/finds.ts";
+import { handling } from "../state/handling.ts";
 import { termsOf } from "../state/terms.ts";
 import { BearInMind } from "./BearInMind.tsx";
 import { CautionCard } from "./CautionCard.tsx";
@@ -15,17 +17,17 @@ import { SpotBar } from "./SpotBar.tsx";
 import { SpotTrouble } from "./SpotTrouble.tsx";
 import { StillOpen } from "./StillOpen.tsx";
 import { StoppedCard } from "./StoppedCard.tsx";
-import { handling, trails } from "./state.ts";
+import { trails } from "./state.ts";
 import { told } from "./told.ts";
 import { type LookStep, looksOf } from "./trail.ts";
 import { UndoLine } from "./UndoLine.tsx";
-import { useKeys } from "./useKeys.ts";
 import { useLooking } from "./useLooking.ts";
 
 /** One look at a time, with the verdict at the foot. */
 export function Looks(props: StageProps & { asking: FindAsking }) {
   const { own, known, goal: wished, trail, asking, acted } = props;
-  const checks = applicable(known.checks, settled(own.answers.attributes, known.attributeDefaults));
+  const bike = bikeOf(own.answers, known);
+  const checks = checksOn(bike, known);
   const { id } = own;
   const onOffer = useCallback(
     (step: LookStep, offerAfter: number) => {
@@ -50,7 +52,12 @@ export function Looks(props: StageProps & { asking: FindAsking }) {
   return (
     <>
       <main class={handling.value.gloves ? "page spot gloved" : "page spot"} id="main">
-        <LooksHead {...props} checks={checks} focus={acted && sight !== "card"} />
+        <LooksHead
+          {...props}
+          checks={checks}
+          isStopped={sight === "stopped"}
+          focus={acted && sight !== "card"}
+        />
         <div class="spotgrid">
           <div class="spotmain">
             {lastTold !== null && (
@@ -76,6 +83,7 @@ export function Looks(props: StageProps & { asking: FindAsking }) {
                 looking={looking}
                 focus={acted}
                 keys={keys}
+                bike={bike}
                 currency={known.currency}
               />
             )}

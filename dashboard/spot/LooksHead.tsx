@@ -2,15 +2,23 @@ import type { Check } from "../api/types.ts";
 import { isMade } from "../checks/made.ts";
 import { spokes } from "../checks/spokes.ts";
 import { Wheel } from "../signs/Wheel.tsx";
+import { capital } from "../words/count.ts";
 import { describedKind } from "../words/description.ts";
 import { factsWords } from "../words/spot.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
 import { SpotHead } from "./SpotHead.tsx";
 import { looksOf } from "./trail.ts";
 
+interface LooksHeadProps extends StageProps {
+  readonly checks: readonly Check[];
+  /** Everything is stopped: no money is shown. */
+  readonly isStopped: boolean;
+  readonly focus: boolean;
+}
+
 /** The find's name, what is asked for it, how long was looked, and the wheel of what was. */
-export function LooksHead(props: StageProps & { checks: readonly Check[]; focus: boolean }) {
-  const { own, known, trail, checks, focus, onReopen } = props;
+export function LooksHead(props: LooksHeadProps) {
+  const { own, known, trail, checks, isStopped, focus, onReopen } = props;
   const { observations, price, paid, attributes } = own.answers;
   const name = own.name.trim() || describedKind(attributes, known);
   const seen = looksOf(trail).filter(({ how }) => how === "seen");
@@ -21,15 +29,20 @@ export function LooksHead(props: StageProps & { checks: readonly Check[]; focus:
   return (
     <SpotHead title={name} heading={name} focus={focus} sign={<Wheel spokes={wheel} size={44} />}>
       <p class="small">
-        {paid === true ? (
-          facts.price
-        ) : (
-          <button type="button" class="inline" onClick={() => onReopen("price")}>
-            {facts.price}
-            <span class="sr">, change</span>
-          </button>
-        )}{" "}
-        {"\u00b7"} {facts.looks}
+        {!isStopped && (
+          <>
+            {paid === true ? (
+              facts.price
+            ) : (
+              <button type="button" class="inline" onClick={() => onReopen("price")}>
+                {facts.price}
+                <span class="sr">, change</span>
+              </button>
+            )}{" "}
+            {"\u00b7"}{" "}
+          </>
+        )}
+        {isStopped ? capital(facts.looks) : facts.looks}
       </p>
     </SpotHead>
   );

@@ -19,7 +19,7 @@ export function OfferPanel({ appraisal, goal, price, offer, onOffer }: OfferPane
   if (most === null) return null;
   const isTried = offer !== undefined && offer >= 0;
   return (
-    <div class="choice">
+    <div class="ending">
       <h3>{roundMoney(most) > 0 ? `Offer ${money(most, currency)} at most` : "Not even for nothing"}</h3>
       {offerAdvice(appraisal, { goal, price }).map((line) => (
         <p key={line}>{line}</p>

@@ -31,7 +31,7 @@ export function Owed({ known, appraisal, looking }: OwedProps) {
       {owed.length > 0 && (
         <>
           <h3>Looks owed before riding or selling</h3>
-          <ul class="done">
+          <ul class="lookrows">
             {owed.map((id) => {
               const check = named(id);
               const look = openHere(id);

@@ -1,4 +1,5 @@
 import { NEEDED } from "../answers/answers.ts";
+import { DemoLine } from "../parts/DemoLine.tsx";
 import { ownFinds } from "../state/finds.ts";
 import { describedKind } from "../words/description.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
@@ -43,7 +44,7 @@ export function PickStage({
             <button
               key={value}
               type="button"
-              class="level"
+              class="press"
               aria-pressed={value === before}
               onClick={() =>
                 onStep({ kind: "pick", name, set: value, ...(before === undefined ? {} : { before }) })
@@ -88,7 +89,10 @@ function GoOn({ known }: Pick<StageProps, "known">) {
           </ul>
         </section>
       )}
-      <p class="small later">
+      <div class="later">
+        <DemoLine own />
+      </div>
+      <p class="small">
         At home with time? <a href="/describe">All the details</a> on one page.
       </p>
     </>

@@ -50,10 +50,10 @@ export function PriceStage(props: StageProps) {
           <button type="submit" class="btn">
             Go on
           </button>
-          <button type="button" class="level cant" onClick={() => take(0)}>
+          <button type="button" class="press cant" onClick={() => take(0)}>
             <b>For nothing</b>
           </button>
-          <button type="button" class="level cant" onClick={() => take(undefined)}>
+          <button type="button" class="press cant" onClick={() => take(undefined)}>
             <b>Not known yet</b>
           </button>
         </div>

@@ -14,11 +14,16 @@ interface SeenLooksProps {
 
 /** What was looked at, the newest first, with what each look did to the offer. Any of them can be opened again. */
 export function SeenLooks({ known, looks, looking }: SeenLooksProps) {
+  const isStopped = looking.sight === "stopped";
   const seen = looks.filter(({ how }) => how === "seen");
   return (
     <section class="panel" aria-labelledby="seen-title">
-      <h2 id="seen-title">{seen.length === 0 ? "Put off so far" : seenTitle(seen, known.currency)}</h2>
-      <ul class="done">
+      <h2 id="seen-title">
+        {seen.length === 0
+          ? "Put off so far"
+          : seenTitle(isStopped ? seen.map(unpriced) : seen, known.currency)}
+      </h2>
+      <ul class="lookrows">
         {[...looks].reverse().map((step) => {
           const check = known.checks.find(({ id }) => id === step.check);
           if (check === undefined) return null;
@@ -29,7 +34,7 @@ export function SeenLooks({ known, looks, looking }: SeenLooksProps) {
                 {partWords(check)}
                 {where}
               </b>
-              <span class="mv">{moveWords(step, known.currency)}</span>
+              <span class="mv">{isStopped ? "" : moveWords(step, known.currency)}</span>
               <span class="small">
                 {step.how === "seen"
                   ? capital(seenWords(check, step))
@@ -51,4 +56,9 @@ export function SeenLooks({ known, looks, looking }: SeenLooksProps) {
       </ul>
     </section>
   );
+}
+
+/** Once everything is stopped no figure is shown, not even an older one. */
+function unpriced({ offerBefore: _, offerAfter: __, ...step }: LookStep): LookStep {
+  return step;
 }

@@ -52,13 +52,13 @@ export function StillOpen({ known, checks, appraisal, looking }: StillOpenProps)
   return (
     <section class="panel" aria-labelledby="stillopen-title">
       <h2 id="stillopen-title">{capital(stillOpenTitle(worth.length))}</h2>
-      {first.length > 0 && <ul class="done">{rows(first)}</ul>}
+      {first.length > 0 && <ul class="lookrows">{rows(first)}</ul>}
       {rest.length > 0 && (
         <details class="others">
           <summary>
             {first.length > 0 ? "Other looks" : "All looks"} ({rest.length})
           </summary>
-          <ul class="done">{rows(rest)}</ul>
+          <ul class="lookrows">{rows(rest)}</ul>
         </details>
       )}
     </section>

@@ -9,12 +9,15 @@ import { Cautions } from "./BearInMind.tsx";
 export function StoppedCard({ appraisal, own }: { appraisal: Appraisal; own: OwnFind }) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
+  const hard = appraisal.cautions.filter(({ kind }) => kind === "hard");
+  const first = hard.filter(({ id }) => id === appraisal.decision.stop);
+  const others = hard.filter(({ id }) => id !== appraisal.decision.stop);
   return (
     <section class="panel ask stoppedcard" aria-labelledby="stopped-title">
       <h2 id="stopped-title" ref={heading} tabIndex={-1}>
         Stopped. {capital(stopReason(appraisal))}.
       </h2>
-      <Cautions cautions={appraisal.cautions.filter(({ kind }) => kind === "hard")} />
+      <Cautions cautions={[...first, ...others]} />
       <p class="acts spotacts">
         <a class="btn" href="/">
           Leave it

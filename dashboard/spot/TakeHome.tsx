@@ -30,7 +30,7 @@ export function TakeHome({ own, currency, offer }: TakeHomeProps) {
   };
   return (
     <form
-      class="choice"
+      class="ending"
       onSubmit={(event) => {
         event.preventDefault();
         take();

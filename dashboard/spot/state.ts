@@ -1,10 +1,9 @@
-import { batch, signal } from "@preact/signals";
-import { isRecord } from "../answers/parsed.ts";
+import { batch } from "@preact/signals";
 import { withGoal } from "../finds/find.ts";
 import type { OwnFind } from "../finds/own.ts";
 import { askingOf, finds, ownFinds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
-import { browserStore, type Shelf, shelf } from "../state/shelf.ts";
+import { browserStore, shelf } from "../state/shelf.ts";
 import type { Step } from "./trail.ts";
 import { openTrails } from "./trails.ts";
 
@@ -28,28 +27,4 @@ export function putOnTheSpot(find: OwnFind, trail: readonly Step[]): void {
     if (asked !== undefined && hourlyGoal !== null)
       askingOf(find.id).ask(withGoal(asked.body, hourlyGoal), 0);
   });
-}
-
-/** How the buttons behave. */
-export interface Handling {
-  /** Larger buttons. */
-  readonly gloves: boolean;
-  /** Number keys answer, U undoes. */
-  readonly keys: boolean;
-}
-
-const place = shelf(browserStore(), "spokeworth.handling");
-
-/** How the buttons behaved last; nonsense is left out. */
-export function keptHandling(from: Shelf): Handling {
-  const kept = from.read();
-  const value = typeof kept === "object" && isRecord(kept.value) ? kept.value : {};
-  return { gloves: value.gloves === true, keys: value.keys !== false };
-}
-
-export const handling = signal<Handling>(keptHandling(place));
-
-export function setHandling(next: Handling): void {
-  handling.value = next;
-  place.write(next);
 }

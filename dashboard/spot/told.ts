@@ -1,5 +1,6 @@
 import type { Appraisal, Check, Reading, Reference } from "../api/types.ts";
 import { summary } from "../describe/summary.ts";
+import { lengthUnit } from "../state/units.ts";
 import { describedKind } from "../words/description.ts";
 import { priceWords } from "../words/money.ts";
 import { foundWords, offerWords, onTheLine } from "../words/spot.ts";
@@ -37,7 +38,7 @@ export function told(step: Step, known: Reference, appraisal: Appraisal | null):
 export function seenWords(check: Check, step: LookStep): string {
   const reading = readingAt(step.set, step);
   const judged = reading?.measured === undefined ? reading?.level : undefined;
-  return judged === undefined ? summary(check, reading) : levelFound(check, judged);
+  return judged === undefined ? summary(check, reading, lengthUnit.value) : levelFound(check, judged);
 }
 
 /** Where the reading lies on the line between two levels. */

@@ -1,5 +1,6 @@
 import type { DropoutScene } from "../drawings/dropouts.ts";
 import type { StringScene } from "../drawings/stringTest.ts";
+import { figure, written } from "./figure.ts";
 import { amount, bareLength, type LengthUnit, length } from "./length.ts";
 
 /** Below this a length is told as nought, mm: it is less than any string or rule shows. */
@@ -21,9 +22,9 @@ export function stringNote({ offset, times }: Pick<StringScene, "offset" | "time
 
 /** "306.4 mm over 24 pitches: 0.52 % longer than new". */
 export function chainTitle(mm: number, pitches: number, percent: number, unit: LengthUnit): string {
-  const figure = `${Math.abs(percent).toFixed(2)} %`;
+  const told = `${written(Math.abs(percent), { minimumFractionDigits: 2, maximumFractionDigits: 2 })} %`;
   const than =
-    Math.abs(percent) < 0.005 ? "as long as new" : `${figure} ${percent < 0 ? "shorter" : "longer"} than new`;
+    Math.abs(percent) < 0.005 ? "as long as new" : `${told} ${percent < 0 ? "shorter" : "longer"} than new`;
   return `${length(mm, unit)} over ${pitches} pitches: ${than}`;
 }
 
@@ -38,7 +39,7 @@ export function chainLimit(
     sprockets === undefined
       ? "where nobody counted the sprockets at the back"
       : `with ${sprockets} ${sprockets === 1 ? "sprocket" : "sprockets"} at the back`;
-  return `A new chain is needed from ${percent} % (${length(tenth(mm, unit), unit)}) ${back}.`;
+  return `A new chain is needed from ${figure(percent, 2)} % (${length(tenth(mm, unit), unit)}) ${back}.`;
 }
 
 /** "The hub is 4 mm wider than the dropouts". */
@@ -69,17 +70,16 @@ export function bandWords(
   unit: string,
   lengths: LengthUnit,
 ): string {
-  const figure = (value: number) =>
-    unit === "mm" ? bareLength(value, lengths) : String(Number(value.toFixed(2)));
+  const bare = (value: number) => (unit === "mm" ? bareLength(value, lengths) : figure(value, 2));
   const named = unit === "mm" ? lengths : unit === "count" ? "" : unit;
   const text =
     from === null || from === 0
       ? below === null
         ? "any"
-        : `below ${figure(below)}`
+        : `below ${bare(below)}`
       : below === null
-        ? `from ${figure(from)}`
-        : `${figure(from)} to ${figure(below)}`;
+        ? `from ${bare(from)}`
+        : `${bare(from)} to ${bare(below)}`;
   return `${text} ${named}`.trim();
 }
 

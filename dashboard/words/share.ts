@@ -23,13 +23,14 @@ export const WRONG_LINK = {
   },
 } as const;
 
-/** What the link and the file of a find hold: "its name, the description, 44 checks made and the €30 asked". */
+/** What the link and the file of a find hold: "its name, the description, 44 checks made, the month of sale and the €30 asked". */
 export function passedOnWords(name: string, answers: Answers, currency: string): string {
   const made = Object.values(answers.observations).filter(isMade).length;
   return listed([
     ...(name.trim() === "" ? [] : ["its name"]),
     "the description",
     `${counted(made, "check")} made`,
+    ...(answers.month === undefined ? [] : ["the month of sale"]),
     ...(answers.price === undefined ? [] : [`the ${priceWords(answers.price, currency)} asked`]),
   ]);
 }

@@ -114,3 +114,13 @@ export function swingWords(worth: LookWorth | null, currency: string): string {
   if (worth === null || worth.offerSwing === null || roundMoney(worth.offerSwing) < 1) return "";
   return `Could move your offer by ${money(worth.offerSwing, currency)}.`;
 }
+
+/** Around a measurement that can be taken in place of a level. */
+export const MEASURE_WORDS = {
+  open: "Measure it instead",
+  take: "Take this reading",
+  missing: "Fill in every figure first.",
+} as const;
+
+/** Where a tyre names its bead seat. */
+export const SEAT_HINT = "The second number on the sidewall: 622 of 28-622.";

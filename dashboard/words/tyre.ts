@@ -1,10 +1,11 @@
 import type { MarkedTyre } from "../api/types.ts";
+import { figure } from "./figure.ts";
 import { INCH } from "./length.ts";
 
 /** A tyre's width as marked, inches with their millimetres: "28 mm", "1.75 in (44 mm)". */
 export function tyreWidth({ value, unit }: NonNullable<MarkedTyre["width"]>): string {
-  const figure = `${Number(value.toFixed(3))} ${unit}`;
-  return unit === "mm" ? figure : `${figure} (${Math.round(value * INCH)} mm)`;
+  const told = `${figure(value, 3)} ${unit}`;
+  return unit === "mm" ? told : `${told} (${Math.round(value * INCH)} mm)`;
 }
 
 /** "622 mm", "559, 571 or 590 mm", "none: glued on", "not known". */

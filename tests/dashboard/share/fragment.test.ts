@@ -105,7 +105,6 @@ describe("a find as a link", () => {
       paid: true,
       travelMinutes: 40,
       travelCost: 6,
-      month: 5,
       soFar: { money: 30, done: ["wash"], bought: [] },
     };
     const find = { ...DEMO_FINDS[0]!, invented: false, id: "own-1" };

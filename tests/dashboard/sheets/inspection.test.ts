@@ -13,11 +13,12 @@ const seen = {
   owed: answer.readiness.owed,
 };
 const rowsOf = (groups: ReturnType<typeof inspectionSheet>) => groups.flatMap(({ rows }) => rows);
-const row = (id: string) => rowsOf(inspectionSheet(known, plum.find, seen)).find((one) => one.id === id)!;
+const row = (id: string) =>
+  rowsOf(inspectionSheet(known, plum.find, seen, "mm")).find((one) => one.id === id)!;
 
 describe("an inspection sheet", () => {
   test("holds each check that applies once, in the catalogue's order within its group", () => {
-    const groups = inspectionSheet(known, plum.find, NOTHING_SEEN);
+    const groups = inspectionSheet(known, plum.find, NOTHING_SEEN, "mm");
     const applies = applicable(known.checks, settled(plum.find, known.attributeDefaults));
     expect(rowsOf(groups)).toHaveLength(applies.length);
     expect(rowsOf(groups)).toHaveLength(answer.looked.applicable);
@@ -28,7 +29,7 @@ describe("an inspection sheet", () => {
   });
 
   test("is blank where nothing was seen", () => {
-    for (const one of rowsOf(inspectionSheet(known, plum.find, NOTHING_SEEN))) {
+    for (const one of rowsOf(inspectionSheet(known, plum.find, NOTHING_SEEN, "mm"))) {
       expect(one).toMatchObject({ made: false, owed: false });
       expect(one.levels.flatMap(({ ticked }) => ticked)).toEqual([]);
       expect(one.blanks.map(({ filled }) => filled)).toEqual(one.blanks.map(() => ({})));
@@ -40,27 +41,35 @@ describe("an inspection sheet", () => {
     expect(ticked("frame-cracks")).toMatchObject([{ id: "none", ticked: ["bike"] }]);
     // One answer for both wheels is ticked at both.
     expect(ticked("inner-cable")).toMatchObject([{ id: "frayed", ticked: ["front", "rear"], stops: true }]);
-    expect(row("rear-alignment").blanks[0]).toMatchObject({ unit: "mm", filled: { bike: 42 } });
+    expect(row("rear-alignment").blanks[0]).toMatchObject({ unit: "mm", filled: { bike: "42" } });
     expect(ticked("rear-alignment")).toMatchObject([{ id: "true", ticked: ["bike"] }]);
-    expect(rowsOf(inspectionSheet(known, plum.find, seen)).filter(({ made }) => made)).toHaveLength(
+    expect(rowsOf(inspectionSheet(known, plum.find, seen, "mm")).filter(({ made }) => made)).toHaveLength(
       answer.looked.made,
     );
   });
 
+  test("is written in inches for who measures in inches, but for sizes that are named in millimetres", () => {
+    const inches = rowsOf(inspectionSheet(known, plum.find, seen, "in"));
+    const of = (id: string) => inches.find((one) => one.id === id)!;
+    expect(of("rear-alignment").blanks[0]).toMatchObject({ unit: "in", filled: { bike: "1.654" } });
+    expect(of("rear-alignment").levels[1]!.words).toContain("0.079 to 0.157 in");
+    expect(of("tyre-size").blanks[0]).toMatchObject({ unit: "mm" });
+  });
+
   test("marks what is owed as the answer does", () => {
-    const owed = rowsOf(inspectionSheet(known, plum.find, { ...seen, owed: ["hub-cones"] })).filter(
+    const owed = rowsOf(inspectionSheet(known, plum.find, { ...seen, owed: ["hub-cones"] }, "mm")).filter(
       (one) => one.owed,
     );
     expect(owed.map(({ id }) => id)).toEqual(["hub-cones"]);
   });
 
   test("leaves out what does not apply to another kind of bike, and names each tool once", () => {
-    const carbon = rowsOf(inspectionSheet(known, { frameMaterial: "carbon" }, NOTHING_SEEN)).map(
+    const carbon = rowsOf(inspectionSheet(known, { frameMaterial: "carbon" }, NOTHING_SEEN, "mm")).map(
       ({ id }) => id,
     );
     expect(carbon).toContain("carbon-damage");
     expect(carbon).not.toContain("frame-cracks");
-    const tools = toolsFor(known, inspectionSheet(known, plum.find, NOTHING_SEEN));
+    const tools = toolsFor(known, inspectionSheet(known, plum.find, NOTHING_SEEN, "mm"));
     expect(tools).toContain("torch");
     expect(new Set(tools).size).toBe(tools.length);
   });

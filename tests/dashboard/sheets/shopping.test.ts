@@ -16,6 +16,7 @@ const sizes = (...ids: string[]) =>
     ids.map((id) => ({ part: id, name: known.parts.find((part) => part.id === id)!.name })),
     known,
     body,
+    "mm",
   );
 
 describe("the sizes to measure before ordering", () => {
@@ -46,6 +47,6 @@ describe("the sizes to measure before ordering", () => {
   });
 
   test("name a part of the catalogue or are silent", () => {
-    expect(sizesToMeasure([{ part: "delivery", name: "Delivery" }], known, body)).toEqual([]);
+    expect(sizesToMeasure([{ part: "delivery", name: "Delivery" }], known, body, "mm")).toEqual([]);
   });
 });

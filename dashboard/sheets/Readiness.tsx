@@ -1,0 +1,35 @@
+import type { Appraisal } from "../api/types.ts";
+import type { Names } from "../find/names.ts";
+import { beforeRiding, FINAL_CHECK, SCREENS } from "../words/sheets.ts";
+import { Box } from "./Box.tsx";
+
+/** What must be cleared before anyone rides it. */
+export function Readiness({ appraisal, names }: { appraisal: Appraisal; names: Names }) {
+  const { readiness, looked } = appraisal;
+  const owed = readiness.owed.filter((id) => !readiness.blocking.includes(id));
+  return (
+    <div class="readiness">
+      <h2>Before anyone rides it</h2>
+      <p>{beforeRiding(readiness, looked.applicable - looked.made)}</p>
+      <ul class="boxlist one">
+        {readiness.blocking.map((id) => (
+          <Line key={id} text={`${names.check(id)}: cured and looked at again`} />
+        ))}
+        {owed.map((id) => (
+          <Line key={id} text={`${names.check(id)}: looked at`} />
+        ))}
+        <Line text={FINAL_CHECK} />
+      </ul>
+      <p>{SCREENS}</p>
+    </div>
+  );
+}
+
+function Line({ text }: { text: string }) {
+  return (
+    <li>
+      <Box />
+      <span>{text}</span>
+    </li>
+  );
+}
