@@ -23,7 +23,15 @@ export function App() {
 }
 
 /** Pages without an answer, and those that say themselves where theirs was worked out. */
-const NOT_OF_FINDS: readonly Route["page"][] = ["nowhere", "prices", "sheets", "together", "shared", "spot"];
+const NOT_OF_FINDS: readonly Route["page"][] = [
+  "nowhere",
+  "spot",
+  "prices",
+  "selling",
+  "sheets",
+  "together",
+  "shared",
+];
 
 /** Whether a page shows the answers about finds kept here, and nothing but them. */
 function hasFinds({ page }: Route): boolean {
@@ -44,7 +52,9 @@ function hasTabs(here: Route): boolean {
 /** A page is made anew when another find is opened, but not when a new description gets its address. */
 function key(): string {
   const here = route.value;
-  return here.page === "find" || here.page === "listing" ? `${here.page} ${here.id}` : here.page;
+  return here.page === "find" || here.page === "listing" || here.page === "selling"
+    ? `${here.page} ${here.id}`
+    : here.page;
 }
 
 function Page() {
@@ -68,6 +78,8 @@ function Page() {
       return <Later title="Side by side" load={comparePage} />;
     case "together":
       return <Later title="Which together" load={togetherPage} />;
+    case "selling":
+      return <Later title="Selling" load={sellingPage} />;
     case "shared":
       return <Later title="A shared find" load={sharedPage} />;
     case "sheets":
@@ -83,6 +95,7 @@ const spotPage = () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => Spo
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
 const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);
+const sellingPage = () => import("./pages/SellingPage.tsx").then(({ SellingPage }) => SellingPage);
 const sharedPage = () => import("./pages/SharedPage.tsx").then(({ SharedPage }) => SharedPage);
 const sheetsPage = () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) => SheetsPage);
 

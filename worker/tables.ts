@@ -11,6 +11,7 @@ import partsValue from "../data/parts-value.json" with { type: "json" };
 import priorModifiers from "../data/prior-modifiers.json" with { type: "json" };
 import priors from "../data/priors.json" with { type: "json" };
 import remedies from "../data/remedies.json" with { type: "json" };
+import selling from "../data/selling.json" with { type: "json" };
 import steps from "../data/steps.json" with { type: "json" };
 import tools from "../data/tools.json" with { type: "json" };
 import tyreMarkings from "../data/tyre-markings.json" with { type: "json" };
@@ -40,6 +41,7 @@ export const SHIPPED_TABLES: RawTables = {
   partsValue,
   valueModel,
   valuePrior,
+  selling,
 };
 
 let shipped: Catalogue | undefined;

@@ -1,7 +1,15 @@
 import type { Question } from "../local/question.ts";
 import { type Fault, faultOf } from "./fault.ts";
 import { respond } from "./respond.ts";
-import type { Appraisal, AppraisalBody, ComparisonAnswer, ComparisonBody, Reference } from "./types.ts";
+import type {
+  Appraisal,
+  AppraisalBody,
+  ComparisonAnswer,
+  ComparisonBody,
+  Reference,
+  SellingBody,
+  SellingPlan,
+} from "./types.ts";
 
 /** An answer, and whether it was worked out in this browser rather than by the server; or why there is none. */
 export type Outcome<T> = { readonly ok: T; readonly here?: boolean } | { readonly fault: Fault };
@@ -14,6 +22,11 @@ export function appraise(body: AppraisalBody, signal: AbortSignal): Promise<Outc
 /** Several finds, and which of them to take together. */
 export function compareFinds(body: ComparisonBody, signal: AbortSignal): Promise<Outcome<ComparisonAnswer>> {
   return post<ComparisonAnswer>("/v1/comparisons", body, signal);
+}
+
+/** What to ask for one find, when to come down, what to take. */
+export function sellingPlan(body: SellingBody, signal: AbortSignal): Promise<Outcome<SellingPlan>> {
+  return post<SellingPlan>("/v1/selling-plans", body, signal);
 }
 
 /** Everything the form needs. */

@@ -24,7 +24,8 @@ interface PlaneLayerProps {
   /** One for each mark. */
   readonly tellings: readonly Omit<Telling, "at">[];
   readonly dimmed: boolean;
-  readonly onPick: (mark: number) => void;
+  /** Opens what a mark stands for; absent, a tap only tells about it. */
+  readonly onPick?: (mark: number) => void;
 }
 
 /** A canvas with two axes; figures and names are text over and beside it. One tab stop: arrows move between the marks. */
@@ -91,7 +92,8 @@ export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) 
         onPointerMove={(event) => point(at(event))}
         onClick={(event) => {
           const picked = at(event);
-          if (picked !== null) onPick(picked);
+          if (onPick === undefined) point(picked);
+          else if (picked !== null) onPick(picked);
         }}
       >
         <div aria-hidden="true" class="planeground">

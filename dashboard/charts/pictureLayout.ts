@@ -41,8 +41,9 @@ const PLOT_HEIGHT = 440;
 export const LINE = { title: 32, text: 22, key: 26 };
 export const FONT = { title: 25, text: 15 };
 
-/** Breaks a text into lines of at most `width` pixels, between words. */
+/** Breaks a text into lines of at most `width` pixels, between words; none where it says nothing. */
 export function wrapped(text: string, width: number, measure: Measure): readonly string[] {
+  if (text === "") return [];
   const lines: string[] = [];
   for (const word of text.split(" ")) {
     const last = lines.at(-1);

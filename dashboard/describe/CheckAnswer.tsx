@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { isPerWheel, pruned } from "../answers/reading.ts";
 import type { Fault } from "../api/fault.ts";
@@ -13,8 +14,10 @@ export interface CheckAnswerProps {
   readonly fault: Fault | null;
   readonly bike: Bike;
   readonly pressing: boolean;
-  /** A level was pressed. */
+  /** A level of the whole bike, or of both wheels alike, was pressed: the whole answer. */
   readonly onPressed?: (() => void) | undefined;
+  /** What stands under the measurement of the whole bike, or of a wheel. */
+  readonly after?: (wheel: "front" | "rear" | null) => ComponentChildren;
 }
 
 /** Where a check's observation stands in the question. */
@@ -23,14 +26,23 @@ export function pointerTo(check: Pick<Check, "id">): string {
 }
 
 /** The answer to one check: for the whole bike, or front and rear apart. */
-export function CheckAnswer({ check, observation, onObservation, ...fields }: CheckAnswerProps) {
+export function CheckAnswer({ check, observation, onObservation, after, ...fields }: CheckAnswerProps) {
   const apart = observation !== undefined && isPerWheel(observation);
   const [split, setSplit] = useState(apart);
   const pointer = pointerTo(check);
   const whole = observation !== undefined && !apart ? (observation as Reading) : {};
   const setWhole = (reading: Reading) => onObservation(pruned(reading) ?? undefined);
   if (!check.perWheel) {
-    return <ReadingFields {...fields} check={check} reading={whole} onReading={setWhole} pointer={pointer} />;
+    return (
+      <ReadingFields
+        {...fields}
+        check={check}
+        reading={whole}
+        onReading={setWhole}
+        pointer={pointer}
+        after={after?.(null)}
+      />
+    );
   }
   const wheels = apart ? observation : {};
   const setWheel = (wheel: "front" | "rear", reading: Reading) => {
@@ -59,15 +71,24 @@ export function CheckAnswer({ check, observation, onObservation, ...fields }: Ch
             <legend>{capital(wheel)}</legend>
             <ReadingFields
               {...fields}
+              onPressed={undefined}
               check={check}
               reading={wheels[wheel] ?? {}}
               onReading={(reading) => setWheel(wheel, reading)}
               pointer={`${pointer}/${wheel}`}
+              after={after?.(wheel)}
             />
           </fieldset>
         ))
       ) : (
-        <ReadingFields {...fields} check={check} reading={whole} onReading={setWhole} pointer={pointer} />
+        <ReadingFields
+          {...fields}
+          check={check}
+          reading={whole}
+          onReading={setWhole}
+          pointer={pointer}
+          after={after?.(null)}
+        />
       )}
     </>
   );

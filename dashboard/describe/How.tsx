@@ -1,5 +1,7 @@
 import type { Check } from "../api/types.ts";
 import { drawingOf } from "../drawings/drawingOf.ts";
+import { lengthUnit } from "../state/units.ts";
+import { lengthsFor, withLengths } from "../words/length.ts";
 import { minutes } from "../words/time.ts";
 
 /**
@@ -15,7 +17,7 @@ export function How({ check, bare = false }: { check: Check; bare?: boolean }) {
         <div class="pic" dangerouslySetInnerHTML={{ __html: drawing }} />
       )}
       <div>
-        <p>{check.how}</p>
+        <p>{withLengths(check.how, lengthsFor(check, lengthUnit.value))}</p>
         <p class="small">
           {minutes(check.minutes)}, {toolsFor(check)}
         </p>

@@ -1,5 +1,7 @@
 import { useId } from "preact/hooks";
 import type { Check } from "../api/types.ts";
+import { lengthUnit } from "../state/units.ts";
+import { lengthsFor, withLengths } from "../words/length.ts";
 import { levelWords } from "../words/plain.ts";
 
 interface LevelButtonsProps {
@@ -31,7 +33,7 @@ export function LevelButtons({ check, level, onLevel, legend, quiet }: LevelButt
             {i + 1}
           </span>
           <b>{levelWords(check, one.id)}</b>
-          <small>{one.description}</small>
+          <small>{withLengths(one.description, lengthsFor(check, lengthUnit.value))}</small>
         </button>
       ))}
     </fieldset>

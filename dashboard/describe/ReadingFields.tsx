@@ -1,4 +1,6 @@
+import type { ComponentChildren } from "preact";
 import { useId } from "preact/hooks";
+import { sendable } from "../answers/reading.ts";
 import type { Fault } from "../api/fault.ts";
 import { messagesAt } from "../api/fault.ts";
 import type { Check, Reading } from "../api/types.ts";
@@ -20,6 +22,8 @@ export interface ReadingFieldsProps {
   readonly pressing: boolean;
   /** A level was pressed: the whole answer. */
   readonly onPressed?: (() => void) | undefined;
+  /** What stands under the measurement: what came of it. */
+  readonly after?: ComponentChildren;
 }
 
 const BY_EYE = "Or judge by eye; a measurement wins";
@@ -38,16 +42,18 @@ export function ReadingFields(props: ReadingFieldsProps) {
     <>
       {check.measurement !== null && <Measured {...props} measurement={check.measurement} />}
       {pressing ? (
-        <LevelButtons
-          check={check}
-          level={reading.level}
-          onLevel={(level) => {
-            setLevel(level);
-            onPressed?.();
-          }}
-          legend={measured ? BY_EYE : check.name}
-          quiet={!measured}
-        />
+        <ByEye folded={isMeasured(check, reading)}>
+          <LevelButtons
+            check={check}
+            level={reading.level}
+            onLevel={(level) => {
+              setLevel(level);
+              onPressed?.();
+            }}
+            legend={measured ? BY_EYE : check.name}
+            quiet={!measured}
+          />
+        </ByEye>
       ) : (
         <Picks
           legend={measured ? BY_EYE : check.name}
@@ -66,6 +72,21 @@ export function ReadingFields(props: ReadingFieldsProps) {
       <Wrong id={`${id}-wrong`} messages={own} />
     </>
   );
+}
+
+/** A measurement wins over the eye: once there is one, the levels fold away. */
+function ByEye({ folded, children }: { folded: boolean; children: ComponentChildren }) {
+  if (!folded) return <>{children}</>;
+  return (
+    <details>
+      <summary>Levels, to judge by eye</summary>
+      {children}
+    </details>
+  );
+}
+
+function isMeasured(check: Check, reading: Reading): boolean {
+  return reading.measured !== undefined && sendable(reading, check)?.measured !== undefined;
 }
 
 function without({ level: _, ...rest }: Reading): Reading {

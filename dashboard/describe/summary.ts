@@ -2,7 +2,7 @@ import { isPerWheel, sendable } from "../answers/reading.ts";
 import type { Check, Observation, Reading, ReportedFinding } from "../api/types.ts";
 import { uncapital } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
-import { amount, bareLength, type LengthUnit } from "../words/length.ts";
+import { amount, bareLength, type LengthUnit, lengthsFor } from "../words/length.ts";
 import { levelWords, plain } from "../words/plain.ts";
 
 /** What was answered to a check, in a few words. */
@@ -33,7 +33,7 @@ function said(check: Check, reading: Reading, lengths: LengthUnit): string {
 }
 
 function figures(check: Check, measured: Readonly<Record<string, number>>, lengths: LengthUnit): string {
-  const shown = lengthsOf(check, lengths);
+  const shown = lengthsFor(check, lengths);
   const inputs = check.measurement?.inputs.filter(({ id }) => measured[id] !== undefined) ?? [];
   const units = new Set(inputs.map(({ unit }) => unit));
   const [only = ""] = units;
@@ -54,7 +54,7 @@ export function foundBy(
     .map(({ position, level, derived, borderline }) => {
       const wheel = position === "front" || position === "rear" ? `${plain(position)}: ` : "";
       const value =
-        derived === undefined ? "" : ` (${amount(derived.value, derived.unit, lengthsOf(check, lengths))})`;
+        derived === undefined ? "" : ` (${amount(derived.value, derived.unit, lengthsFor(check, lengths))})`;
       if (borderline === undefined) return `${wheel}${lowerUnless(wheel, levelWords(check, level))}${value}.`;
       const [better, worse] = borderline;
       return `${wheel}On the line between ${uncapital(levelWords(check, better))} and ${uncapital(levelWords(check, worse))}${value}: measure again.`;
@@ -63,8 +63,3 @@ export function foundBy(
 }
 
 const lowerUnless = (first: string, text: string) => (first === "" ? text : uncapital(text));
-
-/** Bead seats are named in millimetres the world over. */
-export function lengthsOf({ measurement }: Pick<Check, "measurement">, lengths: LengthUnit): LengthUnit {
-  return measurement?.derivation.kind === "bead-seat" ? "mm" : lengths;
-}

@@ -1,6 +1,6 @@
 import type { LengthUnit } from "../words/length.ts";
 import { bareLength } from "../words/length.ts";
-import { stringTitle } from "../words/measured.ts";
+import { shownOffset, stringTitle } from "../words/measured.ts";
 import { Arrow } from "./Arrow.tsx";
 import { FRAME, type StringReading, stringScene } from "./stringTest.ts";
 
@@ -43,7 +43,7 @@ export function StringTestDrawing({ reading, unit }: { reading: StringReading; u
         </>
       )}
       <text x="422" y={middleY + shift / 2 + 8} class="big">
-        {bareLength(Math.abs(offset), unit)}
+        {bareLength(shownOffset(offset, unit), unit)}
       </text>
     </svg>
   );

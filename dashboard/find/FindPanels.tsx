@@ -44,6 +44,7 @@ export function FindPanels(props: FindPanelsProps) {
   const { loaded: later, failed, again } = useLater(laterPanels);
   const names = namesIn(known);
   const sellAt = visiting ? null : `/finds/${encodeURIComponent(find.id)}/listing`;
+  const planAt = `/selling/${encodeURIComponent(find.id)}`;
   const wheel = <FindWheel find={find} reference={known} size={104} />;
   const findings = <FindingsPanel appraisal={appraisal} names={names} wheel={wheel} />;
   const listing = visiting ? null : (
@@ -61,11 +62,18 @@ export function FindPanels(props: FindPanelsProps) {
   }
   return (
     <>
-      <VerdictPanel appraisal={appraisal} goal={hourlyGoal} price={price} paid={paid} sellAt={sellAt} />
+      <VerdictPanel
+        appraisal={appraisal}
+        goal={hourlyGoal}
+        price={price}
+        paid={paid}
+        sellAt={sellAt}
+        planAt={planAt}
+      />
       <div class="two">
         <div class="b1">
           <CautionsPanel appraisal={appraisal} />
-          <ReadinessPanel appraisal={appraisal} names={names} />
+          <ReadinessPanel appraisal={appraisal} names={names} find={visiting ? null : find.id} />
         </div>
         <div class="a">
           <CoursesPanel appraisal={appraisal} goal={hourlyGoal} dimmed={dimmed} />

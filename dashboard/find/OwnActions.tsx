@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Find } from "../finds/find.ts";
 import { askingOf, ownFinds } from "../state/finds.ts";
-import { go } from "../state/route.ts";
+import { go, standAt } from "../state/route.ts";
 import { CopyButton } from "./CopyButton.tsx";
 
 /** What can be done with a find of one's own. */
@@ -13,6 +13,9 @@ export function OwnActions({ find }: { find: Find }) {
       <div class="acts">
         <a class="btn" href={`/describe/${encodeURIComponent(id)}`}>
           Change or look further
+        </a>
+        <a class="btn quiet" href={standAt(id)}>
+          On the stand
         </a>
         <CopyButton find={find} />
         <button type="button" class="btn quiet" onClick={() => setSure(true)}>

@@ -24,8 +24,8 @@ export interface Shown {
 }
 
 /** The decision: what to do, what an hour on it earns and how sure that is, and what to pay. */
-export function VerdictPanel(props: Shown & { sellAt: string | null }) {
-  const { appraisal, goal, sellAt } = props;
+export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: string }) {
+  const { appraisal, goal, sellAt, planAt } = props;
   const stand = standing(appraisal);
   if (stand === null) return null;
   const { verdict, shown } = stand;
@@ -44,7 +44,7 @@ export function VerdictPanel(props: Shown & { sellAt: string | null }) {
         <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
         {sellAt !== null && (
           <p class="small onward">
-            <a href={sellAt}>What to ask for it</a>
+            <a href={sellAt}>What to ask for it</a> <a href={planAt}>When to come down, what to take</a>
           </p>
         )}
       </div>

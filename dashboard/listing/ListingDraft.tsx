@@ -26,7 +26,7 @@ export interface ListingDraftProps {
   readonly stateFixed?: boolean;
   /** Prices to choose the asking price from, low to high, in the answer's currency. */
   readonly suggested?: readonly number[];
-  /** In the answer's currency. */
+  /** In the answer's currency; stands until another is typed. */
   readonly askingPrice?: number;
   /** Labels an invented find. */
   readonly invented?: boolean;
@@ -50,7 +50,10 @@ export function ListingDraft(props: ListingDraftProps) {
   const [chosen, setChosen] = useState(props.state);
   const picked = props.stateFixed === true ? props.state : chosen;
   const [undone, setUndone] = useState(NOTHING_UNDONE);
-  const [price, setPrice] = useState(props.askingPrice);
+  // The page's price is followed until another is typed.
+  const [typed, setTyped] = useState<{ readonly price: number | undefined } | null>(null);
+  const price = typed === null ? props.askingPrice : typed.price;
+  const setPrice = (next: number | undefined) => setTyped({ price: next });
   const [edits, setEdits] = useState<Partial<Record<SaleState, string>>>({});
   const [told, setTold] = useState("");
   const offered = offeredStates(answer);

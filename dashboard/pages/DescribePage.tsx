@@ -12,7 +12,7 @@ import { Trouble } from "../parts/Trouble.tsx";
 import { askingOf, ownFinds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
-import { rename } from "../state/route.ts";
+import { rename, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
 import { describedKind } from "../words/description.ts";
 import { refusal } from "../words/refusal.ts";
@@ -115,6 +115,9 @@ function Form({ own, isNew, known, goal: wished }: FormProps) {
                 <p class="acts">
                   <a class="btn quiet" href={`/finds/${encodeURIComponent(own.id)}`}>
                     See the whole answer
+                  </a>
+                  <a class="btn quiet" href={standAt(own.id)}>
+                    On the stand
                   </a>
                   {own.copyOf !== undefined && (
                     <a class="btn quiet" href="/compare">

@@ -15,6 +15,7 @@ import { CourseSign } from "../signs/CourseSign.tsx";
 import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
+import { standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
 import { factsLine } from "../words/description.ts";
 import { sentence } from "../words/plain.ts";
@@ -94,7 +95,16 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
               visit.actions
             ) : (
               <>
-                {find.invented ? <CopyButton find={find} /> : <OwnActions find={find} />}
+                {find.invented ? (
+                  <div class="acts">
+                    <a class="btn quiet" href={standAt(find.id)}>
+                      On the stand
+                    </a>
+                    <CopyButton find={find} />
+                  </div>
+                ) : (
+                  <OwnActions find={find} />
+                )}
                 <ShareAndPrint
                   find={find}
                   known={known}

@@ -73,6 +73,11 @@ function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
         <span class="tag">{ownership(find)}</span>
       </p>
       <Heading title={`What to ask: ${find.name}`}>{title}</Heading>
+      {value !== null && (
+        <p class="small">
+          <a href={`/selling/${encodeURIComponent(find.id)}`}>When to come down, what to take</a>
+        </p>
+      )}
       <p class="working" role="status">
         {asking.status.value === "slow" ? "Working it out" : ""}
       </p>

@@ -7,6 +7,7 @@ const PLACES = [
   { page: "finds", href: "/", name: "Finds" },
   { page: "spot", href: "/spot", name: "On the spot" },
   { page: "compare", href: "/compare", name: "Side by side" },
+  { page: "selling", href: "/selling", name: "Selling" },
 ] as const;
 
 /** Pages that lie under one of the places. */
@@ -19,7 +20,7 @@ const UNDER: Readonly<Partial<Record<Route["page"], string>>> = {
   stand: "finds",
   together: "compare",
 };
-const ICONS = { finds: FindsIcon, spot: SpotIcon, compare: CompareIcon };
+const ICONS = { finds: FindsIcon, spot: SpotIcon, compare: CompareIcon, selling: SellingIcon };
 
 function Places() {
   const { page } = route.value;
@@ -93,6 +94,15 @@ function CompareIcon() {
     <svg viewBox="0 0 24 24" aria-hidden="true">
       <path d="M5 4v16M12 4v16M19 4v16" />
       <path d="M3 14h4M10 8h4M17 11h4" stroke-width="3.200" />
+    </svg>
+  );
+}
+
+function SellingIcon() {
+  return (
+    <svg viewBox="0 0 24 24" aria-hidden="true">
+      <path d="M3 12V4h8l10 10-8 8z" />
+      <circle cx="7.500" cy="8.500" r="1.300" />
     </svg>
   );
 }

@@ -2,10 +2,9 @@ import { isPerWheel } from "../answers/reading.ts";
 import type { Check, Observation, Reading, Reference, ReportedFinding } from "../api/types.ts";
 import { applicable, type Described, safetyOf, settled } from "../checks/applies.ts";
 import { isMade } from "../checks/made.ts";
-import { lengthsOf } from "../describe/summary.ts";
 import { capital, uncapital } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
-import { bareLength, type LengthUnit, withLengths } from "../words/length.ts";
+import { bareLength, type LengthUnit, lengthsFor, withLengths } from "../words/length.ts";
 import { levelWords } from "../words/plain.ts";
 
 /** What a check is ticked or measured on. */
@@ -93,7 +92,7 @@ export function toolsFor(known: Pick<Reference, "checks">, groups: readonly Chec
 
 function rowOf(check: Check, attributes: Described, seen: Seen, wished: LengthUnit): CheckRow {
   const { id, name, how, minutes, perWheel, priority, measurement } = check;
-  const lengths = lengthsOf(check, wished);
+  const lengths = lengthsFor(check, wished);
   const wheels: readonly Wheel[] = perWheel ? ["front", "rear"] : ["bike"];
   const observation = seen.observations[id];
   const reading = (wheel: Wheel) => readingAt(observation, wheel);

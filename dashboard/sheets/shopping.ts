@@ -1,9 +1,8 @@
 import { isPerWheel } from "../answers/reading.ts";
 import type { AppraisalBody, Check, Observation, PlannedPart, Reading, Reference } from "../api/types.ts";
-import { lengthsOf } from "../describe/summary.ts";
 import { capital, uncapital } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
-import { amount, type LengthUnit } from "../words/length.ts";
+import { amount, type LengthUnit, lengthsFor } from "../words/length.ts";
 
 /** A size to find out before ordering, and for which parts. */
 export interface SizeRow {
@@ -68,7 +67,7 @@ function knownOf(check: Check, { find, observations }: AppraisalBody, lengths: L
   ];
   const words = [
     ...described,
-    ...(observation === undefined ? [] : readingWords(check, observation, lengthsOf(check, lengths))),
+    ...(observation === undefined ? [] : readingWords(check, observation, lengthsFor(check, lengths))),
   ];
   return words.length === 0 ? null : words.join(", ");
 }

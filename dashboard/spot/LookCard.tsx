@@ -98,9 +98,7 @@ export function LookCard({ check, look, own, asking, looking, focus, keys, bike,
           />
         )}
       </section>
-      <p class="after">
-        {isWorth ? afterThis(queue.worth.length - 1) : "No other look is worth its minute."}
-      </p>
+      <p class="after">{afterThis(queue.worth.length - (isWorth ? 1 : 0))}</p>
     </>
   );
 }
@@ -109,7 +107,7 @@ export function LookCard({ check, look, own, asking, looking, focus, keys, bike,
 function How({ check }: { check: Check }) {
   const drawing = drawingOf(check.id);
   return (
-    <div class={drawing === undefined ? "show" : "show drawn"}>
+    <div class={drawing === undefined ? "show" : "show pictured"}>
       {drawing !== undefined && (
         // A drawing of our own, built into the page.
         <div class="pic" dangerouslySetInnerHTML={{ __html: drawing }} />

@@ -14,7 +14,7 @@ import { refusal } from "../words/refusal.ts";
 import { Controls } from "./Controls.tsx";
 import { Groups } from "./Groups.tsx";
 import { LastChange } from "./LastChange.tsx";
-import { madeOn, openLooks, progressOf, rankedLooks } from "./looks.ts";
+import { madeOn, openLooks, paidTests, progressOf, rankedLooks, worthTogether } from "./looks.ts";
 import { NextHere } from "./NextHere.tsx";
 import { OpenList } from "./OpenList.tsx";
 import { pressCannotTell, pressLevel } from "./press.ts";
@@ -36,7 +36,8 @@ export function Bench({ find, known }: { find: Find; known: Reference }) {
   const groups = progressOf(known, checks, (check) => madeOn(check, made));
   const ranked = rankedLooks(appraisal);
   const looks = openLooks(checks, made, ranked);
-  const next = useNext(bench, checks, looks, ranked);
+  const together = worthTogether(appraisal?.lookingOn ?? null);
+  const next = useNext(bench, checks, looks, together);
   const names = namesIn(known);
   const rows = useOpened(groups);
   const undo = () => {
@@ -82,7 +83,13 @@ export function Bench({ find, known }: { find: Find; known: Reference }) {
           bench={bench}
           bike={bike}
         />
-        <OpenList looks={looks} currency={known.currency} onCheck={rows.show} />
+        <OpenList
+          looks={looks}
+          tests={paidTests(appraisal?.nextChecks ?? [])}
+          names={names}
+          currency={known.currency}
+          onCheck={rows.show}
+        />
         <div>
           <Groups groups={groups} bench={bench} bike={bike} rows={rows} />
           {appraisal !== null && !stopped && (

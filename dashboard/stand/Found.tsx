@@ -10,10 +10,19 @@ import { levelWords } from "../words/plain.ts";
 import type { Bench } from "./useBench.ts";
 
 /** What the answer made of a measurement: its level, or that it lies on the line between two. Said as it comes. */
-export function Found({ check, bench, bike }: { check: Check; bench: Bench; bike: Bike }) {
+export function Found(props: {
+  check: Check;
+  /** Of one wheel alone; null for the bike, or both wheels alike. */
+  wheel: "front" | "rear" | null;
+  bench: Bench;
+  bike: Bike;
+}) {
+  const { check, wheel, bench, bike } = props;
   const { answers, appraisal } = bench;
   const isAnswered = answers.observations[check.id] !== undefined || answers.tyreMarking !== undefined;
-  const findings = (appraisal?.findings ?? []).filter((one) => isAnswered && one.check === check.id);
+  const findings = (appraisal?.findings ?? []).filter(
+    ({ check: id, position }) => isAnswered && id === check.id && (wheel === null || position === wheel),
+  );
   const clear = findings.filter(({ borderline }) => borderline === undefined);
   return (
     <div role="status" class="foundat">

@@ -19,6 +19,8 @@ interface JobProps {
   readonly names: Names;
   readonly isOpen: boolean;
   readonly onOpen: (open: boolean) => void;
+  /** Whether what may change here was told at a job before. */
+  readonly isTold: boolean;
   readonly onDone: (done: boolean) => void;
   readonly onCheck: (check: string) => void;
 }
@@ -76,17 +78,17 @@ export function Job(props: JobProps) {
           {stop !== undefined && <p class="stopat">{stopWords(stop, appraisal.currency)}</p>}
         </div>
       )}
-      {(first?.redecide === true || stop !== undefined) && <DecideAgain {...props} />}
+      {mayChange(row.operation, places, stops) && <DecideAgain {...props} />}
     </li>
   );
 }
 
 /** A moment at which the course may still change: what was found here is answered at its check. */
-function DecideAgain({ places, course, appraisal, names, onCheck }: JobProps) {
+function DecideAgain({ places, course, appraisal, names, isTold, onCheck }: JobProps) {
   const checks = [...new Set(places.flatMap(({ because }) => because))];
   return (
     <div class="decide">
-      <b>Decide again here.</b> {decideAgain(course, appraisal.currency)}
+      <b>Decide again here.</b> {decideAgain(course, appraisal.currency, isTold)}
       {checks.length > 0 && (
         <span class="acts">
           {checks.map((check) => (
@@ -98,6 +100,16 @@ function DecideAgain({ places, course, appraisal, names, onCheck }: JobProps) {
       )}
     </div>
   );
+}
+
+/** Whether the course may change at a job: it opens or frees something, or its end is open. */
+export function mayChange(
+  operation: string,
+  places: readonly PlannedOperation[],
+  stops: readonly StopLimit[],
+): boolean {
+  const isOpenEnded = stops.some((limit) => limit.operation === operation && isWorthTelling(limit));
+  return isOpenEnded || places.some(({ redecide }) => redecide);
 }
 
 /** "front and rear" where it is planned at both, the wheel where at one. */

@@ -1,5 +1,5 @@
 import { withAnswer, withObservation } from "../answers/answers.ts";
-import { isPerWheel, sendableObservation } from "../answers/reading.ts";
+import { sendableObservation } from "../answers/reading.ts";
 import { messagesAt } from "../api/fault.ts";
 import type { Check, Observation, Reading } from "../api/types.ts";
 import { isMade } from "../checks/made.ts";
@@ -69,11 +69,11 @@ export function LookCard({ check, bench, bike, onDone, onLater }: LookCardProps)
         fault={fault}
         bike={bike}
         pressing
-        onPressed={isApart(observation) ? undefined : onDone}
+        onPressed={onDone}
+        after={(wheel) => <Found check={check} wheel={wheel} bench={bench} bike={bike} />}
       />
-      <Found check={check} bench={bench} bike={bike} />
       <div class="acts ends">
-        {needsDone(check, observation) && (
+        {(needsDone(check, observation) || isMarked(bench, check)) && (
           <button type="button" class="btn" onClick={onDone}>
             Done
           </button>
@@ -93,8 +93,10 @@ export function LookCard({ check, bench, bike, onDone, onLater }: LookCardProps)
 
 const without = (unsure: readonly string[], { id }: Check) => unsure.filter((one) => one !== id);
 
-function isApart(observation: Observation | undefined): boolean {
-  return observation !== undefined && isPerWheel(observation);
+/** Whether the tyre's marking alone answers the check. */
+function isMarked({ answers, appraisal }: Bench, { id }: Check): boolean {
+  const isFound = appraisal?.findings.some(({ check }) => check === id) === true;
+  return answers.tyreMarking !== undefined && answers.observations[id] === undefined && isFound;
 }
 
 /** A reading is typed digit by digit, and a wheel comes after the other: such an answer ends when its owner says so. */

@@ -1,8 +1,7 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { Check } from "../api/types.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { billed } from "../words/money.ts";
-import { ALL_MADE, ENOUGH, stillOwed } from "../words/stand.ts";
+import { ALL_MADE, ENOUGH, stillOwed, worthWords } from "../words/stand.ts";
 import { minutes } from "../words/time.ts";
 import { LookCard, type LookCardProps } from "./LookCard.tsx";
 import type { NextLook } from "./looks.ts";
@@ -54,10 +53,9 @@ export function NextHere(props: NextHereProps) {
 function Worth({ worth, currency }: { worth: NextLook; currency: string }) {
   const { netGain, couldBecome, owed } = worth;
   const facts: [string, string][] = [["takes", minutes(worth.minutes)]];
-  if (netGain > 0) facts.push(["worth, less your time", `about ${billed(netGain, currency)}`]);
+  if (netGain > 0) facts.push(["worth, less your time", worthWords(netGain, currency)]);
   else if (owed) facts.push(["owed", "before anyone rides it"]);
-  if (couldBecome !== null && couldBecome in COURSE_WORDS)
-    facts.push(["could turn into", COURSE_WORDS[couldBecome as keyof typeof COURSE_WORDS].name]);
+  if (couldBecome !== null) facts.push(["could turn into", COURSE_WORDS[couldBecome].name]);
   return (
     <dl class="worth">
       {facts.map(([name, text]) => (

@@ -1,24 +1,29 @@
 import { useState } from "preact/hooks";
-import { gainWords } from "../words/stand.ts";
+import type { Names } from "../find/names.ts";
+import { money } from "../words/money.ts";
+import { gainWords, openTitle } from "../words/stand.ts";
 import { minutes } from "../words/time.ts";
-import type { OpenLook } from "./looks.ts";
+import type { OpenLook, PaidTest } from "./looks.ts";
 
-const SHOWN = 8;
+/** Looks shown at first: fewer where none pays. */
+const SHOWN = { paying: 8, idle: 3 } as const;
 
 /** The looks still open, those first that gain most for a minute. Each leads to its card. */
 export function OpenList(props: {
   looks: readonly OpenLook[];
+  tests: readonly PaidTest[];
+  names: Names;
   currency: string;
   onCheck: (check: string) => void;
 }) {
-  const { looks, currency, onCheck } = props;
+  const { looks, tests, names, currency, onCheck } = props;
   const [all, setAll] = useState(false);
-  const shown = all ? looks : looks.slice(0, SHOWN);
+  const pays = tests.length > 0 || looks.some(({ worth }) => worth !== null && worth.netGain > 0);
+  const most = pays ? SHOWN.paying : SHOWN.idle;
+  const shown = all ? looks : looks.slice(0, most);
   return (
     <section class="panel openlist" aria-labelledby="open-title">
-      <h2 id="open-title">
-        {looks.length === 0 ? "No check is open" : "Still open, most worth a minute first"}
-      </h2>
+      <h2 id="open-title">{openTitle(looks.length, pays)}</h2>
       <ol>
         {shown.map(({ check, worth }) => (
           <li key={check.id}>
@@ -38,8 +43,18 @@ export function OpenList(props: {
             </span>
           </li>
         ))}
+        {tests.map(({ operation, minutes: time, fee, gainPerMinute }) => (
+          <li key={operation}>
+            <span>{names.operation(operation)}</span>
+            <span class="small">
+              {minutes(time)}
+              {fee > 0 && `, ${money(fee, currency)}`}
+            </span>
+            <span class="small gain">{gainWords(gainPerMinute, currency)}</span>
+          </li>
+        ))}
       </ol>
-      {looks.length > SHOWN && (
+      {looks.length > most && (
         <button type="button" class="plainbtn" aria-expanded={all} onClick={() => setAll(!all)}>
           {all ? "Show fewer" : `Show all ${looks.length}`}
         </button>

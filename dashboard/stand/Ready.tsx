@@ -35,6 +35,7 @@ function List(props: ReadyProps & { title: string; blocking: readonly string[]; 
   const { title, blocking, owed, appraisal, checks, course, names, onCheck } = props;
   if (blocking.length + owed.length === 0) return null;
   const jobs = course?.plan?.operations ?? [];
+  const safeJobs = appraisal.courses.find((one) => one.course === "make-safe")?.plan?.operations ?? [];
   const rideable = course?.course === "restore" || course?.course === "make-safe";
   return (
     <>
@@ -47,7 +48,9 @@ function List(props: ReadyProps & { title: string; blocking: readonly string[]; 
               <li key={id}>
                 <Lead id={id} names={names} onCheck={onCheck} />
                 {worst !== undefined && <span>{sentence(names.level(id, worst.level))}</span>}
-                <span class="small">{curesOf(id, worst?.curedBy ?? [], jobs, rideable, names)}</span>
+                <span class="small">
+                  {curesOf(id, worst?.curedBy ?? [], jobs, safeJobs, rideable, names)}
+                </span>
               </li>
             );
           })}

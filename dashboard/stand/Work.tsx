@@ -7,7 +7,7 @@ import { planInSight, plannedCourses } from "../courses/planInSight.ts";
 import type { Names } from "../find/names.ts";
 import { PlanPicks } from "../find/PlanPanel.tsx";
 import { planTitle } from "../words/titles.ts";
-import { Job } from "./Job.tsx";
+import { Job, mayChange } from "./Job.tsx";
 import type { Bench } from "./useBench.ts";
 
 interface WorkProps {
@@ -32,6 +32,8 @@ export function Work({ bench, appraisal, known, names, picked, onPick, onCheck }
   order.current = rows.map(({ operation }) => operation);
   const first = rows.find(({ done }) => !done)?.operation;
   const planned = plannedCourses(appraisal);
+  const placesOf = (job: string) => plan.operations.filter(({ operation }) => operation === job);
+  const turning = rows.find(({ operation }) => mayChange(operation, placesOf(operation), plan.stopLimits));
   const tick = (operation: string, done: boolean) => {
     const next = withDone(soFar, operation, done);
     const answers = withAnswer(bench.answers, "soFar", isBlank(next) ? undefined : next);
@@ -53,13 +55,14 @@ export function Work({ bench, appraisal, known, names, picked, onPick, onCheck }
           <Job
             key={row.operation}
             row={row}
-            places={plan.operations.filter(({ operation }) => operation === row.operation)}
+            places={placesOf(row.operation)}
             course={course}
             stops={plan.stopLimits}
             appraisal={appraisal}
             names={names}
             isOpen={(unfolded ?? first) === row.operation}
             onOpen={(open) => setUnfolded(open ? row.operation : "")}
+            isTold={turning !== undefined && turning !== row}
             onDone={(done) => tick(row.operation, done)}
             onCheck={onCheck}
           />

@@ -1,22 +1,26 @@
-import type { Appraisal, Check, Observations, Reference, ReportedFinding } from "../api/types.ts";
+import type { Appraisal, Check, NextCheck, Observations, Reference, ReportedFinding } from "../api/types.ts";
 import { isMade } from "../checks/made.ts";
 
-/** What one more look is worth, as the answer says it. */
-export interface NextLook {
-  readonly check?: string;
-  readonly operation?: string;
-  readonly position?: string;
-  readonly where: Check["where"];
-  readonly minutes: number;
-  readonly netGain: number;
-  readonly gainPerMinute: number;
-  readonly couldBecome: string | null;
-  readonly owed: boolean;
+/** What looking at a check is worth, as the answer says it. */
+export type NextLook = Extract<NextCheck, { check: string }>;
+
+/** A paid test, or a query. */
+export type PaidTest = Extract<NextCheck, { operation: string }>;
+
+/** The checks that the answer ranks, best first; none before there is an answer. */
+export function rankedLooks(appraisal: Pick<Appraisal, "nextChecks"> | null): readonly NextLook[] {
+  return (appraisal?.nextChecks ?? []).filter((look): look is NextLook => "check" in look);
 }
 
-/** The looks that the answer ranks; none before there is an answer that ranks any. */
-export function rankedLooks(appraisal: Appraisal | null): readonly NextLook[] {
-  return (appraisal as { nextChecks?: readonly NextLook[] } | null)?.nextChecks ?? [];
+/** Paid tests and queries that are worth their fee and minutes. */
+export function paidTests(looks: readonly NextCheck[]): readonly PaidTest[] {
+  return looks.filter((look): look is PaidTest => "operation" in look && look.netGain > 0);
+}
+
+/** The checks of a place whose list is worth its minutes together, although each alone may not be. */
+export function worthTogether(lookingOn: Appraisal["lookingOn"]): ReadonlySet<string> {
+  const lists = lookingOn === null ? [] : [lookingOn.spot, lookingOn.bench];
+  return new Set(lists.filter(({ netGain }) => netGain > 0).flatMap(({ checks }) => checks));
 }
 
 /** A check not made yet, with what looking is worth where the answer says so. */
@@ -90,9 +94,6 @@ export function progressOf(
     return [{ group: value, label, checks: inGroup, made: inGroup.filter(isDone).length }];
   });
 }
-
-/** What was found at a check. */
-export type FoundLevel = Pick<ReportedFinding, "severity" | "safetyBlock" | "curedBy" | "borderline">;
 
 /** The worst that was found at a check; undefined where it was not made. */
 export function worstOf(findings: readonly ReportedFinding[], check: string): ReportedFinding | undefined {

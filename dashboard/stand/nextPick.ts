@@ -1,5 +1,4 @@
-import type { NextLook, OpenLook } from "./looks.ts";
-import { isAtHand } from "./looks.ts";
+import { isAtHand, type OpenLook } from "./looks.ts";
 
 /** What the user has passed by. */
 export interface PassedBy {
@@ -22,21 +21,22 @@ export interface NextPick {
 }
 
 /**
- * The look to make now: the first at hand that pays. Where nothing pays there is none, until the user goes on: then what is
- * owed comes first. What was put off comes last.
+ * The look to make now: the first at hand that pays, alone or with the others of its place. Where nothing pays there is
+ * none, until the user goes on: then what is owed comes first. What was put off comes last.
  * @param looks open ones, best first
- * @param ranked what the answer ranks; where it ranks nothing every open look counts as worth it
+ * @param together checks that pay together
  */
 export function nextPick(
   looks: readonly OpenLook[],
-  ranked: readonly NextLook[],
+  together: ReadonlySet<string>,
   { unsure, later, goingOn }: PassedBy,
 ): NextPick {
   const open = looks.filter(({ check }) => isAtHand(check) && !unsure.includes(check.id));
   const fresh = open.filter(({ check }) => !later.includes(check.id));
   const inTurn = [...fresh, ...open.filter((look) => !fresh.includes(look))];
   const owed = inTurn.filter(({ check }) => check.ifNotChecked === "block");
-  const pays = inTurn.filter(({ worth }) => ranked.length === 0 || (worth !== null && worth.netGain > 0));
-  const next = pays[0] ?? (goingOn ? (owed[0] ?? inTurn[0]) : undefined) ?? null;
+  const alone = inTurn.find(({ worth }) => worth !== null && worth.netGain > 0);
+  const pays = alone ?? inTurn.find(({ check }) => together.has(check.id));
+  const next = pays ?? (goingOn ? (owed[0] ?? inTurn[0]) : undefined) ?? null;
   return { next, open: open.length, owed: owed.length };
 }

@@ -6,7 +6,7 @@ import type { Appraisal } from "../api/types.ts";
 import { copyOf } from "../finds/copy.ts";
 import type { Find } from "../finds/find.ts";
 import { askingOf, ownFinds } from "../state/finds.ts";
-import { rename } from "../state/route.ts";
+import { rename, standAt } from "../state/route.ts";
 import { setUnsure, unsure } from "../state/unsure.ts";
 
 /** One change that can be taken back. */
@@ -46,11 +46,6 @@ export interface Bench {
   undo(): void;
 }
 
-/** The address of a find's stand. */
-export function standOf({ id }: Pick<Find, "id">): string {
-  return `/finds/${encodeURIComponent(id)}/stand`;
-}
-
 /** What a find and its copies share: the invented find that was copied keeps its place on the stand. */
 export function rootOf({ id, copyOf: original }: Pick<Find, "id" | "copyOf">): string {
   return original ?? id;
@@ -78,7 +73,7 @@ export function useBench(find: Find): Bench {
     const taken = ownFinds.all.value.map(({ name }) => name);
     const copy = { ...copyOf(find, undefined, taken), answers: next };
     ownFinds.put(copy);
-    rename(standOf(copy));
+    rename(standAt(copy.id));
   };
   return {
     find,

@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import { messagesAt } from "../api/fault.ts";
 import type { Check } from "../api/types.ts";
 import { pointerTo } from "../describe/CheckAnswer.tsx";
-import type { NextLook, OpenLook } from "./looks.ts";
+import type { OpenLook } from "./looks.ts";
 import { type NextPick, nextPick } from "./nextPick.ts";
 import type { Bench } from "./useBench.ts";
 
@@ -30,14 +30,14 @@ export function useNext(
   bench: Bench,
   checks: readonly Check[],
   looks: readonly OpenLook[],
-  ranked: readonly NextLook[],
+  together: ReadonlySet<string>,
 ): Next {
   const [pinned, setPinned] = useState<string | null>(null);
   const [isLeaving, setLeaving] = useState(true);
   const [isMoved, setMoved] = useState(false);
   const [later, setLater] = useState<readonly string[]>([]);
   const [goingOn, setGoingOn] = useState(false);
-  const pick = nextPick(looks, ranked, { unsure: bench.unsure, later, goingOn });
+  const pick = nextPick(looks, together, { unsure: bench.unsure, later, goingOn });
   const shown = checks.find(({ id }) => id === pinned) ?? null;
   const { status, fault, appraisal } = bench;
   const refused = shown !== null && messagesAt(fault, pointerTo(shown)).length > 0;

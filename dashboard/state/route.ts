@@ -11,6 +11,7 @@ export type Route =
   | { readonly page: "prices" }
   | { readonly page: "compare" }
   | { readonly page: "together" }
+  | { readonly page: "selling"; readonly id: string | null }
   | { readonly page: "shared" }
   | { readonly page: "sheets" }
   | { readonly page: "nowhere" };
@@ -20,7 +21,7 @@ const PLACES = ["prices", "compare", "together", "shared", "sheets"] as const;
 
 /**
  * Reads a path: "/", "/finds/<id>", "/finds/<id>/listing", "/finds/<id>/stand", "/describe", "/describe/<id>", "/spot", "/spot/<id>", "/prices",
- * "/compare", "/together", "/shared", "/sheets".
+ * "/compare", "/together", "/shared", "/sheets", "/selling", "/selling/<id>".
  */
 export function routeOf(path: string): Route {
   const [first, second, ...more] = path.split("/").filter((part) => part !== "");
@@ -34,9 +35,14 @@ export function routeOf(path: string): Route {
   if (first === "finds" && second !== undefined) return { page: "find", id: decoded(second) };
   const place = PLACES.find((name) => name === first);
   if (second === undefined && place !== undefined) return { page: place };
-  if (first === "describe" || first === "spot")
+  if (first === "describe" || first === "spot" || first === "selling")
     return { page: first, id: second === undefined ? null : decoded(second) };
   return { page: "nowhere" };
+}
+
+/** The address of a find on the stand, and of a check's card there. */
+export function standAt(id: string, check?: string): string {
+  return `/finds/${encodeURIComponent(id)}/stand${check === undefined ? "" : `#check-${check}`}`;
 }
 
 function decoded(part: string): string {

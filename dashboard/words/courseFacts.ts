@@ -3,10 +3,10 @@ import { lastHours } from "./addedHours.ts";
 import { outOf } from "./chance.ts";
 import { goalMoney, money, roundMoney } from "./money.ts";
 import { between } from "./range.ts";
-import { bareHours, hours } from "./time.ts";
+import { bareHours, days, hours } from "./time.ts";
 import { lossWords } from "./titles.ts";
 
-/** What stands under the dots of a course: margin, hours with their range, how often it loses or misses the goal. */
+/** What stands under the dots of a course: margin, hours with their range, how often it loses or misses the goal, when it is sold. */
 export function courseFacts(
   course: CourseOutcome,
   courses: readonly CourseOutcome[],
@@ -20,6 +20,7 @@ export function courseFacts(
     `${money(course.margin.mean, currency)} ${workWords(course)}`,
     leaves ? "" : lossWords(course),
     leaves ? "" : missWords(course, goal, currency),
+    leaves || course.elapsedDays === null ? "" : `about ${days(course.elapsedDays)} until sold`,
     lastHours(course, courses, goal, currency) ?? "",
     decided ? "best after paying for your time" : "",
   ]

@@ -1,3 +1,4 @@
+import type { Check } from "../api/types.ts";
 import { figure } from "./figure.ts";
 
 /** How lengths are shown and typed. What is asked and kept is always millimetres. */
@@ -20,6 +21,11 @@ export function bareLength(mm: number, unit: LengthUnit): string {
 /** A length with its unit: "43.5 mm", "1.713 in". */
 export function length(mm: number, unit: LengthUnit): string {
   return `${bareLength(mm, unit)} ${unit}`;
+}
+
+/** The unit for a check's lengths: the user's, but for bead seats, which are named in millimetres the world over. */
+export function lengthsFor({ measurement }: Pick<Check, "measurement">, unit: LengthUnit): LengthUnit {
+  return measurement?.derivation.kind === "bead-seat" ? "mm" : unit;
 }
 
 /** A quantity with its unit, in the user's unit where it is a length: "0.52 %", "43.5 mm", "3". */

@@ -10,7 +10,12 @@ const NOUGHT_MM = 0.05;
 export function stringTitle({ offset }: Pick<StringScene, "offset">, unit: LengthUnit): string {
   const size = Math.abs(offset);
   if (size < NOUGHT_MM) return "The rear end is in line at the axle";
-  return `The rear end sits ${length(tenth(size, unit), unit)} to the ${offset > 0 ? "right" : "left"} at the axle`;
+  return `The rear end sits ${length(shownOffset(offset, unit), unit)} to the ${offset > 0 ? "right" : "left"} at the axle`;
+}
+
+/** The size of an offset as it is shown, mm: to the tenth, which is finer than the string shows. */
+export function shownOffset(offset: number, unit: LengthUnit): number {
+  return tenth(Math.abs(offset), unit);
 }
 
 /** What the drawing of the string test does with its bend: "Bend drawn 18 times too large. Dashed: straight. Right is the drive side." */
@@ -72,15 +77,10 @@ export function bandWords(
 ): string {
   const bare = (value: number) => (unit === "mm" ? bareLength(value, lengths) : figure(value, 2));
   const named = unit === "mm" ? lengths : unit === "count" ? "" : unit;
-  const text =
-    from === null || from === 0
-      ? below === null
-        ? "any"
-        : `below ${bare(below)}`
-      : below === null
-        ? `from ${bare(from)}`
-        : `${bare(from)} to ${bare(below)}`;
-  return `${text} ${named}`.trim();
+  // The unit stays with its figure.
+  const last = (value: number) => (named === "" ? bare(value) : `${bare(value)}\u00a0${named}`);
+  if (from === null || from === 0) return below === null ? "any" : `below ${last(below)}`;
+  return below === null ? `from ${last(from)}` : `${bare(from)} to ${last(below)}`;
 }
 
 /** Why to measure again: "Between slight and out the line is at 4 mm; your reading comes to 4.2 mm, and one reading error is 1 mm." */

@@ -30,23 +30,31 @@ export const READY_TITLES = {
  * it is ridden.", or that the plan leaves it.
  * @param curedBy work done that cured it
  * @param jobs of the plan in sight
+ * @param safeJobs of the plan to make it safe, told where the one in sight leaves the fault
  * @param rideable whether that plan ends with a bike to ride: then what no job is about goes with its causes
  */
 export function curesOf(
   check: string,
   curedBy: readonly string[],
   jobs: readonly Pick<PlannedOperation, "name" | "because">[],
+  safeJobs: readonly Pick<PlannedOperation, "name" | "because">[],
   rideable: boolean,
   names: { operation(id: string): string },
 ): string {
   if (curedBy.length > 0)
     return `Done: ${uncapital(listed(curedBy.map(names.operation)))}. Look again and answer it anew.`;
-  const cures = [
-    ...new Set(jobs.filter(({ because }) => because.includes(check)).map(({ name }) => uncapital(name))),
-  ];
-  if (cures.length > 0) return `To do: ${listed(cures)}.`;
+  const cures = curesIn(check, jobs);
+  if (cures !== "") return `To do: ${cures}.`;
   if (rideable) return "No job of its own: the plan cures what causes it. Look again after the work.";
+  const safe = curesIn(check, safeJobs);
+  if (safe !== "") return `The plan in sight leaves it. To make it safe: ${safe}.`;
   return "This plan leaves it: the bike stays not roadworthy, and is sold as such or not at all.";
+}
+
+/** The jobs that cure a check, each once: "new pads and clean and centre"; empty where there are none. */
+function curesIn(check: string, jobs: readonly Pick<PlannedOperation, "name" | "because">[]): string {
+  const names = jobs.filter(({ because }) => because.includes(check)).map(({ name }) => uncapital(name));
+  return listed([...new Set(names)]);
 }
 
 /** What a look that is owed takes: "Look: 2 min, torch." */

@@ -16,11 +16,11 @@ interface LookWords {
 /** By check. The instruction in full stands in the catalogue; nothing here says more than it does. */
 export const LOOK_WORDS: Readonly<Record<string, LookWords>> = {
   "frame-cracks": {
-    ask: "Look for cracks in the frame",
+    ask: "Look for cracks",
     part: "Frame",
     found: { none: "no crack seen" },
     brief:
-      "Wipe, light from the side: head tube joints, under the down tube, seat cluster, shell, dropouts, weld toes. Take a stained line for a crack.",
+      "Light from the side: head tube joints, seat cluster, shell, dropouts, welds. A stained line counts as a crack.",
   },
   "frame-dents": {
     ask: "Feel the tubes for dents",

@@ -29,6 +29,17 @@ export function gainWords(gainPerMinute: number, currency: string): string {
   return `${billed(roundTo(gainPerMinute, 0.1), currency)} a minute`;
 }
 
+/** "about €24", "less than €1": what a look is worth beyond its minutes. */
+export function worthWords(netGain: number, currency: string): string {
+  return roundMoney(netGain) < 1 ? `less than ${money(1, currency)}` : `about ${money(netGain, currency)}`;
+}
+
+/** Over the looks still open. */
+export function openTitle(open: number, pays: boolean): string {
+  if (open === 0) return "No check is open";
+  return pays ? "Still open, most worth a minute first" : "Still open, none worth its minute";
+}
+
 /** Why there is no next look. */
 export const ENOUGH = "Enough looked at. No other look is worth its minute.";
 export const ALL_MADE = "Every check at hand is made.";
@@ -54,14 +65,20 @@ export function turnedWords(before: Appraisal, after: Appraisal): string {
   return [turned, offer].filter((part) => part !== "").join(" ");
 }
 
-/** What the right to change course here is worth: "You can still change course after this; worth €9." */
+/**
+ * Where a job may show something new: "You can still change course after this: answer what you found, and every course is
+ * weighed anew from here. Over the whole job that right is worth about €9."
+ * @param again said before on this page: then in short
+ */
 export function decideAgain(
   { rightToChange }: Pick<CourseOutcome, "rightToChange">,
   currency: string,
+  again: boolean,
 ): string {
+  if (again) return "You can still change course after this.";
   const worth =
     rightToChange === null || roundMoney(rightToChange) < 1
       ? ""
       : ` Over the whole job that right is worth about ${money(rightToChange, currency)}.`;
-  return `You can still change course after this: say what you found, and all courses are weighed anew from here.${worth}`;
+  return `You can still change course after this: answer what you found, and every course is weighed anew from here.${worth}`;
 }

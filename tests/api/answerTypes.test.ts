@@ -4,12 +4,14 @@ import type { appraisalAnswer } from "../../worker/api/answers/appraisal.ts";
 import type { comparisonAnswer } from "../../worker/api/answers/comparison.ts";
 import type { findingsAnswer } from "../../worker/api/answers/inspection.ts";
 import type { referenceAnswer } from "../../worker/api/answers/reference.ts";
+import type { sellingPlanAnswer } from "../../worker/api/answers/sellingPlan.ts";
 import type { valuationAnswer } from "../../worker/api/answers/value.ts";
 import type {
   Appraisal,
   ComparisonAnswer,
   FindingsAnswer,
   Reference,
+  SellingPlan,
   ValuationAnswer,
 } from "../../worker/api/types.ts";
 
@@ -28,6 +30,9 @@ describe("the schemas of the answers say exactly what the types say (checked by 
   });
   test("POST /v1/comparisons", () => {
     expectTypeOf<Plain<ComparisonAnswer>>().toExtend<z.output<typeof comparisonAnswer>>();
+  });
+  test("POST /v1/selling-plans", () => {
+    expectTypeOf<Plain<SellingPlan>>().toExtend<z.output<typeof sellingPlanAnswer>>();
   });
   test("GET /v1/reference", () => {
     expectTypeOf<Plain<Reference>>().toExtend<z.output<typeof referenceAnswer>>();

@@ -3,16 +3,19 @@ import { describe, expect, test } from "vitest";
 import type * as z from "zod";
 import { appraisalAnswer } from "../../worker/api/answers/appraisal.ts";
 import { findingsAnswer } from "../../worker/api/answers/inspection.ts";
+import { sellingPlanAnswer } from "../../worker/api/answers/sellingPlan.ts";
 import { valuationAnswer } from "../../worker/api/answers/value.ts";
 import { anyRequest } from "./anyRequest.ts";
+import { anySale } from "./anySale.ts";
 import { ask } from "./ask.ts";
 import { problemIn } from "./problemIn.ts";
 import { spoilt } from "./spoilt.ts";
 
-const ROUTES: readonly [string, z.ZodType][] = [
-  ["/v1/findings", findingsAnswer],
-  ["/v1/valuations", valuationAnswer],
-  ["/v1/appraisals", appraisalAnswer],
+const ROUTES: readonly [string, z.ZodType, fc.Arbitrary<unknown>][] = [
+  ["/v1/findings", findingsAnswer, anyRequest],
+  ["/v1/valuations", valuationAnswer, anyRequest],
+  ["/v1/appraisals", appraisalAnswer, anyRequest],
+  ["/v1/selling-plans", sellingPlanAnswer, anySale],
 ];
 
 /** Sends a text; the answer is the route's, closed and without holes, or problem details that say what to change. */
@@ -29,7 +32,7 @@ async function answeredOrRefused(path: string, schema: z.ZodType, text: string):
   return answer.status;
 }
 
-describe("whatever is sent to the routes about one find", { timeout: 60_000 }, () => {
+describe("whatever is sent to the routes about one find or its sale", { timeout: 60_000 }, () => {
   test.each(ROUTES)("%s: text is never answered with a failure of ours", async (path, schema) => {
     const text = fc.oneof(fc.string({ maxLength: 200, unit: "binary" }), fc.json());
     await fc.assert(
@@ -42,9 +45,9 @@ describe("whatever is sent to the routes about one find", { timeout: 60_000 }, (
 
   test.each(ROUTES)(
     "%s: a request whose fields are right is answered, or refused with its pointer",
-    async (path, schema) => {
+    async (path, schema, any) => {
       await fc.assert(
-        fc.asyncProperty(anyRequest, async (body) => {
+        fc.asyncProperty(any, async (body) => {
           await answeredOrRefused(path, schema, JSON.stringify(body));
         }),
         { numRuns: 100 },
@@ -54,9 +57,9 @@ describe("whatever is sent to the routes about one find", { timeout: 60_000 }, (
 
   test.each(ROUTES)(
     "%s: a request spoilt in places is answered, or refused with its pointers",
-    async (path, schema) => {
+    async (path, schema, any) => {
       await fc.assert(
-        fc.asyncProperty(spoilt(anyRequest), async (body) => {
+        fc.asyncProperty(spoilt(any), async (body) => {
           await answeredOrRefused(path, schema, JSON.stringify(body) ?? "");
         }),
         { numRuns: 200 },
@@ -65,11 +68,13 @@ describe("whatever is sent to the routes about one find", { timeout: 60_000 }, (
   );
 
   test("most requests whose fields are right are answered: the generator is no straw man", async () => {
-    const statuses = await Promise.all(
-      fc.sample(anyRequest, { numRuns: 50, seed: 1 }).map(async (body) => {
-        return answeredOrRefused("/v1/findings", findingsAnswer, JSON.stringify(body));
-      }),
-    );
-    expect(statuses.filter((status) => status === 200).length).toBeGreaterThan(10);
+    for (const [path, schema, any] of [ROUTES[0]!, ROUTES.at(-1)!]) {
+      const statuses = await Promise.all(
+        fc.sample(any, { numRuns: 50, seed: 1 }).map(async (body) => {
+          return answeredOrRefused(path, schema, JSON.stringify(body));
+        }),
+      );
+      expect(statuses.filter((status) => status === 200).length).toBeGreaterThan(10);
+    }
   });
 });

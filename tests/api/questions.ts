@@ -4,6 +4,7 @@ import { withGoal } from "../../dashboard/finds/find.ts";
 import type { Question } from "../../dashboard/local/question.ts";
 import { exampleComparison } from "../../worker/api/routes/exampleComparison.ts";
 import { exampleRequest } from "../../worker/api/routes/exampleRequest.ts";
+import { exampleSale } from "../../worker/api/routes/sellingPlans.ts";
 import { CASES, requestOf } from "../engine/workedCases/workedCase.ts";
 import { anyRequest } from "./anyRequest.ts";
 import { spoilt } from "./spoilt.ts";
@@ -45,14 +46,16 @@ export const SAME_EVERYWHERE: readonly SameEverywhere[] = [
     due: (count) => count[200] === 3 * CASES.length,
   },
   {
-    what: "comparisons, the catalogue, the versions",
+    what: "comparisons, plans of a sale, the catalogue, the versions",
     questions: [
       post("/v1/comparisons", exampleComparison),
       post("/v1/comparisons", { finds: demoFinds, budgets: { hours: 8, cash: 150, slots: 2 } }),
+      post("/v1/selling-plans", exampleSale),
+      post("/v1/selling-plans", { value: { p10: 90, p50: 130, p90: 180 }, market: { month: 12 } }),
       get("/v1/reference"),
       get("/health"),
     ],
-    due: (count) => count[200] === 4,
+    due: (count) => count[200] === 6,
   },
   {
     what: "what is refused, with every pointer",

@@ -1,4 +1,4 @@
-import { classSums } from "../../worker/engine/decision/classSums.ts";
+import { askedBy, classSums } from "../../worker/engine/decision/classSums.ts";
 import { costOf, titleBranches } from "../../worker/engine/decision/courseBranch.ts";
 import { unfold } from "../../worker/engine/decision/discovery.ts";
 import { beyondOpening, openingWork } from "../../worker/engine/decision/openingWork.ts";
@@ -17,31 +17,34 @@ import { logNormalMean } from "../../worker/engine/statistics/logNormal.ts";
 export function engineDistribution(
   situation: Situation,
   { course, plan, branches: told }: OpenCourse,
-  { decided, rest, sale, opening, change }: Unknown,
+  { decided, joint, sale, opening, change }: Unknown,
 ): () => Outcome {
   const { settled, salvage, unseen, book } = situation;
   const ledger = situation.ledger.withOrders(
     book.catalogue.defaults.delivery.orders[course as "restore" | "make-safe"],
   );
+  const { weights: classes } = unseen;
   const spent = costOf(opening, settled);
+  const { work: jobs, used: opened } = openingWork(plan, ledger);
   const stakes = {
-    classes: unseen.weights,
+    classes,
     going:
       sale.share * logNormalMean(sale.price) - settled.fee.fixed - settled.packing - costOf(plan, settled),
     changed: change.worth - spent,
     ended: salvage.worth - spent,
     abandoned: -costOf(situation.fixedPlans.leave, settled) - spent,
-    opened: openingWork(plan, ledger).used,
+    opened,
     minuteWorth: (settled.workshop.speedFactor * settled.workshop.hourlyGoal) / 60,
     resources: ledger.resources,
   };
   const clear = 1 - plan.endsTitle;
   const branchesOf = () => {
-    const asked = new Set(decided.flatMap(({ ways }) => ways.flatMap(({ resources }) => resources)));
-    const sums = classSums(rest, asked, unseen.weights.length, ledger.resources);
+    const { resources } = ledger;
+    const sums = classSums(joint, askedBy(decided), classes.length, resources);
     const { leaves } = unfold(decided, sums, stakes);
-    const openingThird = beyondOpening(rest, unseen.weights).third;
-    const setting = { situation, sale, plan, opening, openingThird, change, rest: sums };
+    const beyond = beyondOpening(joint, classes.length);
+    const work = { plan, opening: jobs, beyond };
+    const setting = { situation, sale, ...work, change, joint, rest: sums, decided, resources, classes };
     return [
       ...titleBranches(situation, plan),
       ...rideableBranches(leaves, setting).map((branch) => ({ ...branch, chance: clear * branch.chance })),

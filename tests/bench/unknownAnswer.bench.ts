@@ -1,5 +1,6 @@
 import { appraise } from "../../worker/engine/decision/appraise.ts";
 import { bestCourse } from "../../worker/engine/decision/choice.ts";
+import { lookingAt } from "../../worker/engine/decision/looking/looking.ts";
 import { lookingOn } from "../../worker/engine/decision/looking/lookingOn.ts";
 import { nextChecks } from "../../worker/engine/decision/looking/nextChecks.ts";
 import { outcomeOf } from "../../worker/engine/decision/outcome.ts";
@@ -37,7 +38,10 @@ function partsOf(request: Request, find: OpenFind): Candidate[] {
     },
     {
       name: "what to check next",
-      run: () => lookingOn(find, nextChecks(find, best, BOOK)),
+      run: () => {
+        const looking = lookingAt(find, best);
+        return lookingOn(looking, nextChecks(looking, BOOK));
+      },
     },
   ];
 }

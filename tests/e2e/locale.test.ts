@@ -10,7 +10,7 @@ test("a German browser shows figures as German has them, and reads them with a c
   const context = await browser.newContext({ baseURL: site.href, locale: "de-DE" });
   try {
     const page = await context.newPage();
-    page.setDefaultTimeout(10_000);
+    page.setDefaultTimeout(20_000);
     await describeFind(page, RACER, /^Restore it: \d+\s€ an hour, likely between \d+\s€ and \d+\s€\.$/);
 
     await page.getByRole("button", { name: /your hourly goal/ }).click();
@@ -27,7 +27,7 @@ test("a German browser shows figures as German has them, and reads them with a c
 
     await page.locator("details.group > summary").filter({ hasText: "Transmission" }).click();
     const chain = await openCheck(page, "Chain elongation");
-    const length = chain.getByLabel(/length of 24 pitches/i);
+    const length = chain.getByRole("textbox", { name: /length of 24 pitches/i });
     await length.fill("307.6");
     await chain.locator(".state").getByText("307,6 mm").waitFor();
     await length.fill("306,3");

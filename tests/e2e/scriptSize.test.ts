@@ -43,8 +43,8 @@ const BOUNDS = [
   { what: "the first page until its words stand", part: "words", least: 20, most: 75 },
   // Preact and Chart.js alone weigh more than the least: an empty build does not pass.
   { what: "the first page with its chart", part: "first", least: 70, most: 120 },
-  { what: "the other pages, and what a page fetches when it is wanted", part: "later", least: 30, most: 115 },
-  { what: "the engine, fetched once the first answer stands", part: "engine", least: 80, most: 135 },
+  { what: "the other pages, and what a page fetches when it is wanted", part: "later", least: 30, most: 175 },
+  { what: "the engine, fetched once the first answer stands", part: "engine", least: 80, most: 145 },
   { what: "the service worker, fetched last", part: "serviceWorker", least: 2, most: 8 },
 ] as const;
 
@@ -54,7 +54,7 @@ test.each(BOUNDS)("$what: between $least and $most kB of script", ({ part, least
   expect(measured).toBeLessThan(most * 1000);
 });
 
-test("all of it, on whatever page and without a signal: less than 370 kB of script", () => {
+test("all of it, on whatever page and without a signal: less than 390 kB of script", () => {
   const { first, later, engine, serviceWorker } = scripts();
-  expect(total([...first, ...later, ...engine, ...serviceWorker])).toBeLessThan(370_000);
+  expect(total([...first, ...later, ...engine, ...serviceWorker])).toBeLessThan(390_000);
 });

@@ -249,16 +249,16 @@ describe("on the spot", () => {
 
   test("a hard caution opens on the card that raised it, before the next look", async ({ page }) => {
     await start(page);
-    await reach(page, "Look for cracks in the frame");
+    await reach(page, "Look for cracks");
     await card(page)
       .getByRole("button", { name: /^Crack in the frame itself/ })
       .click();
     await card(page).locator(".warning.stop").first().waitFor();
-    expect(await heading(page).textContent()).toBe("Look for cracks in the frame");
+    expect(await heading(page).textContent()).toBe("Look for cracks");
     await card(page).getByText("You saw: Crack in the frame itself.").waitFor();
     await expectSound(page, "caution");
     await button(page, "Go on looking").click();
-    await expect.poll(() => heading(page).textContent()).not.toBe("Look for cracks in the frame");
+    await expect.poll(() => heading(page).textContent()).not.toBe("Look for cracks");
     await page.getByText(/^Bear in mind \(\d+\)$/).waitFor();
   });
 

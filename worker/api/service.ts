@@ -3,6 +3,7 @@ import type { Catalogue } from "../engine/decision/catalogue.ts";
 import { once } from "./once.ts";
 import { type AppraisalRequestSchema, appraisalRequest, vocabulary } from "./schemas/appraisalRequest.ts";
 import { type ComparisonSchemas, comparisonSchemas } from "./schemas/comparisonRequest.ts";
+import { type SellingRequestSchema, sellingRequest } from "./schemas/sellingRequest.ts";
 
 /** What the app is built from; nothing in it comes from the platform. */
 export interface Dependencies {
@@ -19,6 +20,7 @@ export interface Service {
   readonly book: () => Book;
   readonly request: () => AppraisalRequestSchema;
   readonly comparison: () => ComparisonSchemas;
+  readonly selling: () => SellingRequestSchema;
 }
 
 /** The service of the dependencies. */
@@ -30,5 +32,6 @@ export function serviceOf({ version, readCatalogue }: Dependencies): Service {
     book: once(() => compileBook(catalogue())),
     request: once(() => appraisalRequest(vocabulary(catalogue()))),
     comparison: once(() => comparisonSchemas(vocabulary(catalogue()))),
+    selling: once(() => sellingRequest(vocabulary(catalogue()))),
   };
 }

@@ -33,6 +33,7 @@ export function loadCatalogue(raw: RawTables): Catalogue {
       tools: tables.tools,
     },
     value: { model: tables.valueModel, prior: tables.valuePrior, parts: partsTable, notPolishedPenalty },
+    selling: tables.selling,
     cautions: tables.cautions,
     defaults: tables.defaults,
   };

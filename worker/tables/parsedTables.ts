@@ -12,6 +12,7 @@ import {
 } from "./inspectionSchemas.ts";
 import { partRow, toolRow } from "./partSchemas.ts";
 import { FILES, type RawTables } from "./rawTables.ts";
+import { sellingTables } from "./sellingSchema.ts";
 import { operationRow, remedyRow, stepRow } from "./serviceSchemas.ts";
 import { TableError } from "./tableError.ts";
 import { tyreMarkingRow } from "./tyreMarkingSchema.ts";
@@ -37,6 +38,7 @@ const SCHEMAS = {
   partsValue: partsValueTable,
   valueModel,
   valuePrior,
+  selling: sellingTables,
 } satisfies Record<keyof RawTables, z.ZodType>;
 
 /** The tables with every field of the right type and what was left out filled in; what they say of one another is not checked yet. */

@@ -18,6 +18,7 @@ export interface RawTables {
   readonly partsValue: unknown;
   readonly valueModel: unknown;
   readonly valuePrior: unknown;
+  readonly selling: unknown;
 }
 
 /** Name of each table's file under data/. */
@@ -40,4 +41,5 @@ export const FILES: Readonly<Record<keyof RawTables, string>> = {
   partsValue: "parts-value.json",
   valueModel: "value-model.json",
   valuePrior: "value-prior.json",
+  selling: "selling.json",
 };

@@ -38,7 +38,7 @@ export function courseModel(situation: Situation, course: OpenCourse, unknown: U
   const orders = book.catalogue.defaults.delivery.orders[course.course as "restore" | "make-safe"];
   const { resources } = ledger.withOrders(orders);
   const classes = unseen.weights.length;
-  const bits = sharedBits([...unknown.decided, ...unknown.rest]);
+  const bits = sharedBits([...unknown.decided, ...unknown.joint]);
   const cells = cellsOf(unknown, course.plan.endsTitle, unseen.weights);
   const { speedFactor, speedSpread, hourlyGoal } = settled.workshop;
   return {
@@ -46,7 +46,7 @@ export function courseModel(situation: Situation, course: OpenCourse, unknown: U
     leafOf: Uint16Array.from(cells, ({ leaf }) => leaf),
     classOf: Uint8Array.from(cells, ({ z }) => z),
     leaves: leafTables(situation, course, unknown, bits, resources),
-    rest: restTables(unknown.rest, classes, bits, resources),
+    rest: restTables(unknown.joint, classes, bits, resources),
     shared: sharedCosts(bits, resources),
     sales: [
       saleTable(unknown.sale, []),

@@ -1,7 +1,6 @@
 import { addWork, NO_WORK, type Work } from "../../../worker/engine/decision/courseBranch.ts";
 import type { Resource } from "../../../worker/engine/service/resource.ts";
 import { goingOn, type Uncertainty, type Way } from "../../../worker/engine/service/uncertainty.ts";
-import { isOpening } from "../../../worker/engine/service/workingOrder.ts";
 import { bitsOf, type SharedBits } from "./sharedResources.ts";
 
 /** One joint outcome of some uncertainties. Money and minutes are means at speed 1, beside the shared resources. */
@@ -33,29 +32,27 @@ const NOTHING: Omit<Joint, "chances"> = {
 };
 
 /** Whether something of it is done, or spared, before anything is decided. */
-export function isEarly({ job, ways }: Uncertainty): boolean {
-  if (job !== null) return isOpening(job);
-  return ways.some(({ sparesOpening: { money, minutes } }) => money !== 0 || minutes !== 0);
+export function isEarly({ ways }: Uncertainty): boolean {
+  return ways.some(({ early: { money, minutes } }) => money.mean !== 0 || minutes.mean !== 0);
 }
 
 /** Each way of one uncertainty, and that nothing comes of it. */
 export function outcomesOf(
-  { job, ways }: Uncertainty,
+  { ways }: Uncertainty,
   classes: number,
   bits: SharedBits,
   resources: readonly Resource[],
 ): readonly Joint[] {
   const left = new Float64Array(classes).fill(1);
   for (const { chances } of ways) for (let z = 0; z < classes; z++) left[z]! -= chances[z]!;
-  const opening = job !== null && isOpening(job);
   return [
     { ...NOTHING, chances: left.map((one) => Math.max(0, one)) },
-    ...ways.map((way) => outcomeOf(way, opening, bits, resources)),
+    ...ways.map((way) => outcomeOf(way, bits, resources)),
   ];
 }
 
-function outcomeOf(way: Way, opening: boolean, bits: SharedBits, resources: readonly Resource[]): Joint {
-  const { chances, told, endsFrame: ends, sparesOpening } = way;
+function outcomeOf(way: Way, bits: SharedBits, resources: readonly Resource[]): Joint {
+  const { chances, told, endsFrame: ends, early } = way;
   let [money, moneyVariance] = [way.money.mean, way.money.variance];
   let [minutes, minutesVariance] = [way.minutes.mean, way.minutes.variance];
   for (const index of way.resources) {
@@ -69,18 +66,13 @@ function outcomeOf(way: Way, opening: boolean, bits: SharedBits, resources: read
   return {
     chances,
     money,
-    moneyVariance: Math.max(0, moneyVariance),
+    moneyVariance: Math.max(Math.min(0, way.money.variance), moneyVariance),
     minutes,
-    minutesVariance: Math.max(0, minutesVariance),
+    minutesVariance: Math.max(Math.min(0, way.minutes.variance), minutesVariance),
     told,
     shared: bitsOf(way.resources, bits),
     ends,
-    early: opening
-      ? { money: way.money, minutes: way.minutes }
-      : {
-          money: { mean: -sparesOpening.money, variance: 0 },
-          minutes: { mean: -sparesOpening.minutes, variance: 0 },
-        },
+    early,
   };
 }
 

@@ -123,11 +123,14 @@ describe("what four uncertainties bring together, by class, against every joint 
       told: 0,
       resources: [],
       takes: [],
-      sparesOpening: { money: 0, minutes: 0 },
+      penalty: 0,
+      spares: [],
+      early: { money: { mean: 0, variance: 0 }, minutes: { mean: 0, variance: 0 } },
     });
     const one = (chance: number, money: number): Uncertainty => ({
       of: "x",
       job: null,
+      resource: null,
       opening: [],
       ways: [way(chance, money)],
     });

@@ -1,7 +1,13 @@
-import type { Branch } from "../../../worker/engine/decision/branch.ts";
+import type { Branch, Outlay } from "../../../worker/engine/decision/branch.ts";
 import type { Pace } from "../../../worker/engine/decision/pace.ts";
 import { workTime } from "../../../worker/engine/decision/workTime.ts";
 import { logNormalMean, logNormalSd } from "../../../worker/engine/statistics/logNormal.ts";
+import {
+  type ScaledBeta,
+  scaledBetaAt,
+  scaledBetaMean,
+  scaledBetaVariance,
+} from "../../../worker/engine/statistics/scaledBeta.ts";
 import { shiftedLogNormal } from "../../../worker/engine/statistics/shiftedLogNormal.ts";
 
 /** Uniform numbers from 0 to 1: mulberry32, a public-domain generator of 32 bits; good enough for 10^5 draws. */
@@ -23,7 +29,8 @@ export interface Drawn {
 
 /**
  * Courses played out one by one: which branch, what it sells for, what it costs, how long it takes. Where something is sold the outlay is a shifted
- * log-normal of its three moments (normal without skewness), where nothing is, a log-normal; times are log-normal of the same mean and variance. For the rate
+ * log-normal of its three moments (normal without skewness), where nothing is, the beta of its widest price
+ * beside normal others, or else a log-normal (a log-normal for the rate in any case); times are log-normal of the same mean and variance. For the rate
  * the outlay goes with the hours as far as they are correlated.
  */
 export function drawOutcomes(branches: readonly Branch[], pace: Pace, count: number, seed: number): Drawn {
@@ -42,7 +49,8 @@ export function drawOutcomes(branches: readonly Branch[], pace: Pace, count: num
     const spread = workTime(branch, pace);
     const minutes = timeOf(branch, pace, normal());
     const spent = spentIn(branch, outlay.variance, z);
-    const margin = sold - spent;
+    const paid = !price && outlay.widest ? widestSpent(outlay, next(), normal()) : spent;
+    const margin = sold - paid;
     const hours = minutes / 60;
     const slope = price && spread ? (pace.speedFactor * branch.covariance) / logNormalSd(spread) ** 2 : 0;
     const explained = Math.max(0, slope * pace.speedFactor * branch.covariance);
@@ -53,6 +61,33 @@ export function drawOutcomes(branches: readonly Branch[], pace: Pace, count: num
     drawn.rates[i] = (sold - beside) / hours;
   }
   return drawn;
+}
+
+/** Steps of the table of a beta's quantiles, linear in between. */
+const STEPS = 4096;
+const tables = new Map<ScaledBeta, Float64Array>();
+
+function widestSpent({ mean, variance, widest }: Outlay, u: number, z: number): number {
+  const beta = widest!;
+  let table = tables.get(beta);
+  if (!table) {
+    table = Float64Array.from({ length: STEPS + 1 }, (_, step) => quantileOf(beta, step / STEPS));
+    tables.set(beta, table);
+  }
+  const at = Math.floor(u * STEPS);
+  const price = table[at]! + (u * STEPS - at) * (table[at + 1]! - table[at]!);
+  const others = Math.max(0, variance - scaledBetaVariance(beta));
+  return mean - scaledBetaMean(beta) + price + Math.sqrt(others) * z;
+}
+
+function quantileOf(beta: ScaledBeta, probability: number): number {
+  let [low, high] = [beta.low, beta.low + beta.width];
+  for (let halving = 0; halving < 50; halving++) {
+    const middle = (low + high) / 2;
+    if (scaledBetaAt(beta, middle).below < probability) low = middle;
+    else high = middle;
+  }
+  return low;
 }
 
 function spentIn({ price, outlay }: Branch, variance: number, z: number): number {

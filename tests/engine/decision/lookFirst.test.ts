@@ -3,6 +3,7 @@ import type { AppraisalRequest } from "../../../worker/engine/decision/appraisal
 import { appraise } from "../../../worker/engine/decision/appraise.ts";
 import { bestCourse } from "../../../worker/engine/decision/choice.ts";
 import { lookFirst } from "../../../worker/engine/decision/lookFirst.ts";
+import { lookingAt } from "../../../worker/engine/decision/looking/looking.ts";
 import { nextChecks } from "../../../worker/engine/decision/looking/nextChecks.ts";
 import { type OpenFind, weighFind } from "../../../worker/engine/decision/weighFind.ts";
 import { caseOf, requestOf } from "../workedCases/workedCase.ts";
@@ -12,7 +13,7 @@ import { BOOK } from "./shippedBook.ts";
 function looked(request: AppraisalRequest) {
   const find = weighFind(request, BOOK) as OpenFind;
   const best = bestCourse(find.courses, find.situation);
-  const look = lookFirst(nextChecks(find, best, BOOK), find.settled, BOOK);
+  const look = lookFirst(nextChecks(lookingAt(find, best), BOOK), find.settled, BOOK);
   return { now: best.expected.netBenefit, look };
 }
 

@@ -42,6 +42,7 @@ export function uncertainty(name: string, classes: number, shares: boolean): fc.
       return {
         of: name,
         job: null,
+        resource: null,
         opening,
         ways: ways.map(({ parts, endsFrame, money, minutes, variance, told, resources }, index): Way => {
           const used = endsFrame ? [] : resources;
@@ -63,7 +64,9 @@ export function uncertainty(name: string, classes: number, shares: boolean): fc.
             told: endsFrame ? 0 : told,
             resources: used,
             takes: [],
-            sparesOpening: { money: 0, minutes: 0 },
+            penalty: 0,
+            spares: [],
+            early: { money: { mean: 0, variance: 0 }, minutes: { mean: 0, variance: 0 } },
           };
         }),
       };

@@ -5,6 +5,7 @@ import { check } from "./check.ts";
 import { ATTRIBUTE_NAMES, attributeDefault } from "./condition.ts";
 import { defaults } from "./defaults.ts";
 import { id, money, words } from "./figures.ts";
+import { sellingTables } from "./sellingTables.ts";
 
 /** A word that a field accepts, with what to show for it. */
 export const choice = z.strictObject({ value: id, label: words });
@@ -51,4 +52,5 @@ export const referenceAnswer = z.strictObject({
     .describe("Special tools, with what they cost to buy or borrow"),
   cautions: z.array(z.strictObject({ id, title: words, text: words })),
   defaults: defaults.describe("What stands in for what a request leaves out"),
+  selling: sellingTables.describe("What a selling plan assumes where a request does not say"),
 }) satisfies z.ZodType<Reference>;

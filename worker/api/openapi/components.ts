@@ -14,6 +14,8 @@ import { nextCheck } from "../answers/nextChecks.ts";
 import { plan, plannedOperation, plannedPart } from "../answers/plan.ts";
 import { problemAnswer } from "../answers/problem.ts";
 import { referenceAnswer } from "../answers/reference.ts";
+import { plannedWeek, sellingPlanAnswer } from "../answers/sellingPlan.ts";
+import { sellingTables } from "../answers/sellingTables.ts";
 import { valuationAnswer } from "../answers/value.ts";
 import { observation, reading } from "../schemas/observations.ts";
 
@@ -36,8 +38,11 @@ const ANSWERS: Readonly<Record<string, z.ZodType>> = {
   Plan: plan,
   PlannedOperation: plannedOperation,
   PlannedPart: plannedPart,
+  PlannedWeek: plannedWeek,
   Problem: problemAnswer,
   Reference: referenceAnswer,
+  SellingPlan: sellingPlanAnswer,
+  SellingTables: sellingTables,
   Spread: spread,
   Valuation: valuationAnswer,
   ValueBand: valueBand,
@@ -48,6 +53,7 @@ export interface RequestSchemas {
   readonly appraisal: z.ZodType;
   readonly comparison: z.ZodType;
   readonly comparisonEntry: z.ZodType;
+  readonly selling: z.ZodType;
 }
 
 /** The schemas that have a name in the document, by direction: what comes in, what goes out. */
@@ -58,6 +64,7 @@ export function namedSchemas(
     [requests.appraisal, "AppraisalRequest"],
     [requests.comparison, "ComparisonRequest"],
     [requests.comparisonEntry, "ComparisonEntry"],
+    [requests.selling, "SellingRequest"],
     [observation, "Observation"],
     [reading, "Reading"],
   ];

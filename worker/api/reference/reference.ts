@@ -2,6 +2,7 @@ import { ATTRIBUTE_VALUES, type AttributeDefault, type AttributeName } from "../
 import type { Catalogue, Defaults } from "../../engine/decision/catalogue.ts";
 import type { Caution } from "../../engine/decision/caution.ts";
 import type { Check } from "../../engine/inspection/check.ts";
+import type { SellingTables } from "../../engine/selling/demand/sellingTables.ts";
 import type { Operation } from "../../engine/service/operation.ts";
 import type { Part, PartSize, Tool } from "../../engine/service/part.ts";
 import { CURRENCIES } from "../schemas/currency.ts";
@@ -39,10 +40,18 @@ export interface Reference {
   readonly tools: readonly Tool[];
   readonly cautions: readonly Pick<Caution, "id" | "title" | "text">[];
   readonly defaults: Defaults;
+  readonly selling: SellingTables;
 }
 
 /** The answer of GET /v1/reference: the tables as a form needs them, with the words to show. */
-export function reference({ version, inspection, service, cautions, defaults }: Catalogue): Reference {
+export function reference({
+  version,
+  inspection,
+  service,
+  cautions,
+  defaults,
+  selling,
+}: Catalogue): Reference {
   return {
     version,
     demoData: true,
@@ -60,6 +69,7 @@ export function reference({ version, inspection, service, cautions, defaults }: 
     tools: service.tools,
     cautions: cautions.map(({ id, title, text }) => ({ id, title, text })),
     defaults,
+    selling,
   };
 }
 

@@ -28,7 +28,7 @@ export function openapi(others: readonly Route[], service: Service): Route {
   return route;
 }
 
-function requestSchemas({ request, comparison }: Service): RequestSchemas {
+function requestSchemas({ request, comparison, selling }: Service): RequestSchemas {
   const { documented, entry } = comparison();
-  return { appraisal: request(), comparison: documented, comparisonEntry: entry };
+  return { appraisal: request(), comparison: documented, comparisonEntry: entry, selling: selling() };
 }

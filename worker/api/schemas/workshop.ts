@@ -2,7 +2,8 @@ import * as z from "zod";
 import { minutes, money } from "./amounts.ts";
 import { byId } from "./byId.ts";
 
-const fee = z
+/** What selling costs. */
+export const fee = z
   .strictObject({
     rate: z.number().min(0).lt(1).optional().describe("Share of the price, 0 to below 1"),
     fixed: money.optional(),

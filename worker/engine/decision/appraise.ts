@@ -5,6 +5,7 @@ import { cautionsFor } from "./cautions.ts";
 import { bestCourse, breakEvenSalePrice, walkAwayPrice } from "./choice.ts";
 import { reportInspection } from "./inspectFind.ts";
 import { lookFirst } from "./lookFirst.ts";
+import { lookingAt } from "./looking/looking.ts";
 import { lookingOn } from "./looking/lookingOn.ts";
 import { nextChecks } from "./looking/nextChecks.ts";
 import { reasonsFor } from "./reasons.ts";
@@ -33,13 +34,14 @@ function decided(find: OpenFind, book: Book): Appraisal {
   const { settled, inspection, situation, courses } = find;
   const best = bestCourse(courses, situation);
   const { sensitivity, ...sureness } = trustIn(best, courses, situation);
-  const looks = nextChecks(find, best, book);
+  const looking = lookingAt(find, best);
+  const looks = nextChecks(looking, book);
   const look = lookFirst(looks, settled, book);
   return {
     ...head(settled),
     ...reportInspection(find, book),
     value: stateValues(situation, courses),
-    courses: reportCourses(courses, settled, book),
+    courses: reportCourses(courses, situation),
     decision: {
       course: best.course,
       lookFirst: look?.id ?? null,
@@ -50,7 +52,7 @@ function decided(find: OpenFind, book: Book): Appraisal {
       ...sureness,
     },
     nextChecks: looks,
-    lookingOn: lookingOn(find, looks),
+    lookingOn: lookingOn(looking, looks),
     sensitivity,
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, courses, book),

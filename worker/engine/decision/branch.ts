@@ -1,11 +1,18 @@
 import type { Minutes, Probability } from "../quantity.ts";
 import type { Moments } from "../service/moments.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
+import type { ScaledBeta } from "../statistics/scaledBeta.ts";
 import type { Lot } from "./lots.ts";
 
 /** Mean, variance and third central moment of an amount. */
 export interface SkewMoments extends Moments {
   readonly third: number;
+}
+
+/** Money out, as moments of all of it. */
+export interface Outlay extends SkewMoments {
+  /** The price in it that varies most, where few prices make it up. */
+  readonly widest?: ScaledBeta;
 }
 
 /** What is sold in a branch. */
@@ -26,7 +33,7 @@ export interface Branch {
   /** Share of the going rate that reaches the user. */
   readonly share: Probability;
   /** Money out, purchase and travel included. */
-  readonly outlay: SkewMoments;
+  readonly outlay: Outlay;
   /** Work at speed 1. */
   readonly minutes: Moments;
   /** Of money out with minutes: a hidden fault brings both. */

@@ -1,5 +1,6 @@
 import type { InspectionTables } from "../inspection/inspectionTables.ts";
 import type { Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
+import type { SellingTables } from "../selling/demand/sellingTables.ts";
 import type { CourseId } from "../service/operation.ts";
 import type { PartId, PriceRange } from "../service/part.ts";
 import type { ServiceTables } from "../service/serviceTables.ts";
@@ -70,6 +71,7 @@ export interface Catalogue {
   readonly inspection: InspectionTables;
   readonly service: ServiceTables;
   readonly value: ValueTables;
+  readonly selling: SellingTables;
   readonly cautions: readonly Caution[];
   readonly defaults: Defaults;
 }

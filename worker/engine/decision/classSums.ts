@@ -200,6 +200,11 @@ function payOnce(
   return shared;
 }
 
+/** Resources that some uncertainties may ask for. */
+export function askedBy(uncertainties: readonly Uncertainty[]): ReadonlySet<number> {
+  return new Set(uncertainties.flatMap(({ ways }) => ways.flatMap(({ resources }) => resources)));
+}
+
 /** Chance that an uncertainty asks for a resource in a class, given that it does not end the frame. */
 function chanceOfAsking(ways: readonly Way[], index: number, z: number): number {
   let chance = 0;

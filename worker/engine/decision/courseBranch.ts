@@ -1,6 +1,7 @@
 import type { Money, Probability } from "../quantity.ts";
 import { type Moments, NOTHING, sum } from "../service/moments.ts";
 import type { WorkPlan } from "../service/workPlan.ts";
+import type { ScaledBeta } from "../statistics/scaledBeta.ts";
 import type { Branch, Sale } from "./branch.ts";
 import { expectationOf } from "./expectation.ts";
 import { byLots } from "./lots.ts";
@@ -44,12 +45,16 @@ export function outlayBesideWork(situation: Situation, sells: boolean): Money {
   return stillAhead(situation).money - reuseWorth + (sells ? fee.fixed + packing : 0);
 }
 
-/** What is sold and done with a chance: purchase and travel added where they lie ahead, fixed fee and packing where something is sold. */
+/**
+ * What is sold and done with a chance: purchase and travel added where they lie ahead, fixed fee and packing where something is sold.
+ * @param widest price of the work's that varies most
+ */
 export function courseBranches(
   situation: Situation,
   chance: Probability,
   sale: Sale | null,
   work: Work,
+  widest: ScaledBeta | null = null,
 ): readonly Branch[] {
   const ahead = stillAhead(situation);
   const fixed = outlayBesideWork(situation, sale !== null);
@@ -61,6 +66,7 @@ export function courseBranches(
       mean: work.money.mean + fixed,
       variance: work.money.variance,
       third: 0,
+      ...(widest && { widest }),
     },
     minutes: work.minutes,
     covariance: 0,

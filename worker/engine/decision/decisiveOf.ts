@@ -1,5 +1,5 @@
 import type { Money } from "../quantity.ts";
-import type { Uncertainty } from "../service/uncertainty.ts";
+import type { Uncertainty, Way } from "../service/uncertainty.ts";
 import { isOpening } from "../service/workingOrder.ts";
 
 /** Uncertainties decided on one by one, beside what comes first; the tree has the product of their ways. */
@@ -10,7 +10,7 @@ const MOST = 3;
  * with all the others at its side is left to be carried in expectation. Opening work that may end the frame comes before all of them in any case.
  * @param margin worth of going on over changing the course
  * @param minuteWorth of a minute at speed 1
- * @returns in the order in which they show: jobs of the plan, then what shows from outside, then what needs taking apart
+ * @returns in the order in which they show: looks that spare opening work, jobs of the plan, then what shows from outside, then what needs taking apart
  */
 export function decisiveOf(
   uncertainties: readonly Uncertainty[],
@@ -37,10 +37,14 @@ function mayEndOpening({ job, ways }: Uncertainty): boolean {
   return job !== null && isOpening(job) && ways.some(({ endsFrame }) => endsFrame);
 }
 
-/** Jobs of the plan come before checks, opening ones first; then the fewer steps, the sooner. */
-function turnOf({ job, opening }: Uncertainty): number {
-  if (job === null) return opening.length;
+/** What may spare opening work comes first, then jobs of the plan, opening ones before others; then checks, the fewer steps, the sooner. */
+function turnOf({ job, opening, ways }: Uncertainty): number {
+  if (job === null) return ways.some(sparesOpening) ? -3 : opening.length;
   return isOpening(job) ? -2 : -1;
+}
+
+function sparesOpening({ early: { money, minutes } }: Way): boolean {
+  return money.mean !== 0 || minutes.mean !== 0;
 }
 
 function heaviest({ ways }: Uncertainty, minuteWorth: Money): Money {

@@ -118,7 +118,7 @@ function goOn(
     const left = { mass: lost, path: { ...taken, ways: [...shown.ways, index] } };
     add(sum, brings ? orChanged(on, [{ mass: here, path: taken }, left], stakes) : on);
   }
-  const untouched = { ...shown, ways: [...shown.ways, -1] };
+  const untouched = { ...withMinutes(shown, next.otherwise), ways: [...shown.ways, -1] };
   add(sum, goOn(place + 1, nothing, untouched, decided, rest, stakes));
   return sum;
 }
@@ -130,7 +130,7 @@ function endOf({ job, ways }: Uncertainty, index: number): Way | null {
 }
 
 /** Chance of a way and of each class together. */
-function among(mass: Float64Array, { chances }: Way): Float64Array {
+export function among(mass: Float64Array, { chances }: Way): Float64Array {
   return mass.map((chance, z) => chance * chances[z]!);
 }
 
@@ -207,26 +207,64 @@ function taking(
   index: number,
   { resources }: DiscoveryStakes,
 ): Path {
-  let { money, minutes } = way;
-  for (const resource of way.resources) {
-    if (!path.used.has(resource)) continue;
-    const paid = goingOn(resources[resource]!);
-    money = less(money, paid.money);
-    minutes = less(minutes, paid.minutes);
-  }
-  const own: Work = { money, minutes };
+  const own = beside(path, way, (resource) => goingOn(resources[resource]!));
   return {
+    ...withOwn(path, way, own),
     ways: [...path.ways, index],
-    work: joined(path.work, own),
-    told: path.told + way.told,
-    used: way.resources.length === 0 ? path.used : new Set([...path.used, ...way.resources]),
-    spent: job === null ? path.spent : joined(path.spent, own),
-    opened: way.takes.length === 0 ? path.opened : new Set([...path.opened, ...way.takes]),
+    spent: joined(path.spent, job === null ? way.early : own),
+    opened: taken(path, way),
   };
 }
 
+/** The path with a way's work ahead; what it uses already is not paid for again. */
+export function withWork(path: Path, way: Way, resources: readonly Resource[]): Path {
+  return withOwn(
+    path,
+    way,
+    beside(path, way, (resource) => resources[resource]!),
+  );
+}
+
+function withOwn(path: Path, { told, resources }: Way, own: Work): Path {
+  return {
+    ...path,
+    work: joined(path.work, own),
+    told: path.told + told,
+    used: resources.length === 0 ? path.used : new Set([...path.used, ...resources]),
+  };
+}
+
+/** A way's work beside what the path uses already. */
+function beside({ used }: Path, way: Way, costOf: (resource: number) => Work): Work {
+  let { money, minutes } = way;
+  for (const resource of way.resources) {
+    if (!used.has(resource)) continue;
+    const paid = costOf(resource);
+    money = less(money, paid.money);
+    minutes = less(minutes, paid.minutes);
+  }
+  return { money, minutes };
+}
+
+/** The path with a job that took more or less time than the plan counts. */
+function withMinutes(path: Path, minutes: Moments | undefined): Path {
+  if (minutes === undefined) return path;
+  const own: Work = { money: NOTHING, minutes };
+  return { ...path, work: joined(path.work, own), spent: joined(path.spent, own) };
+}
+
 function ending(path: Path, way: Way, index: number): Path {
-  return { ...path, ways: [...path.ways, index], spent: joined(path.spent, way) };
+  return {
+    ...path,
+    ways: [...path.ways, index],
+    spent: joined(path.spent, way),
+    opened: taken(path, way),
+  };
+}
+
+/** What of the plan is used once a way has taken its part. */
+function taken({ opened }: Path, { takes }: Way): ReadonlySet<number> {
+  return takes.length === 0 ? opened : new Set([...opened, ...takes]);
 }
 
 function joined(a: Work, b: Work): Work {

@@ -1,28 +1,33 @@
+import type { Moments } from "../service/moments.ts";
 import { usedWork } from "../service/uncertainty.ts";
 import { logNormalSd } from "../statistics/logNormal.ts";
 import type { Branch } from "./branch.ts";
 import type { Change } from "./changeOfCourse.ts";
+import type { ClassSums } from "./classSums.ts";
 import { outlayBesideWork, stillAhead, type Work } from "./courseBranch.ts";
 import type { Leaf } from "./discovery.ts";
 import { byLots } from "./lots.ts";
-import { MomentMixture } from "./momentMixture.ts";
-import { chanceOf, NEAR } from "./nearLeaves.ts";
+import { type MixturePart, MomentMixture } from "./momentMixture.ts";
+import { NEAR } from "./nearLeaves.ts";
 import type { RideableSetting } from "./rideableSetting.ts";
 import type { Situation } from "./situation.ts";
 
 /** The frame is finished: what was opened and spent is lost, and what is left is salvaged. */
 export function ended(leaves: readonly Leaf[], setting: RideableSetting): readonly Branch[] {
-  const { situation, rest } = setting;
+  const { situation, rest, beyond } = setting;
   const mixture = new MomentMixture();
   for (const { kind, mass, path } of leaves) {
     if (kind === "changed") continue;
-    const { money, minutes } = spentBy(path, situation);
+    const spent = spentBy(path, situation);
     for (let z = 0; z < mass.length; z++) {
       const on = kind === "on";
-      mixture.add(mass[z]! * (on ? 1 - rest.survival[z]! : 1), {
-        money: money + (on ? rest.endMoney[z]! : 0),
-        minutes: minutes + (on ? rest.endMinutes[z]! : 0),
-      });
+      mixture.add(
+        mass[z]! * (on ? 1 - rest.survival[z]! : 1),
+        begun(beyond, z, {
+          money: added(spent.money, on ? rest.endMoney[z]! : 0),
+          minutes: added(spent.minutes, on ? rest.endMinutes[z]! : 0),
+        }),
+      );
     }
   }
   return backedOut(mixture.close(), setting, situation.salvage);
@@ -30,18 +35,18 @@ export function ended(leaves: readonly Leaf[], setting: RideableSetting): readon
 
 /** The course given up: one branch for all that had spent nearly as much by then. */
 export function changed(leaves: readonly Leaf[], setting: RideableSetting): readonly Branch[] {
-  const { situation, change } = setting;
+  const { situation, change, beyond } = setting;
   const smooth = change.sale ? change.sale.share * logNormalSd(change.sale.price) : 0;
   const groups: { readonly first: number; readonly mixture: MomentMixture }[] = [];
   for (const { kind, mass, path } of leaves) {
     if (kind !== "changed") continue;
-    const { money, minutes } = spentBy(path, situation);
-    let group = groups.find(({ first }) => Math.abs(money - first) <= NEAR * smooth);
+    const spent = spentBy(path, situation);
+    let group = groups.find(({ first }) => Math.abs(spent.money.mean - first) <= NEAR * smooth);
     if (!group) {
-      group = { first: money, mixture: new MomentMixture() };
+      group = { first: spent.money.mean, mixture: new MomentMixture() };
       groups.push(group);
     }
-    group.mixture.add(chanceOf(mass), { money, minutes });
+    for (let z = 0; z < mass.length; z++) group.mixture.add(mass[z]!, begun(beyond, z, spent));
   }
   return groups.flatMap(({ mixture }) =>
     backedOut(mixture.close(), setting, { sale: change.sale, ...change.work }),
@@ -50,7 +55,7 @@ export function changed(leaves: readonly Leaf[], setting: RideableSetting): read
 
 function backedOut(
   spent: MomentMixture,
-  { situation, opening, openingThird }: RideableSetting,
+  { situation, opening }: RideableSetting,
   instead: Work & { readonly sale: Change["sale"] },
 ): readonly Branch[] {
   const ahead = stillAhead(situation);
@@ -63,7 +68,7 @@ function backedOut(
     outlay: {
       mean: opening.money.mean + money.mean + spent.money + fixed,
       variance: opening.money.variance + money.variance + spent.variance,
-      third: openingThird + spent.third,
+      third: spent.third,
     },
     minutes: {
       mean: opening.minutes.mean + minutes.mean + spent.minutes,
@@ -75,7 +80,23 @@ function backedOut(
   return byLots(branch, sale);
 }
 
-function spentBy({ spent, opened }: Leaf["path"], { ledger }: Situation): { money: number; minutes: number } {
+/** What was spent in a class, with what the opening work brought beyond its jobs. */
+function begun(beyond: ClassSums, z: number, { money, minutes }: Work): MixturePart {
+  return {
+    money: money.mean + beyond.money[z]!,
+    variance: money.variance + beyond.variance[z]!,
+    third: beyond.third[z]!,
+    minutes: minutes.mean + beyond.minutes[z]!,
+    minutesVariance: minutes.variance + beyond.minutesVariance[z]!,
+    covariance: beyond.covariance[z]!,
+  };
+}
+
+function added({ mean, variance }: Moments, more: number): Moments {
+  return { mean: mean + more, variance };
+}
+
+function spentBy({ spent, opened }: Leaf["path"], { ledger }: Situation): Work {
   const { money, minutes } = usedWork(opened, ledger.resources);
-  return { money: spent.money.mean + money, minutes: spent.minutes.mean + minutes };
+  return { money: added(spent.money, money), minutes: added(spent.minutes, minutes) };
 }

@@ -39,7 +39,7 @@ export function ratioOf(
   return ways.map((way, place): WayRatio => {
     const time = times[place]!;
     if (time && !way.price && way.outlay.mean > 0) {
-      const alone = perHour(marginMixture([way]), way, time);
+      const alone = perHour(marginMixture([withoutShape(way)]), way, time);
       return { hours: [1], weights: [1], spent: [0], mixture: alone, from: 0, to: alone.size };
     }
     const [from, to] = [mixture.starts[place]!, mixture.starts[place + 1]!];
@@ -63,6 +63,12 @@ function apartFromHours(way: Branch, slope: number, speedFactor: number): Branch
   return explained > 0
     ? { ...way, outlay: { ...outlay, variance: Math.max(0, outlay.variance - explained) } }
     : way;
+}
+
+/** The branch with money out as a log-normal. */
+function withoutShape(way: Branch): Branch {
+  const { mean, variance } = way.outlay;
+  return { ...way, outlay: { mean, variance, third: 0 } };
 }
 
 /** Money out alone over hours: the ratio of two log-normals is one. */

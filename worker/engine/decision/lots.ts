@@ -24,7 +24,7 @@ export interface Chanced {
  */
 const NEAR = 0.4;
 /** A branch less likely than this is one lot: how its outcomes lie then moves no chance by more than two thousandths. */
-const SELDOM: Probability = 0.05;
+const SELDOM: Probability = 0.04;
 
 /**
  * What pieces that sell or do not may bring together: every one of the outcomes (128 for seven pieces), those that are near each other gathered.

@@ -1,11 +1,11 @@
-import type { Probability } from "../quantity.ts";
 import type { Ledger } from "../service/ledger.ts";
-import { type Moments, NOTHING, sum, withChance } from "../service/moments.ts";
+import { type Moments, NOTHING, sum } from "../service/moments.ts";
 import { placesFor } from "../service/task.ts";
-import type { Uncertainty, Way } from "../service/uncertainty.ts";
+import { NO_WAY, type Uncertainty } from "../service/uncertainty.ts";
 import { isOpening } from "../service/workingOrder.ts";
 import type { WorkPlan } from "../service/workPlan.ts";
-import { addWork, NO_WORK, type Work } from "./courseBranch.ts";
+import { type ClassSums, classSums } from "./classSums.ts";
+import type { Work } from "./courseBranch.ts";
 
 /** Work done before the frame is known to hold. */
 export interface Opening {
@@ -31,39 +31,26 @@ export function openingWork(plan: WorkPlan, ledger: Ledger): Opening {
   return { work: { money: sum(NOTHING, ...money), minutes: sum(NOTHING, ...minutes) }, used };
 }
 
-/** Work, and the third central moment of its money: what seldom follows costs much. */
-export interface BeyondOpening {
-  readonly work: Work;
-  readonly third: number;
-}
-
 /**
- * What is expected of the opening work beyond its jobs: what follows where one fails that nobody decides on, which is done before anything else shows; less
- * the jobs that an absent fault spares, of which the looks tell at the start.
+ * What the opening work brings beyond its jobs, by class of history: what follows where one fails that nobody decides on, which is done before anything else
+ * shows; less the jobs that an absent fault spares, of which the looks tell at the start. Shared resources are not told apart.
  * @param rest none of whose opening jobs may end the frame
- * @param classes chance of each class of history
+ * @param classes count of classes of history
  */
-export function beyondOpening(rest: readonly Uncertainty[], classes: Float64Array): BeyondOpening {
-  let work = NO_WORK;
-  let third = 0;
-  for (const { job, ways } of rest) {
-    for (const way of ways) {
-      const chance = classes.reduce((sum, one, z) => sum + one * way.chances[z]!, 0);
-      if (job === null) work = addWork(work, notBegun(way, chance));
-      else if (isOpening(job)) {
-        const { money, minutes } = way;
-        work = addWork(work, { money: withChance(money, chance), minutes: withChance(minutes, chance) });
-        third +=
-          chance * (1 - chance) * money.mean * (3 * money.variance + (1 - 2 * chance) * money.mean ** 2);
-      }
-    }
-  }
-  return { work, third };
+export function beyondOpening(rest: readonly Uncertainty[], classes: number): ClassSums {
+  const early = rest.flatMap((one): readonly Uncertainty[] => {
+    const ways = one.ways.filter(({ early: { money, minutes } }) => money.mean !== 0 || minutes.mean !== 0);
+    if (ways.length === 0) return [];
+    return [{ ...one, ways: ways.map(({ chances, early: own }) => ({ ...NO_WAY, chances, ...own })) }];
+  });
+  return classSums(early, new Set(), classes, []);
 }
 
-function notBegun({ sparesOpening: { money, minutes } }: Way, chance: Probability): Work {
+/** The opening work with what is expected beyond it, the classes averaged. */
+export function expectedOpening({ money, minutes }: Work, beyond: ClassSums, classes: Float64Array): Work {
+  const average = (sums: Float64Array) => classes.reduce((sum, one, z) => sum + one * sums[z]!, 0);
   return {
-    money: { mean: -chance * money, variance: 0 },
-    minutes: { mean: -chance * minutes, variance: 0 },
+    money: { mean: money.mean + average(beyond.money), variance: money.variance },
+    minutes: { mean: minutes.mean + average(beyond.minutes), variance: minutes.variance },
   };
 }

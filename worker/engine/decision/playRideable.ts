@@ -20,6 +20,8 @@ interface Taken extends Way {
 /** An uncertainty with where its draw is found. */
 interface Item {
   readonly ways: readonly Taken[];
+  /** Minutes where nothing comes of it. */
+  readonly otherwise: Minutes;
   /** Place among the checks not looked at; null for a job. */
   readonly check: number | null;
   readonly job: number;
@@ -39,12 +41,16 @@ export function rideablePlayer(
   const { unseen } = situation;
   const { resources } = unknown;
   const places = new Map(unseen.faults.map(({ check }, place) => [check.id, place]));
-  const item = ({ of, job, ways: all }: Uncertainty, costs: readonly Taken["costs"][number][]): Item => {
+  const item = (
+    { of, job, ways: all, otherwise: none }: Uncertainty,
+    costs: readonly Taken["costs"][number][],
+  ): Item => {
     const ways = all.map((way) => taken(way, costs));
-    if (job === null) return { ways, check: places.get(of)!, job: 0 };
+    const otherwise = none?.mean ?? 0;
+    if (job === null) return { ways, otherwise, check: places.get(of)!, job: 0 };
     const known = jobs.get(of) ?? jobs.size;
     jobs.set(of, known);
-    return { ways, check: null, job: known };
+    return { ways, otherwise, check: null, job: known };
   };
   // What follows a failed cure is counted by its expectation where it is decided on, and as a way of its own elsewhere.
   const expected = resources.map(goingOn);
@@ -82,6 +88,7 @@ export function rideablePlayer(
       const stop = stops.get(key);
       if (stop && stop.leaf.kind !== "on") return stop.standing;
       if (place >= 0) take(one.ways[place]!);
+      else minutes += one.otherwise;
     }
     const { leaf, standing } = stops.get(key)!;
     for (const one of rest) {

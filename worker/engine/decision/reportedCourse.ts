@@ -1,34 +1,34 @@
 import type { Appraisal, CourseOutcome } from "./appraisal.ts";
 import type { Book } from "./book.ts";
+import { daysToSell } from "./daysToSell.ts";
 import { addedMarginPerAddedHour } from "./envelope.ts";
 import { outcomeOf } from "./outcome.ts";
 import { reportPlan } from "./reportedPlan.ts";
-import type { SettledRequest } from "./settledRequest.ts";
+import type { Situation } from "./situation.ts";
 import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
 
 /** The five courses as they are told. */
-export function reportCourses(
-  courses: readonly WeighedCourse[],
-  settled: SettledRequest,
-  book: Book,
-): Appraisal["courses"] {
+export function reportCourses(courses: readonly WeighedCourse[], situation: Situation): Appraisal["courses"] {
   const added = addedMarginPerAddedHour(
     courses.map((course) =>
       course.open ? { hours: course.expected.hours, margin: course.expected.margin } : null,
     ),
   );
   return courses.map((course, place) =>
-    course.open ? reportOpen(course, added[place]!, settled, book) : closed(course.course, course.because),
+    course.open
+      ? reportOpen(course, added[place]!, situation, daysToSell(course.course, situation, courses))
+      : closed(course.course, course.because),
   );
 }
 
 function reportOpen(
   open: OpenCourse,
   added: number | null,
-  settled: SettledRequest,
-  book: Book,
+  situation: Situation,
+  days: number,
 ): CourseOutcome {
   const { course } = open;
+  const { settled, book } = situation;
   const outcome = outcomeOf(open.branches, settled.workshop);
   return {
     course,
@@ -42,17 +42,16 @@ function reportOpen(
     netBenefit: outcome.netBenefit,
     rightToChange: open.unknown ? open.rightToChange : null,
     cashNeeded: open.cashNeeded,
-    elapsedDays: elapsedDays(open, book),
+    elapsedDays: workDays(open, book) + days,
     plan: reportPlan(open, settled),
   };
 }
 
-/** Waiting for parts where any are ordered, evenings of work, and the days until it is sold. */
-function elapsedDays({ plan, expected, course }: OpenCourse, book: Book): number {
-  const { partsWaitDays, hoursPerEvening, sellingDays } = book.catalogue.defaults.calendar;
+/** Waiting for parts where any are ordered, and evenings of work. */
+function workDays({ plan, expected }: OpenCourse, book: Book): number {
+  const { partsWaitDays, hoursPerEvening } = book.catalogue.defaults.calendar;
   const waits = plan.extras.some(({ kind }) => kind === "delivery") ? partsWaitDays : 0;
-  const sale = course === "leave" ? 0 : sellingDays;
-  return waits + Math.ceil(expected.hours / hoursPerEvening) + sale;
+  return waits + Math.ceil(expected.hours / hoursPerEvening);
 }
 
 function closed(course: CourseOutcome["course"], because: string): CourseOutcome {

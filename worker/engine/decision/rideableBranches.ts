@@ -1,20 +1,38 @@
 import type { Probability } from "../quantity.ts";
-import { logNormalMean } from "../statistics/logNormal.ts";
+import { logNormalMean, logNormalSd } from "../statistics/logNormal.ts";
 import type { Branch } from "./branch.ts";
-import type { ClassSums } from "./classSums.ts";
+import { askedBy, type ClassSums, classSums } from "./classSums.ts";
 import { outlayBesideWork, stillAhead } from "./courseBranch.ts";
 import { type Leaf, restOf } from "./discovery.ts";
 import { changed, ended } from "./givenUp.ts";
 import { MomentMixture } from "./momentMixture.ts";
 import { nearLeaves } from "./nearLeaves.ts";
+import { beyondOpening } from "./openingWork.ts";
 import type { RideableSetting } from "./rideableSetting.ts";
+import { splitBy, toldApart } from "./toldApart.ts";
 import type { OpenCourse } from "./weighedCourse.ts";
 
 /**
- * The branches of a rideable course: one for each distinct way of going on, one for all changes of course, one for a finished frame. Classes of history are
- * mixed within a branch: its mean, variance, skewness and the covariance of money and hours are those of the mixture, exactly.
+ * The branches of a rideable course, with what would show in the shape of its margin told apart (see toldApart).
  */
 export function rideableBranches(leaves: readonly Leaf[], setting: RideableSetting): readonly Branch[] {
+  const { sale, plan, rest, joint, decided, classes, resources } = setting;
+  const price = sale.share * logNormalSd(sale.price);
+  const apart = toldApart(joint, classes, price ** 2 + plan.money.variance + Math.max(...rest.variance));
+  if (apart.length === 0) return branchesOf(leaves, setting);
+  const others = joint.filter((one) => !apart.includes(one));
+  return branchesOf(splitBy(leaves, apart, resources), {
+    ...setting,
+    rest: classSums(others, askedBy([...decided, ...apart]), classes.length, resources),
+    beyond: beyondOpening(others, classes.length),
+  });
+}
+
+/**
+ * One for each distinct way of going on, one for all changes of course, one for a finished frame. Classes of history are
+ * mixed within a branch: its mean, variance, skewness and the covariance of money and hours are those of the mixture, exactly.
+ */
+function branchesOf(leaves: readonly Leaf[], setting: RideableSetting): readonly Branch[] {
   const on = leaves.filter(({ kind }) => kind === "on");
   return nearLeaves(on, setting)
     .map((group) => goingOn(group, setting))

@@ -1,3 +1,5 @@
+import type { Resource } from "../service/resource.ts";
+import type { Uncertainty } from "../service/uncertainty.ts";
 import type { Sale } from "./branch.ts";
 import type { Change } from "./changeOfCourse.ts";
 import type { ClassSums } from "./classSums.ts";
@@ -11,9 +13,16 @@ export interface RideableSetting {
   readonly sale: Sale;
   /** The shown plan. */
   readonly plan: Work;
+  /** The jobs of the opening work. */
   readonly opening: Work;
-  /** Third central moment of the opening work's money. */
-  readonly openingThird: number;
+  /** What it brings beyond its jobs. */
+  readonly beyond: ClassSums;
   readonly change: Change;
+  /** What was not decided on: one by one, and what all of it brings. */
+  readonly joint: readonly Uncertainty[];
   readonly rest: ClassSums;
+  readonly decided: readonly Uncertainty[];
+  readonly resources: readonly Resource[];
+  /** Chance of each class of history. */
+  readonly classes: Float64Array;
 }

@@ -1,12 +1,13 @@
 import type { Money } from "../quantity.ts";
 import type { LocalDistribution } from "../statistics/risingQuantiles.ts";
+import { type ScaledBeta, scaledBetaAt } from "../statistics/scaledBeta.ts";
 import { normalCdfGiven, normalDensity } from "../statistics/standardNormal.ts";
 
 /**
- * A mixture of amounts, as flat arrays. A component is one of four, by which spread is above 0:
+ * A mixture of amounts, as flat arrays. A component is one of five, by which spread is above 0:
  * `spread`: share x price - outlay for a log-normal price, at most x where the log of x + outlay is at most centre + spread x Z;
  * `normalSpread`: normal about -outlay (takings at one price less an outlay that varies more than they do);
- * `outlaySpread`: -outlay less a log-normal amount (log centre, log spread); none: -outlay for certain.
+ * `outlaySpread`: -outlay less a log-normal amount (log centre, log spread); a beta: less what it stands for; none: -outlay for certain.
  */
 export interface SaleMixture {
   readonly size: number;
@@ -19,6 +20,8 @@ export interface SaleMixture {
   readonly spread: Float64Array;
   readonly normalSpread: Float64Array;
   readonly outlaySpread: Float64Array;
+  /** Holds no more than its betas. */
+  readonly betas: (ScaledBeta | null)[];
 }
 
 /** @param sizes count of components of each branch */
@@ -35,6 +38,7 @@ export function emptyMixture(sizes: readonly number[]): SaleMixture {
     spread: new Float64Array(size),
     normalSpread: new Float64Array(size),
     outlaySpread: new Float64Array(size),
+    betas: [],
   };
 }
 
@@ -61,14 +65,20 @@ export function addMixtureAt(
   shift = 0,
 ): void {
   const x = rate * scale + shift;
-  const { weight, outlay, centre, spread, normalSpread, outlaySpread } = mixture;
+  const { weight, outlay, centre, spread, normalSpread, outlaySpread, betas } = mixture;
   let below = 0;
   let density = 0;
   let slope = 0;
   for (let i = from; i < to; i++) {
     const takings = x + outlay[i]!;
     const width = spread[i]!;
-    if (width > 0) {
+    const beta = betas[i];
+    if (beta) {
+      const spent = scaledBetaAt(beta, -x);
+      below += weight[i]! * (1 - spent.below);
+      density += weight[i]! * spent.density;
+      slope -= weight[i]! * spent.slope;
+    } else if (width > 0) {
       if (takings <= 0) continue;
       const z = (Math.log(takings) - centre[i]!) / width;
       const bell = normalDensity(z);

@@ -38,7 +38,7 @@ export function stateValues(
 }
 
 /** The bike as its course leaves it. */
-function finishedSale(
+export function finishedSale(
   course: "restore" | "make-safe",
   situation: Situation,
   courses: readonly WeighedCourse[],

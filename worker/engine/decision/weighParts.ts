@@ -1,3 +1,4 @@
+import { widestPrice } from "../service/widestPrice.ts";
 import { courseBranches, openCourse, titleBranches } from "./courseBranch.ts";
 import { partsSale, whenFrameLost, whenFrameSells } from "./partsSale.ts";
 import type { Situation } from "./situation.ts";
@@ -9,12 +10,13 @@ export function weighParts(situation: Situation): WeighedCourse {
     return { course: "break-for-parts", open: false, because: situation.partsClosedBecause };
   const { pricing, parts, frameUnsaleableChance: lost } = situation;
   const plan = situation.fixedPlans["break-for-parts"];
+  const widest = widestPrice(plan, situation.ledger);
   const clear = 1 - plan.endsTitle;
   const sells = partsSale(whenFrameSells(parts.list, lost), pricing);
   const gone = partsSale(whenFrameLost(parts.list), pricing);
   return openCourse(situation, plan, [
     ...titleBranches(situation, plan),
-    ...courseBranches(situation, clear * (1 - lost), sells, plan),
-    ...courseBranches(situation, clear * lost, gone, plan),
+    ...courseBranches(situation, clear * (1 - lost), sells, plan, widest),
+    ...courseBranches(situation, clear * lost, gone, plan, widest),
   ]);
 }

@@ -1,16 +1,18 @@
 import { withFailedCures } from "../service/failedCures.ts";
 import type { Fault } from "../service/fault.ts";
 import type { CourseId } from "../service/operation.ts";
+import { withOwnTime } from "../service/ownTime.ts";
 import { planRideable } from "../service/rideablePlan.ts";
+import { withJobsSpared } from "../service/sparing.ts";
 import type { Stakes } from "../service/stakes.ts";
 import { uncertaintiesOf } from "../service/uncertainties.ts";
-import type { Uncertainty } from "../service/uncertainty.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
-import { classSums } from "./classSums.ts";
-import { addWork, costOf, openCourse, titleBranches } from "./courseBranch.ts";
+import { askedBy, classSums } from "./classSums.ts";
+import { costOf, openCourse, titleBranches } from "./courseBranch.ts";
+import { cutShort } from "./cutShort.ts";
 import { decisiveOf } from "./decisiveOf.ts";
 import { unfold } from "./discovery.ts";
-import { beyondOpening, openingWork } from "./openingWork.ts";
+import { beyondOpening, expectedOpening, openingWork } from "./openingWork.ts";
 import { receivedShare } from "./pricing.ts";
 import { allowanceOf, rideableBranches } from "./rideableBranches.ts";
 import type { Situation } from "./situation.ts";
@@ -42,22 +44,26 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
   const going = share * logNormalMean(price) - settled.fee.fixed - settled.packing - costOf(plan, settled);
   const { weights: classes } = situation.unseen;
   const toldLoss = (penalty: number) => sale.takings(plan.gain) - sale.takings(plan.gain - penalty);
-  const uncertainties = uncertaintiesOf(plan, situation.unseen.faults, classes.length, ledger, {
+  const uncertainties = uncertaintiesOf(plan, situation.unseen.faults, classes, ledger, {
     toldLoss,
     frameLoss: Math.max(0, going - backedOut),
   });
   const { change } = situation;
   const minuteWorth = (settled.workshop.speedFactor * settled.workshop.hourlyGoal) / 60;
-  const { decided, rest: undecided } = decisiveOf(
+  const { decided: chosen, rest: undecided } = decisiveOf(
     uncertainties,
     going - change.worth + costOf(opening, settled),
     minuteWorth,
   );
+  const decided = chosen.map((one) =>
+    withOwnTime(cutShort(one, uncertainties, classes, plan, ledger), ledger),
+  );
   const rest = undecided.map((one) => withFailedCures(one, plan, ledger));
-  const beyond = beyondOpening(rest, classes);
-  const begun = addWork(opening, beyond.work);
+  const joint = withJobsSpared(rest, ledger.resources);
+  const beyond = beyondOpening(joint, classes.length);
+  const begun = expectedOpening(opening, beyond, classes);
   const spent = costOf(begun, settled);
-  const sums = classSums(rest, askedBy(decided), classes.length, ledger.resources);
+  const sums = classSums(joint, askedBy(decided), classes.length, ledger.resources);
   const discovery = {
     classes,
     going,
@@ -73,10 +79,14 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
     situation,
     sale: { price, share },
     plan,
-    opening: begun,
-    openingThird: beyond.third,
+    opening,
+    beyond,
     change,
+    joint,
     rest: sums,
+    decided,
+    resources: ledger.resources,
+    classes,
   });
   const clear = 1 - plan.endsTitle;
   return openCourse(
@@ -93,6 +103,7 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
         resources: discovery.resources,
         decided,
         rest,
+        joint,
         leaves,
         sale: { price, share },
         opening: begun,
@@ -103,11 +114,6 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
       },
     },
   );
-}
-
-/** Resources that the decided uncertainties may ask for. */
-function askedBy(decided: readonly Uncertainty[]): ReadonlySet<number> {
-  return new Set(decided.flatMap(({ ways }) => ways.flatMap(({ resources }) => resources)));
 }
 
 /** What the planner weighs: takings over condition in the finish that the course gives, and what a lost frame leaves. */

@@ -16,6 +16,8 @@ export interface Unknown {
   readonly decided: readonly Uncertainty[];
   /** Carried in expectation. */
   readonly rest: readonly Uncertainty[];
+  /** The same, as the distribution has it: a check and the jobs that it may spare as one. */
+  readonly joint: readonly Uncertainty[];
   /** Where the work may come to stand. */
   readonly leaves: readonly Leaf[];
   /** The ledger's resources as this course pays for them: another course counts other deliveries. */

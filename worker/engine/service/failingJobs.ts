@@ -13,28 +13,38 @@ export function failingJobs(plan: WorkPlan, ledger: Ledger, classes: number): Un
     const { failure, task } = ledger.resources[index]!;
     if (failure === null || task === null) continue;
     const ways = waysOfFailing(failure, task, plan, ledger, classes);
-    if (ways.length > 0)
-      jobs.push({ of: task.operation.id, ways, opening: takenBy(task, plan, ledger), job: task.operation });
+    if (ways.length === 0) continue;
+    const { operation: job } = task;
+    jobs.push({ of: job.id, ways, opening: takenBy(task, plan, ledger), job, resource: index });
   }
   return jobs;
 }
 
 function waysOfFailing(
   failure: JobFailure,
-  { openEnd }: Task,
+  { openEnd, operation }: Task,
   plan: WorkPlan,
   ledger: Ledger,
   classes: number,
 ): readonly Way[] {
-  const own = { ...failure, resources: [], takes: [] };
-  const { resources, takes, money, minutes, endsFrame, untilEnd } =
+  const own = { ...failure, resources: [], takes: [], takesUntilEnd: [] };
+  const { resources, takes, money, minutes, endsFrame, untilEnd, takesUntilEnd } =
     failure.next.length === 0 ? own : followingWork(failure.next, plan, ledger);
   const certain = (share: number) => new Float64Array(classes).fill(failure.chance * share);
   const ways: Way[] = [];
   if (endsFrame < 1 && (money.mean > 0 || minutes.mean > 0)) {
     const late = failure.next.length === 0 ? 0 : lateness(minutes.mean, openEnd);
     const taken = { mean: minutes.mean, variance: minutes.variance + late };
-    ways.push({ ...NO_WAY, chances: certain(1 - endsFrame), money, minutes: taken, resources, takes });
+    const early = isOpening(operation) ? { money, minutes: taken } : NO_WAY.early;
+    ways.push({
+      ...NO_WAY,
+      chances: certain(1 - endsFrame),
+      money,
+      minutes: taken,
+      resources,
+      takes,
+      early,
+    });
   }
   if (endsFrame > 0)
     ways.push({
@@ -43,6 +53,7 @@ function waysOfFailing(
       endsFrame: true,
       money: { mean: untilEnd.money, variance: 0 },
       minutes: { mean: untilEnd.minutes, variance: 0 },
+      takes: takesUntilEnd,
     });
   return ways;
 }

@@ -2,12 +2,12 @@ import type { Check } from "../inspection/check.ts";
 import { failingJobs } from "./failingJobs.ts";
 import type { Ledger } from "./ledger.ts";
 import { sum } from "./moments.ts";
-import type { Resource } from "./resource.ts";
+import { failingWhereDone, sparing } from "./sparing.ts";
 import { placesFor } from "./task.ts";
+import { toldTogether } from "./toldTogether.ts";
 import { goingOn, NO_WAY, spentUntilEnd, type Uncertainty, type Way } from "./uncertainty.ts";
 import { consequence, type UnseenStakes } from "./unseenConsequence.ts";
 import type { UnseenFaults } from "./unseenFaults.ts";
-import { isOpening } from "./workingOrder.ts";
 import type { WorkPlan } from "./workPlan.ts";
 
 /**
@@ -18,17 +18,23 @@ import type { WorkPlan } from "./workPlan.ts";
 export function uncertaintiesOf(
   plan: WorkPlan,
   unseen: readonly UnseenFaults[],
-  classes: number,
+  classes: Float64Array,
   ledger: Ledger,
   stakes: UnseenStakes,
 ): readonly Uncertainty[] {
-  const all = failingJobs(plan, ledger, classes);
+  const all = failingJobs(plan, ledger, classes.length);
   for (const one of unseen) {
     const ways = waysOf(one, plan, ledger, stakes);
     if (ways.length > 0)
-      all.push({ of: one.check.id, ways, opening: openingOf(one.check, plan, ledger), job: null });
+      all.push({
+        of: one.check.id,
+        ways,
+        opening: openingOf(one.check, plan, ledger),
+        job: null,
+        resource: null,
+      });
   }
-  return all;
+  return toldTogether(failingWhereDone(all), classes, stakes.toldLoss);
 }
 
 function waysOf(
@@ -45,9 +51,10 @@ function waysOf(
     const level = consequence(check, rank, position, assumed, plan, ledger, stakes);
     if (level.kind === "nothing") continue;
     if (level.kind === "condemned") ways.push({ ...NO_WAY, rank, chances, endsFrame: true });
-    else if (level.kind === "told") ways.push({ ...NO_WAY, rank, chances, told: level.loss });
+    else if (level.kind === "told")
+      ways.push({ ...NO_WAY, rank, chances, told: level.loss, penalty: level.penalty });
     else if (level.kind === "spared")
-      ways.push({ ...NO_WAY, rank, chances, ...spared(level.resources, ledger) });
+      ways.push({ ...NO_WAY, rank, chances, ...sparing(level.resources, plan, ledger) });
     else ways.push(...workWays(rank, chances, level.resources, ledger));
   }
   return ways;
@@ -74,40 +81,6 @@ function workWays(
   if (survives === 1) return [on];
   const lost = chances.map((chance) => chance * (1 - survives));
   return [on, { ...NO_WAY, rank, chances: lost, endsFrame: true, ...spentUntilEnd(used) }];
-}
-
-/** Costs of the plan that an absent fault spares, below nought. */
-function spared(
-  resources: readonly number[],
-  ledger: Ledger,
-): Pick<Way, "money" | "minutes" | "sparesOpening"> {
-  const total = { money: 0, minutes: 0 };
-  const opening = { money: 0, minutes: 0 };
-  const opened = new Set(resources.flatMap((index) => openedFor(ledger.resources[index]!, ledger)));
-  for (const index of resources) {
-    const { money, minutes, contingency } = ledger.resources[index]!;
-    const own = {
-      money: money.mean + contingency.money.mean,
-      minutes: minutes.mean + contingency.minutes.mean,
-    };
-    const sums = opened.has(index) ? [total, opening] : [total];
-    for (const sum of sums) {
-      sum.money += own.money;
-      sum.minutes += own.minutes;
-    }
-  }
-  return {
-    money: { mean: -total.money, variance: 0 },
-    minutes: { mean: -total.minutes, variance: 0 },
-    sparesOpening: opening,
-  };
-}
-
-/** Everything that a job of the opening work takes, itself too. */
-function openedFor({ task }: Resource, ledger: Ledger): readonly number[] {
-  if (task === null || !isOpening(task.operation)) return [];
-  const { resources, taskInstead } = ledger.forOperation(task.operation, task.place);
-  return [...resources, ...taskInstead];
 }
 
 /** Steps of the plan before what is hidden shows: those of the jobs that reveal it. A check that can be made from outside needs none. */

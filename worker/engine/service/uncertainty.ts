@@ -16,12 +16,16 @@ export interface Way {
   readonly minutes: Moments;
   /** What is taken off the takings where the fault is told to the buyer. */
   readonly told: Money;
+  /** What is told takes so much off visible condition. */
+  readonly penalty: Probability;
   /** Resources beyond the plan that it asks for; another may ask for them too, and they are paid once. */
   readonly resources: readonly number[];
   /** Resources of the plan that what follows a failed job takes there and then. */
   readonly takes: readonly number[];
-  /** What of the opening work an absent fault spares. */
-  readonly sparesOpening: { readonly money: Money; readonly minutes: Minutes };
+  /** Resources of the plan that are not needed after all, since the assumed fault is absent. */
+  readonly spares: readonly number[];
+  /** What of it belongs to the opening work: what follows where an opening job fails; below nought, what is spared of it. */
+  readonly early: { readonly money: Moments; readonly minutes: Moments };
 }
 
 /** A way that brings nothing, for others to differ from. */
@@ -31,9 +35,11 @@ export const NO_WAY: Omit<Way, "chances"> = {
   money: NOTHING,
   minutes: NOTHING,
   told: 0,
+  penalty: 0,
   resources: [],
   takes: [],
-  sparesOpening: { money: 0, minutes: 0 },
+  spares: [],
+  early: { money: NOTHING, minutes: NOTHING },
 };
 
 /**
@@ -49,6 +55,10 @@ export interface Uncertainty {
   readonly opening: readonly number[];
   /** The job itself, done before its failure shows; null for a check. */
   readonly job: Operation | null;
+  /** The job's resource; null for a check. */
+  readonly resource: number | null;
+  /** Minutes beside the plan's where nothing comes of it; none where left out. */
+  readonly otherwise?: Moments;
 }
 
 /** What a resource costs where the work goes on, with what follows a failure that the frame survives. */

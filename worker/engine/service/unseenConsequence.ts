@@ -21,7 +21,7 @@ export type Consequence =
   | { readonly kind: "nothing" }
   | { readonly kind: "condemned" }
   | { readonly kind: "work"; readonly resources: readonly number[] }
-  | { readonly kind: "told"; readonly loss: Money }
+  | { readonly kind: "told"; readonly loss: Money; readonly penalty: Probability }
   | { readonly kind: "spared"; readonly resources: readonly number[] };
 
 const NOTHING_MORE: Consequence = { kind: "nothing" };
@@ -50,11 +50,11 @@ export function consequence(
   if (fault === null) return NOTHING_MORE;
   const cheapest = cheapestBeyond(fault, plan, ledger, frameLoss);
   if (!cheapest) {
-    if (fault.mayDisclose) return { kind: "told", loss: toldLoss(fault.penalty) };
+    if (fault.mayDisclose) return { kind: "told", loss: toldLoss(fault.penalty), penalty: fault.penalty };
     return fault.need === "required" && !isSymptom(fault, ledger) ? { kind: "condemned" } : NOTHING_MORE;
   }
   const loss = fault.mayDisclose ? toldLoss(fault.penalty) : Infinity;
-  if (loss < cheapest.worth) return { kind: "told", loss };
+  if (loss < cheapest.worth) return { kind: "told", loss, penalty: fault.penalty };
   return { kind: "work", resources: cheapest.resources };
 }
 

@@ -30,7 +30,7 @@ export function incompleteBeta(
 }
 
 /** Logarithm of the beta function for a > 0, b > 0. */
-function logBetaFunction(a: number, b: number): number {
+export function logBetaFunction(a: number, b: number): number {
   return a >= b ? logGamma(b) + logGammaDrop(a, b) : logGamma(a) + logGammaDrop(b, a);
 }
 

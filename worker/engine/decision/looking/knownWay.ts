@@ -8,11 +8,13 @@ export interface KnownWay {
   readonly cost: Money;
   /** Chance that the work of it ends the frame. */
   readonly ends: Probability;
+  /** What was spent on it by then, minutes at the goal. */
+  readonly lost: Money;
   /** What the work asks for; others may ask for it too. */
   readonly resources: ReadonlySet<number>;
 }
 
-export const NOTHING_COMES: KnownWay = { cost: 0, ends: 0, resources: new Set() };
+export const NOTHING_COMES: KnownWay = { cost: 0, ends: 0, lost: 0, resources: new Set() };
 
 /**
  * The ways of one level taken together, in proportion to their chances; null where the level itself ends the frame.
@@ -26,15 +28,24 @@ export function knownWay({ ways }: Uncertainty, rank: number, minuteWorth: Money
   let through = 0;
   let ending = 0;
   let cost = 0;
+  let lost = 0;
   for (const way of here) {
     const chance = chanceOf(way);
-    if (way.endsFrame) ending += chance;
-    else {
+    const own = chance * (way.money.mean + way.told + way.minutes.mean * minuteWorth);
+    if (way.endsFrame) {
+      ending += chance;
+      lost += own;
+    } else {
       through += chance;
-      cost += chance * (way.money.mean + way.told + way.minutes.mean * minuteWorth);
+      cost += own;
     }
   }
-  return { cost: cost / through, ends: ending / (ending + through), resources: new Set(resources) };
+  return {
+    cost: cost / through,
+    ends: ending / (ending + through),
+    lost: ending > 0 ? lost / ending : 0,
+    resources: new Set(resources),
+  };
 }
 
 /** Several known ways: work that more than one asks for is paid once. */
@@ -45,9 +56,13 @@ export function knownTogether(
   if (ways.length === 1) return ways[0]!;
   const resources = new Set<number>();
   let cost = 0;
+  let lost = 0;
+  let ending = 0;
   let survives = 1;
   for (const way of ways) {
     cost += way.cost;
+    lost += way.ends * way.lost;
+    ending += way.ends;
     survives *= 1 - way.ends;
     for (const index of way.resources) {
       if (resources.has(index)) {
@@ -56,7 +71,7 @@ export function knownTogether(
       } else resources.add(index);
     }
   }
-  return { cost, ends: 1 - survives, resources };
+  return { cost, ends: 1 - survives, lost: ending > 0 ? lost / ending : 0, resources };
 }
 
 /** Ways of one level keep their proportions in every class, so that any sum over classes tells them. */

@@ -1,7 +1,7 @@
 import type { Money, Probability } from "../../quantity.ts";
 import { COURSES, type CourseId } from "../../service/operation.ts";
 import type { Begun } from "./begun.ts";
-import { type Answer, bestOf } from "./sampleInformation.ts";
+import type { Answer } from "./sampleInformation.ts";
 
 /** What a find would be worth, were one of its checks found at a level. */
 export interface LevelOutlook {
@@ -17,18 +17,14 @@ export interface LevelOutlook {
 }
 
 /**
- * An outlook as an answer: whoever knows it chooses among the worths as they are. Whoever does not meets the fault on the way, goes on or changes the course,
- * whichever is worth more, with what began it lost; sells what does not ride; or, where the matter stops, has paid for nothing.
+ * An outlook as an answer. Whoever knows it takes the course that is chosen then. Whoever began the course decided on now meets the fault on the way and goes
+ * on or changes the course, whichever is worth more, with what began it lost; sells what does not ride; or, where the matter stops, has paid for nothing.
  */
-export function answerOf({ chance, worths, stop, instead }: LevelOutlook, begun: Begun): Answer {
-  const walkedAway = bestOf(worths);
-  const unknowing = COURSES.map((course, place): Money | null => {
-    if (!begun.open[place]) return null;
-    if (stop) return course === "leave" ? walkedAway : walkedAway - begun.ahead;
-    const worth = worths[place]!;
-    if (course === "sell-as-found") return worth ?? begun.notRiding;
-    const lost = begun.lost[place]!;
-    return lost === null ? worth : Math.max(worth ?? Number.NEGATIVE_INFINITY, instead - lost);
-  });
-  return { chance, known: worths, unknowing };
+export function answerOf({ chance, worths, course, stop, instead }: LevelOutlook, begun: Begun): Answer {
+  const chosen = worths[COURSES.indexOf(course)]!;
+  if (stop) return { chance, chosen, kept: begun.course === "leave" ? chosen : chosen - begun.ahead };
+  const worth = worths[COURSES.indexOf(begun.course)]!;
+  if (begun.course === "sell-as-found") return { chance, chosen, kept: worth ?? begun.notRiding! };
+  if (begun.lost === null) return { chance, chosen, kept: worth ?? chosen };
+  return { chance, chosen, kept: Math.max(worth ?? Number.NEGATIVE_INFINITY, instead - begun.lost) };
 }

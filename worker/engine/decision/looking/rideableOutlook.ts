@@ -27,7 +27,7 @@ export function rideableOutlooks(
 ): RideableOutlooks {
   const { decided, rest, stakes } = unknown;
   const all = allOf(unknown);
-  const now = worthAfter(all, NOTHING_COMES, stakes.classes, unknown);
+  const now = worthAfter(all, NOTHING_COMES, stakes.classes);
   const clear = 1 - plan.endsTitle;
   const found = new Map<string, Uncertainty>();
   for (const one of [...decided, ...rest]) if (one.job === null) found.set(one.of, one);
@@ -42,8 +42,8 @@ export function rideableOutlooks(
         if (way === null) return null;
         here.push(way);
       }
-      others ??= known.length === 0 ? all : restWithout(known, all, unknown);
-      const then = worthAfter(others, knownTogether(here, stakes), classes, unknown);
+      others ??= known.length === 0 ? all : restWithout(known, unknown);
+      const then = worthAfter(others, knownTogether(here, stakes), classes);
       return expected.netBenefit + clear * (then - now);
     };
   };

@@ -1,11 +1,10 @@
 import type { UnseenCheck } from "../../inspection/finding.ts";
 import { dismantlingFor } from "../../service/dismantling.ts";
 import type { Book } from "../book.ts";
-import type { OpenCourse } from "../weighedCourse.ts";
 import type { OpenFind } from "../weighFind.ts";
-import { begunWithout } from "./begun.ts";
-import { findOutlook, paperOutlook } from "./findOutlook.ts";
+import { paperOutlook } from "./findOutlook.ts";
 import { answerOf, type LevelOutlook } from "./levelOutlook.ts";
+import type { Looking } from "./looking.ts";
 import { type LookCost, lookValue } from "./lookValue.ts";
 import type { UnmadeCheck } from "./nextCheck.ts";
 import { sampleInformation } from "./sampleInformation.ts";
@@ -17,17 +16,15 @@ const UNLIKELY = 1e-6;
  * How much the engine is asked anew, in levels times what a bike has unseen (and a little for what any bike takes): an answer may take a few times as long as
  * without the advice, never tens of times.
  */
-const MOST_ASKED = 250;
+const MOST_ASKED = 300;
 const ANY_BIKE = 5;
 
 /**
  * Each check not made with what it is worth, first by class sums; then those that lead are weighed anew, the best first, until the best of all is exact
  * or as much was asked as one answer may.
  */
-export function unmadeChecks(find: OpenFind, now: OpenCourse, book: Book): readonly UnmadeCheck[] {
+export function unmadeChecks({ find, now, begun, outlookOf }: Looking, book: Book): readonly UnmadeCheck[] {
   const { inspection, situation } = find;
-  const begun = begunWithout(find.courses, situation);
-  const outlookOf = findOutlook(find);
   const value = (unseen: UnseenCheck, outlooks: readonly LevelOutlook[], method: UnmadeCheck["method"]) => ({
     check: unseen.check,
     ...lookValue(
@@ -61,7 +58,9 @@ export function unmadeChecks(find: OpenFind, now: OpenCourse, book: Book): reado
     if (left < 0) break;
     best.one = value(
       best.unseen,
-      best.ranks.map((rank) => weighedAgain(find, best.unseen, rank, book)),
+      best.ranks.map((rank) =>
+        weighedAgain(find, [best.unseen], [rank], best.unseen.probabilities[rank]!, book),
+      ),
       "exact",
     );
   }

@@ -1,17 +1,23 @@
 import type { UnseenCheck } from "../../inspection/finding.ts";
+import type { Probability } from "../../quantity.ts";
 import type { Book } from "../book.ts";
 import { bestCourse } from "../choice.ts";
 import { situationOf } from "../situation.ts";
 import { stopOf } from "../stop.ts";
 import { weighCourses } from "../weigh.ts";
 import type { OpenFind } from "../weighFind.ts";
-import { levelEntered } from "./levelEntered.ts";
 import type { LevelOutlook } from "./levelOutlook.ts";
+import { levelsEntered } from "./levelsEntered.ts";
 
-/** The outlook as the whole engine has it, were the level entered: chances, plans and prices made anew. */
-export function weighedAgain(find: OpenFind, unseen: UnseenCheck, rank: number, book: Book): LevelOutlook {
-  const chance = unseen.probabilities[rank]!;
-  const { settled, inspection } = levelEntered(find, unseen, rank, book);
+/** The outlook as the whole engine has it, were the levels entered: chances, plans and prices made anew. */
+export function weighedAgain(
+  find: OpenFind,
+  checks: readonly UnseenCheck[],
+  ranks: readonly number[],
+  chance: Probability,
+  book: Book,
+): LevelOutlook {
+  const { settled, inspection } = levelsEntered(find, checks, ranks, book);
   if (stopOf(settled, inspection, book)) return stoppedThen(find, chance);
   const situation = situationOf(settled, inspection, book);
   const courses = weighCourses(situation);

@@ -4,16 +4,22 @@ import type { Book } from "../book.ts";
 import { type LookedOver, lookOver } from "../lookOver.ts";
 
 /**
- * The find looked over anew with one more check answered: the hidden history moved by it, every other unseen check's chances too, what it acquits or explains,
- * what finished work has cured of it.
- * @param rank of the level that the check comes to
+ * The find looked over anew with more checks answered: the hidden history moved by them, every other unseen check's chances too, what they acquit or explain,
+ * what finished work has cured of them.
+ * @param ranks of the levels that the checks come to
  */
-export function levelEntered(find: LookedOver, unseen: UnseenCheck, rank: number, book: Book): LookedOver {
-  const { asTold } = find;
+export function levelsEntered(
+  { asTold }: LookedOver,
+  checks: readonly UnseenCheck[],
+  ranks: readonly number[],
+  book: Book,
+): LookedOver {
   const { request } = asTold;
-  const before = request.observations[unseen.check];
-  const observation = observed(unseen, rank, before, book);
-  const observations = { ...request.observations, [unseen.check]: observation };
+  const answered = checks.map((unseen, at) => {
+    const before = request.observations[unseen.check];
+    return [unseen.check, observed(unseen, ranks[at]!, before, book)] as const;
+  });
+  const observations = { ...request.observations, ...Object.fromEntries(answered) };
   return lookOver({ ...asTold, request: { ...request, observations } }, book);
 }
 

@@ -1,0 +1,158 @@
+import type { ComponentChildren } from "preact";
+import { useState } from "preact/hooks";
+import type { Appraisal, Reference } from "../api/types.ts";
+import { namesIn } from "../find/names.ts";
+import { type Find, withGoal } from "../finds/find.ts";
+import { isInvented, ownership } from "../finds/ownership.ts";
+import { DemoLine } from "../parts/DemoLine.tsx";
+import { Heading } from "../parts/Heading.tsx";
+import { Trouble } from "../parts/Trouble.tsx";
+import { WorkedOut } from "../parts/WorkedOut.tsx";
+import { STATE_NAMES } from "../sale/states.ts";
+import { askingOf } from "../state/finds.ts";
+import { ALONE, sellingAskingOf, sellingTerms } from "../state/selling.ts";
+import { termsOf } from "../state/terms.ts";
+import { uncapital } from "../words/count.ts";
+import { refusal } from "../words/refusal.ts";
+import { planTitle } from "../words/selling.ts";
+import { verdict } from "../words/verdict.ts";
+import { sellingBody } from "./body.ts";
+import { NotSold } from "./NotSold.tsx";
+import { printPlan } from "./printPlan.tsx";
+import { RoadNote } from "./RoadNote.tsx";
+import { saleGround } from "./road.ts";
+import { SellingPanels } from "./SellingPanels.tsx";
+import { StatePicks } from "./StatePicks.tsx";
+import { useAsked } from "./useAsked.ts";
+import { useOffer } from "./useOffer.ts";
+import { pickedState, wholeStates } from "./wholeStates.ts";
+
+interface FindSellingProps {
+  readonly find: Find;
+  readonly known: Reference;
+  /** What one more hour must earn. */
+  readonly goal: number;
+  /** Stands above the plan. */
+  readonly children?: ComponentChildren;
+}
+
+/** The price plan of one find. */
+export function FindSelling({ find, known, goal, children }: FindSellingProps) {
+  const asking = askingOf(find.id);
+  const planAsking = sellingAskingOf(find.id);
+  const answer = asking.answer.value;
+  const appraised = asking.answered.value ?? find.body;
+  const { seller, bikes } = sellingTerms.kept.value;
+  const bike = bikes[find.id] ?? {};
+  const entry = useOffer();
+  const [shown, setShown] = useState(false);
+  const states = answer === null ? [] : wholeStates(answer);
+  const state = answer === null ? undefined : pickedState(answer, states, bike.state);
+  const ground = answer === null || state === undefined ? null : saleGround(answer, appraised, known, state);
+  const open = ground?.kind === "open" ? ground : null;
+  useAsked(
+    planAsking,
+    open === null || state === undefined
+      ? null
+      : sellingBody(withGoal(find.body, goal), state, { seller, bike }, entry.made),
+  );
+  const plan = open === null ? null : planAsking.answer.value;
+  const { currency } = known;
+  const title =
+    plan !== null && open !== null
+      ? planTitle(plan.path, { currency: plan.currency, road: open.road, shown })
+      : withoutPlan(
+          find,
+          answer,
+          known,
+          termsOf(asking, goal),
+          state === undefined,
+          ground?.kind === "refused",
+        );
+  const slow = asking.status.value === "slow" || planAsking.status.value === "slow";
+  return (
+    <main class="page" id="main">
+      <DemoLine own={!isInvented(find)} />
+      <p class="crumb">
+        <a href="/selling">Selling</a> / {find.id === ALONE ? "Another bicycle" : find.name}
+      </p>
+      <p class="eyebrow">
+        {find.name}
+        {state === undefined ? "" : `, ${uncapital(STATE_NAMES[state])}`}
+        <span class="tag">{ownership(find)}</span>
+      </p>
+      <div class="sellhead" aria-live="polite">
+        <Heading title={`Selling: ${find.name}`}>{title}</Heading>
+      </div>
+      <p class="working" role="status">
+        {slow ? "Working it out" : ""}
+      </p>
+      {[asking, planAsking].map((one, i) =>
+        one.fault.value === null || (i === 1 && open === null) ? null : (
+          <Trouble
+            key={i === 0 ? "appraisal" : "plan"}
+            fault={one.fault.value}
+            again={one.again}
+            say={(field) => refusal(field, known.checks)}
+          />
+        ),
+      )}
+      {children}
+      {states.length > 0 && state !== undefined && (
+        <StatePicks
+          states={states}
+          state={state}
+          currency={currency}
+          onState={(next) => sellingTerms.putBike(find.id, "state", next)}
+        />
+      )}
+      {open !== null && <RoadNote ground={open} />}
+      {answer !== null && plan === null && (
+        <NotSold
+          find={find}
+          answer={answer}
+          inPieces={state === undefined}
+          why={ground?.kind === "refused" ? ground.why : null}
+        />
+      )}
+      {answer !== null && state !== undefined && plan !== null && open !== null && (
+        <SellingPanels
+          find={find}
+          known={known}
+          answer={answer}
+          body={appraised}
+          state={state}
+          plan={plan}
+          seller={seller}
+          bike={bike}
+          entry={entry}
+          answered={planAsking.answered.value?.offer ?? null}
+          fault={planAsking.fault.value}
+          shown={shown}
+          onShown={setShown}
+          onPrint={() =>
+            void printPlan({ plan, shown, title, name: find.name, state, invented: isInvented(find) })
+          }
+          dimmed={planAsking.status.value !== "settled"}
+        />
+      )}
+      <WorkedOut askings={plan === null ? [asking] : [asking, planAsking]} />
+    </main>
+  );
+}
+
+/** The heading while there is no plan, and why there is none. */
+function withoutPlan(
+  find: Find,
+  answer: Appraisal | null,
+  known: Reference,
+  { goal, price }: ReturnType<typeof termsOf>,
+  noState: boolean,
+  refused: boolean,
+): string {
+  if (answer === null) return "Working it out";
+  if (answer.value === null)
+    return verdict(answer, goal, { called: find.called, price, nameOf: namesIn(known).any });
+  if (refused) return "Not to be sold as things stand.";
+  return noState ? "It cannot be sold whole." : "Working it out";
+}

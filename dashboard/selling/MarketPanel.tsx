@@ -1,0 +1,109 @@
+import type { Fault } from "../api/fault.ts";
+import { messagesAt } from "../api/fault.ts";
+import type { SellingPlan } from "../api/types.ts";
+import { NumberField } from "../parts/NumberField.tsx";
+import { Choose } from "../parts/Picks.tsx";
+import { sellingTerms } from "../state/selling.ts";
+import { MONTHS } from "../words/fields.ts";
+import { currencySign } from "../words/money.ts";
+import { marketHints } from "../words/sellingMarket.ts";
+import type { BikeTerms, SellerTerms } from "./terms.ts";
+
+interface MarketPanelProps {
+  readonly id: string;
+  readonly seller: SellerTerms;
+  readonly bike: BikeTerms;
+  /** The month the find is appraised for, 1 to 12; stands where the seller sets none. */
+  readonly month: number | undefined;
+  readonly plan: SellingPlan | null;
+  readonly currency: string;
+  readonly fault: Fault | null;
+}
+
+/** The terms of the plan, each with what stands where it is left empty. */
+export function MarketPanel({ id, seller, bike, month, plan, currency, fault }: MarketPanelProps) {
+  const { putSeller, putBike } = sellingTerms;
+  const hints = marketHints(plan, { ...seller, ...bike });
+  const sign = currencySign(currency);
+  return (
+    <section class="panel market" aria-labelledby="market-title">
+      <h2 id="market-title">Terms</h2>
+      <p class="small">
+        Kept in this browser. Left empty, an invented figure of the demo data stands in; it is named below
+        each field.
+      </p>
+      <div class="fields">
+        <NumberField
+          label="Weeks until it must be gone"
+          value={seller.weeks}
+          onValue={(value) => putSeller("weeks", value)}
+          unit="weeks"
+          hint={hints.weeks}
+          messages={messagesAt(fault, "/market/weeks")}
+        />
+        <NumberField
+          label="What keeping it costs a week"
+          value={seller.storagePerWeek}
+          onValue={(value) => putSeller("storagePerWeek", value)}
+          before={sign}
+          unit="a week"
+          hint={hints.storagePerWeek}
+          messages={messagesAt(fault, "/market/storagePerWeek")}
+        />
+        <NumberField
+          label="Buyers who come a week"
+          value={bike.arrivalsPerWeek}
+          onValue={(value) => putBike(id, "arrivalsPerWeek", value)}
+          unit="a week"
+          hint={hints.arrivalsPerWeek}
+          messages={messagesAt(fault, "/market/arrivalsPerWeek")}
+        />
+        <Percent
+          label="What buyers talk off"
+          share={seller.haggling}
+          onShare={(value) => putSeller("haggling", value)}
+          hint={hints.haggling}
+          messages={messagesAt(fault, "/market/haggling")}
+        />
+        <NumberField
+          label="What it brings if it has not sold by then"
+          value={bike.fallback}
+          onValue={(value) => putBike(id, "fallback", value)}
+          before={sign}
+          hint={hints.fallback}
+          messages={messagesAt(fault, "/market/fallback")}
+        />
+        <Choose
+          label="Month it is put up for sale"
+          choices={MONTHS.map((label, i) => ({ value: String(i + 1), label }))}
+          value={seller.month === undefined ? undefined : String(seller.month)}
+          onValue={(value) => putSeller("month", value === undefined ? undefined : Number(value))}
+          messages={messagesAt(fault, "/workshop/month")}
+          none={month === undefined ? "Not known: an average" : `As appraised: ${MONTHS[month - 1]}`}
+        />
+      </div>
+    </section>
+  );
+}
+
+/** A share, entered in per cent. */
+function Percent(props: {
+  label: string;
+  share: number | undefined;
+  onShare: (share: number | undefined) => void;
+  hint: string;
+  messages: readonly string[];
+}) {
+  const { label, share, onShare, hint, messages } = props;
+  return (
+    <NumberField
+      label={label}
+      // A share as float carries a tail that nobody typed.
+      value={share === undefined ? undefined : Number((share * 100).toFixed(6))}
+      onValue={(percent) => onShare(percent === undefined ? undefined : percent / 100)}
+      unit="%"
+      hint={hint}
+      messages={messages}
+    />
+  );
+}

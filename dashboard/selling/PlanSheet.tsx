@@ -1,0 +1,101 @@
+import type { SellingPlan } from "../api/types.ts";
+import { Blank } from "../sheets/Blank.tsx";
+import { fineChance } from "../words/chance.ts";
+import { capital } from "../words/count.ts";
+import { askedMoney, CHART_WORDS, lowestMoney, weekWords } from "../words/selling.ts";
+import { sellingFacts } from "../words/sellingFacts.ts";
+import { marketWords } from "../words/sellingSheet.ts";
+import { type Stretch, stretches } from "./path.ts";
+
+interface PlanSheetProps {
+  readonly plan: SellingPlan;
+  /** Whether the lowest offers are printed too. */
+  readonly shown: boolean;
+  readonly title: string;
+  /** The find and its state. */
+  readonly called: string;
+  /** What is invented. */
+  readonly note: string;
+  /** Address of the chart; null where there is none. */
+  readonly picture: string | null;
+}
+
+/** More prices than this stand in two columns, above what else there is. */
+const LONG = 16;
+/** Of more than this the table alone fills the sheet: the chart gives way. */
+const TOO_LONG = 40;
+
+/** The price plan on one sheet of A4. */
+export function PlanSheet({ plan, shown, title, called, note, picture }: PlanSheetProps) {
+  const { path, currency, market } = plan;
+  const joined = stretches(path);
+  return (
+    <section class={joined.length > LONG ? "plansheet long" : "plansheet"}>
+      <h1>{title}</h1>
+      <p>
+        <b>{called}</b>
+      </p>
+      <p>{note}</p>
+      {picture !== null && joined.length <= TOO_LONG && (
+        <>
+          <img src={picture} alt="" />
+          <p>
+            {CHART_WORDS.read}
+            {shown && ` ${CHART_WORDS.readLowest}`}
+          </p>
+        </>
+      )}
+      <div class="plancolumns">
+        <div class="plantable">
+          <PlanTable joined={joined} shown={shown} currency={currency} />
+        </div>
+        <div>
+          <h2>What it comes to</h2>
+          <ul>
+            {sellingFacts(plan).map(({ name, figure, more }) => (
+              <li key={name}>
+                {name}: {figure}, {more}.
+              </li>
+            ))}
+          </ul>
+        </div>
+        <div>
+          <h2>Terms</h2>
+          <p>{marketWords(market, currency)}</p>
+        </div>
+      </div>
+      <Blank label="Listed on (week 1 begins)" />
+    </section>
+  );
+}
+
+function PlanTable(props: { joined: readonly Stretch[]; shown: boolean; currency: string }) {
+  const { joined, shown, currency } = props;
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th>When</th>
+          <th>Ask</th>
+          {shown && <th>Take at least</th>}
+          <th>Sold by then</th>
+        </tr>
+      </thead>
+      <tbody>
+        {joined.map((stretch) => (
+          <tr key={stretch.from}>
+            <td>{capital(weekWords(stretch))}</td>
+            <td>{askedMoney(stretch.price, currency)}</td>
+            {shown && <td>{lowestWords(stretch, currency)}</td>}
+            <td>{fineChance(stretch.sold)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function lowestWords({ lowest: [first, last], price }: Stretch, currency: string): string {
+  const told = (lowest: number) => lowestMoney(lowest, price, currency);
+  return told(first) === told(last) ? told(first) : `${told(first)} to ${told(last)}`;
+}

@@ -1,0 +1,51 @@
+import type { Find } from "../finds/find.ts";
+import { isInvented, ownership } from "../finds/ownership.ts";
+import { defaultState } from "../listing/saleStates.ts";
+import { STATE_NAMES } from "../sale/states.ts";
+import { askingOf } from "../state/finds.ts";
+import { ALONE } from "../state/selling.ts";
+import { moneyRange } from "../words/range.ts";
+
+/** The finds to choose from, one's own first, and the bicycle that is none of them. */
+export function SellingChoice({ finds }: { finds: readonly Find[] }) {
+  const own = finds.filter((find) => !find.invented);
+  const invented = finds.filter((find) => find.invented);
+  return (
+    <section class="panel sellchoice" aria-labelledby="choice-title">
+      <h2 id="choice-title">One of the finds</h2>
+      <ul>
+        {[...own, ...invented].map((find) => (
+          <li key={find.id}>
+            <a href={`/selling/${encodeURIComponent(find.id)}`}>
+              <b>{find.name}</b>
+              <span class="small">{priceLine(find)}</span>
+            </a>
+            {isInvented(find) && <span class="tag">{ownership(find)}</span>}
+          </li>
+        ))}
+      </ul>
+      <h2>Or another bicycle</h2>
+      <p class="small">
+        Kind, age, frame, tier and state are enough. The more of it is known, the narrower the range.
+      </p>
+      <div class="acts">
+        <a class="btn" href={`/selling/${ALONE}`}>
+          Sell another bicycle
+        </a>
+        <a class="btn quiet" href="/describe">
+          Describe it in full
+        </a>
+      </div>
+    </section>
+  );
+}
+
+function priceLine({ id }: Find): string {
+  const answer = askingOf(id).answer.value;
+  if (answer === null) return "not worked out yet";
+  if (answer.value === null) return "stopped: no figure";
+  const state = defaultState(answer);
+  const band = state === null ? null : answer.value[state];
+  if (state === null || band === null) return "no course but leaving is open";
+  return `${STATE_NAMES[state].toLowerCase()}, ${moneyRange(band.p10, band.p90, answer.currency)}`;
+}

@@ -1,0 +1,29 @@
+import type { WholeState } from "../api/types.ts";
+import { Picks } from "../parts/Picks.tsx";
+import { money } from "../words/money.ts";
+import type { PricedWhole } from "./wholeStates.ts";
+
+/** The states in which it can be sold whole. */
+export function StatePicks(props: {
+  states: readonly PricedWhole[];
+  state: WholeState;
+  currency: string;
+  onState: (state: WholeState) => void;
+}) {
+  const { states, state, currency, onState } = props;
+  return (
+    <div class="statepicks">
+      <Picks
+        legend="Sold in which state?"
+        choices={states.map((one) => ({
+          value: one.state,
+          label: one.name,
+          detail: `about ${money(one.band.p50, currency)}`,
+        }))}
+        value={state}
+        onValue={(next) => onState(next as WholeState)}
+        layout="grid"
+      />
+    </div>
+  );
+}

@@ -1,0 +1,85 @@
+import type { Attributes } from "../../bicycle.ts";
+import type { Money, Probability } from "../../quantity.ts";
+import { bestPath } from "./bestPath.ts";
+import type { RateCurve } from "./goingRates.ts";
+import type { Fallback, Posting } from "./posting.ts";
+import { forecastSale } from "./saleForecast.ts";
+import { type Seasons, seasonWeeks, WEEKS_A_YEAR } from "./season.ts";
+import type { SellingTables, WholeState } from "./sellingTables.ts";
+
+/** What multiplies the table's interested buyers for a bicycle. */
+export function demandOf(
+  { byCategory, bySize, byState }: SellingTables,
+  { category, sizeClass }: Pick<Attributes, "category" | "sizeClass">,
+  state: WholeState,
+): number {
+  return byCategory[category]! * bySize[sizeClass] * byState[state];
+}
+
+export const FALLBACKS = ["given", "quick-sale", "parts"] as const;
+/** What is done where it has not sold: what the request says it brings, a quick sale below the going rate, or breaking it for parts. */
+export type FallbackKind = (typeof FALLBACKS)[number];
+
+/**
+ * A quick sale, or breaking it where that leaves more than a quick sale at the middle going rate.
+ * @param parts what breaking leaves after its minutes; null where that is not open or not known
+ */
+export function usualFallback(
+  { quickSale }: SellingTables,
+  usualHaggling: Probability,
+  middle: Money,
+  parts: Money | null,
+): { readonly kind: FallbackKind; readonly terms: Fallback } {
+  const share = quickSale * (1 - usualHaggling);
+  return parts !== null && parts > share * middle
+    ? { kind: "parts", terms: { share: null, amount: parts } }
+    : { kind: "quick-sale", terms: { share, amount: null } };
+}
+
+/** Interest as a continuous rate a week. */
+export function weeklyInterest({ interestPerYear }: SellingTables): number {
+  return Math.log1p(interestPerYear) / WEEKS_A_YEAR;
+}
+
+/** A whole bicycle sold on the table's terms. */
+export interface WholeSale {
+  readonly curves: readonly RateCurve[];
+  readonly usualHaggling: Probability;
+  /** See demandOf. */
+  readonly demand: number;
+  readonly seasons: Seasons;
+  readonly month: number | null;
+  readonly priceLevel: number;
+  readonly fee: Posting["terms"]["fee"];
+  readonly fallback: Fallback;
+}
+
+/** Going rates this far apart still tell the weeks to a day. */
+const ROUGH = 0.6;
+
+/** Expected weeks until a bicycle is gone, by sale or fallback, at the prices that are best for it, on the terms of the tables. */
+export function expectedWeeks(sold: WholeSale, tables: SellingTables): number {
+  const { curves, usualHaggling, fallback, fee } = sold;
+  const arrivals = tables.arrivalsPerWeek * sold.demand;
+  const posting: Posting = {
+    curves,
+    usualHaggling,
+    fallback,
+    willingness: tables.willingness,
+    season: seasonWeeks(sold.seasons, sold.month, tables.weeks, arrivals),
+    terms: {
+      storagePerWeek: tables.storagePerWeek * sold.priceLevel,
+      fee,
+      discountPerWeek: weeklyInterest(tables),
+    },
+  };
+  const { sale, path } = bestPath(posting, ROUGH, "near");
+  const nodes = sale.weights.length;
+  return forecastSale({
+    arrivals: sale.arrivals,
+    weights: sale.weights,
+    prices: path.prices.slice(0, path.end),
+    received: (price) => price,
+    fallback: sale.fallback.slice(path.end * nodes, (path.end + 1) * nodes),
+  }).expectedWeeks;
+}
