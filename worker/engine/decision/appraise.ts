@@ -34,16 +34,19 @@ export function appraise(request: AppraisalRequest, book: Book): Appraisal {
 /** What is told of a find among others: all but whether to look on, which nothing else hangs on. */
 export type Report = Omit<Appraisal, "lookingOn">;
 
-/** The answer for a find that was weighed. */
-export function reportFind(weighed: WeighedFind, book: Book): Report {
-  return weighed.stop ? stopped(weighed, book) : decided(weighed, book);
+/**
+ * The answer for a find that was weighed.
+ * @param looks what may be looked at next, worked out where it is not given
+ */
+export function reportFind(weighed: WeighedFind, book: Book, looks?: readonly NextCheck[]): Report {
+  return weighed.stop ? stopped(weighed, book) : decided(weighed, book, looks);
 }
 
-function decided(find: OpenFind, book: Book): Report {
+function decided(find: OpenFind, book: Book, given?: readonly NextCheck[]): Report {
   const { settled, inspection, situation, courses } = find;
   const best = bestCourse(courses, situation);
   const { sensitivity, perfectInformation, ...sureness } = trustIn(best, courses, situation);
-  const looks = nextChecks(lookingAt(find, best), book);
+  const looks = given ?? nextChecks(lookingAt(find, best), book);
   const look = lookFirst(looks, settled, book);
   return {
     ...head(settled),
