@@ -55,7 +55,7 @@ export function changed(leaves: readonly Leaf[], setting: RideableSetting): read
 
 function backedOut(
   spent: MomentMixture,
-  { situation, opening }: RideableSetting,
+  { situation, opening, widest }: RideableSetting,
   instead: Work & { readonly sale: Change["sale"] },
 ): readonly Branch[] {
   const ahead = stillAhead(situation);
@@ -69,6 +69,7 @@ function backedOut(
       mean: opening.money.mean + money.mean + spent.money + fixed,
       variance: opening.money.variance + money.variance + spent.variance,
       third: spent.third,
+      ...(widest && { widest }),
     },
     minutes: {
       mean: opening.minutes.mean + minutes.mean + spent.minutes,
