@@ -1,5 +1,3 @@
-import { DescribePage } from "./pages/DescribePage.tsx";
-import { FindPage } from "./pages/FindPage.tsx";
 import { FindsPage } from "./pages/FindsPage.tsx";
 import { Heading } from "./parts/Heading.tsx";
 import { Later } from "./parts/Later.tsx";
@@ -63,13 +61,13 @@ function Page() {
     case "finds":
       return <FindsPage />;
     case "find":
-      return <FindPage id={here.id} />;
+      return <Later title="A find" load={findPage} />;
     case "listing":
       return <Later title="What to ask" load={listingPage} />;
     case "stand":
       return <Later title="On the stand" load={standPage} />;
     case "describe":
-      return <DescribePage id={here.id} />;
+      return <Later title="Describe a find" load={describePage} />;
     case "spot":
       return <Later title="On the spot" load={spotPage} />;
     case "prices":
@@ -89,8 +87,10 @@ function Page() {
   }
 }
 
+const findPage = () => import("./pages/FindPage.tsx").then(({ FindPage }) => FindPage);
 const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
 const standPage = () => import("./pages/StandPage.tsx").then(({ StandPage }) => StandPage);
+const describePage = () => import("./pages/DescribePage.tsx").then(({ DescribePage }) => DescribePage);
 const spotPage = () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => SpotPage);
 const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
 const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);

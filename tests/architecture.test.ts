@@ -86,6 +86,12 @@ describe("the check of the house fails where it should", () => {
       "API's types",
     ],
     ["dashboard/pages/find.tsx", 'import {\n  createApp,\n} from "../../worker/api/app.ts";', "import type"],
+    [
+      "dashboard/local/localApi.ts",
+      'import { readCatalogue } from "../../worker/tables.ts";',
+      "the one door through which the dashboard reaches the engine",
+    ],
+    ["dashboard/serviceWorker/serviceWorker.ts", 'import { App } from "../App.tsx";', "dashboard/App"],
     ["worker/index.ts", 'import { countLine } from "../tests/reporter/countLine.ts";', "tests/reporter"],
   ])("%s may not contain: %s", (file, text, named) => {
     const found = violations(file, text);

@@ -6,6 +6,7 @@ import { type FindRow, rowOf } from "../finds/row.ts";
 import { compared, toggleCompared } from "../state/compared.ts";
 import { anHour } from "../words/money.ts";
 import { rateRange } from "../words/range.ts";
+import { COMPARE_TEXTS } from "../words/setTexts.ts";
 import { LEAST, MOST } from "./chosen.ts";
 
 interface ChooserProps {
@@ -20,7 +21,7 @@ export function Chooser({ answers, goal, known }: ChooserProps) {
   const full = ids.length >= MOST;
   return (
     <section class="panel chooser" id="chooser" aria-labelledby="chooser-title">
-      <h2 id="chooser-title">Add or drop</h2>
+      <h2 id="chooser-title">{COMPARE_TEXTS.addOrDrop}</h2>
       <p class="small" role="status">
         {full
           ? "Six stand side by side, which is the most. Drop one to add another."

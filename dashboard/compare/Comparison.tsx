@@ -5,7 +5,9 @@ import { CopyButton } from "../find/CopyButton.tsx";
 import { MarginChart } from "../finds/MarginChart.tsx";
 import { RateTable } from "../finds/RateTable.tsx";
 import { Warning } from "../signs/Warning.tsx";
+import { MARGIN_PER_HOUR, MARK_AND_BAR } from "../words/common.ts";
 import { capital } from "../words/count.ts";
+import { COMPARE_TEXTS } from "../words/setTexts.ts";
 import { HatchPattern } from "./CellBar.tsx";
 import { type Compared, calledIn } from "./compared.ts";
 import { SameList } from "./DescribedBlocks.tsx";
@@ -41,8 +43,8 @@ export function Comparison({ finds, goal, known, dimmed, wide }: ComparisonProps
       )}
       {rows.length > 0 && !wide && (
         <>
-          <h3>Margin per hour</h3>
-          <p class="small">The mark is the long-run rate. The bar holds 8 outcomes in 10.</p>
+          <h3>{MARGIN_PER_HOUR}</h3>
+          <p class="small">{MARK_AND_BAR}</p>
           <MarginChart rows={rows} goal={goal} currency={currency} reference={known} dimmed={dimmed} />
         </>
       )}
@@ -51,7 +53,7 @@ export function Comparison({ finds, goal, known, dimmed, wide }: ComparisonProps
       ))}
       {same.length > 0 && (
         <section class="meas same" aria-labelledby="same-title">
-          <h3 id="same-title">The same for all</h3>
+          <h3 id="same-title">{COMPARE_TEXTS.same}</h3>
           <SameList
             rows={same.map(({ measure, cells }) => {
               const { strong = "", rest = "" } = cells.find((one) => one !== null) ?? {};

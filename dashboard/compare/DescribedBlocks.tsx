@@ -1,5 +1,6 @@
 import { useMemo } from "preact/hooks";
 import type { Reference } from "../api/types.ts";
+import { COMPARE_TEXTS } from "../words/setTexts.ts";
 import type { Compared } from "./compared.ts";
 import { type DescribedRow, describedRows } from "./described.ts";
 import { Beside, Block } from "./MeasureSection.tsx";
@@ -19,7 +20,7 @@ export function DescribedBlocks({ finds, known }: { finds: readonly Compared[]; 
     <Block key={label} label={label} sub="">
       {finds.map(({ find }, i) => (
         <Beside key={find.id} name={find.name}>
-          <span>{values[i] ?? <i>not said</i>}</span>
+          <span>{values[i] ?? <i>{COMPARE_TEXTS.notSaid}</i>}</span>
         </Beside>
       ))}
     </Block>

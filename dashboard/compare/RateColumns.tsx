@@ -3,6 +3,7 @@ import { percent } from "../charts/scale.ts";
 import { useMarks } from "../charts/useMarks.ts";
 import { chartSentence, rowLines } from "../finds/row.ts";
 import { go } from "../state/route.ts";
+import { MARGIN_PER_HOUR, MARK_AND_BAR } from "../words/common.ts";
 import { goalMoney, rate } from "../words/money.ts";
 import { rateRange } from "../words/range.ts";
 import { columnScale } from "./cellScale.ts";
@@ -34,8 +35,8 @@ export function RateColumns({ finds, goal, currency, dimmed }: RateColumnsProps)
   return (
     <section class={dimmed ? "ratecols dim" : "ratecols"} aria-labelledby="rate-title">
       <div class="lab">
-        <h3 id="rate-title">Margin per hour</h3>
-        <p class="small">The mark is the long-run rate. The bar holds 8 outcomes in 10.</p>
+        <h3 id="rate-title">{MARGIN_PER_HOUR}</h3>
+        <p class="small">{MARK_AND_BAR}</p>
       </div>
       <div class="yaxis" aria-hidden="true" style={{ height: `${TALL}px` }}>
         {scale.ticks.map((tick) => (

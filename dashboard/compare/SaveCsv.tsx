@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Reference } from "../api/types.ts";
 import { download } from "../ownPrices/download.ts";
+import { COMPARE_TEXTS } from "../words/setTexts.ts";
 import type { Compared } from "./compared.ts";
 
 /** Hands out the finds side by side as a file; what writes it is fetched only then. */
@@ -15,7 +16,7 @@ export function SaveCsv(props: { finds: readonly Compared[]; goal: number; known
   return (
     <p class="links">
       <button type="button" class="btn quiet" onClick={() => void save()}>
-        Save as CSV
+        {COMPARE_TEXTS.save}
       </button>
       <span class="small" role="status">
         {failed ? "What writes files did not load. Try again once there is a signal." : ""}

@@ -1,5 +1,6 @@
 import type { Find } from "../finds/find.ts";
 import { copyToAsk } from "../state/compared.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 
 /**
  * Copies a find, to change one answer and see both side by side.
@@ -13,7 +14,7 @@ export function CopyButton({ find, among = false }: { find: Find; among?: boolea
           Copy it<span class="sr">: {find.name}</span>
         </>
       ) : (
-        "Copy to ask what if"
+        FIND_TEXTS.whatIf
       )}
     </button>
   );

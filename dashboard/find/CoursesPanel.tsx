@@ -8,9 +8,11 @@ import { createDotsChart } from "../charts/rowCharts.ts";
 import { percent, scaleOver } from "../charts/scale.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
+import { EIGHT_IN_TEN } from "../words/common.ts";
 import { capital, listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { changeWords, missWords } from "../words/courseFacts.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { money, rate } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { between, moneyRange } from "../words/range.ts";
@@ -54,7 +56,7 @@ export function CoursesPanel({
   return (
     <section class="panel" aria-labelledby="courses-title">
       <h2 id="courses-title">{title}</h2>
-      <p class="small">Margin over the whole job. Each dot is 1 outcome in 20; hatched dots lose money.</p>
+      <p class="small">{FIND_TEXTS.dots}</p>
       <div class={dimmed ? "plotbox dim" : "plotbox"}>
         <ol class="courses">
           {courses.map((course) => (
@@ -80,16 +82,7 @@ export function CoursesPanel({
       <Closed courses={all} />
       <TableDetails
         caption="Margin by course"
-        head={[
-          "Course",
-          "Margin",
-          "8 in 10 between",
-          "Hours",
-          "Likely hours",
-          "An hour",
-          "Loses",
-          "Your goal",
-        ]}
+        head={["Course", "Margin", EIGHT_IN_TEN, "Hours", "Likely hours", "An hour", "Loses", "Your goal"]}
         rows={all.map((course) => [
           COURSE_WORDS[course.course].name,
           course.margin === null ? "not open" : money(course.margin.mean, currency),

@@ -10,6 +10,7 @@ import { ListingFold } from "../listing/ListingFold.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
 import { useLater } from "../parts/useLater.ts";
 import { Warning } from "../signs/Warning.tsx";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { CoursesPanel } from "./CoursesPanel.tsx";
 import { namesIn } from "./names.ts";
 import { PartsPanel } from "./PartsPanel.tsx";
@@ -137,7 +138,7 @@ function faultsOutrunWork({ findings, courses, decision }: Appraisal): boolean {
 function Halt({ appraisal }: { appraisal: Appraisal }) {
   return (
     <Warning kind="stop">
-      <b>While this stands, no figure is worked out.</b>
+      <b>{FIND_TEXTS.noFigure}</b>
       <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
     </Warning>
   );

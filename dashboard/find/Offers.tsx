@@ -1,6 +1,7 @@
 import type { CourseOutcome } from "../api/types.ts";
 import { Term } from "../parts/Term.tsx";
 import { capital } from "../words/count.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { goalMoney, money, priceWords } from "../words/money.ts";
 import { spentWords } from "../words/soFar.ts";
 import { days, hours } from "../words/time.ts";
@@ -21,7 +22,7 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
                 <Term of="walk-away">Pay at most</Term> {money(most, currency)}
               </>
             ) : (
-              "Not even for nothing"
+              FIND_TEXTS.notForNothing
             )}
           </b>
           <span class="small">
@@ -34,7 +35,7 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
       {decision.breakEvenSalePrice !== null && (
         <div>
           <b>Breaks even at {money(decision.breakEvenSalePrice, currency)}</b>
-          <span class="small">received from the buyer, your hours unpaid.</span>
+          <span class="small">{FIND_TEXTS.breakEven}</span>
         </div>
       )}
       {shown !== null && decision.course !== "leave" && (
@@ -46,7 +47,7 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
       {spent !== null && (
         <div>
           <b>{spent}</b>
-          <span class="small">shown, not counted.</span>
+          <span class="small">{FIND_TEXTS.notCounted}</span>
         </div>
       )}
     </div>

@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import type { Find } from "../finds/find.ts";
 import { askingOf, ownFinds } from "../state/finds.ts";
 import { go, standAt } from "../state/route.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { CopyButton } from "./CopyButton.tsx";
 
 /** What can be done with a find of one's own. */
@@ -12,8 +13,14 @@ export function OwnActions({ find }: { find: Find }) {
     return (
       <div class="acts">
         <a class="btn" href={`/describe/${encodeURIComponent(id)}`}>
-          Change or look further
+          {FIND_TEXTS.change}
         </a>
+        {/* Once it is paid for, what to offer is no question. */}
+        {find.body.find.purchase?.paid !== true && (
+          <a class="btn quiet" href={`/spot/${encodeURIComponent(id)}`}>
+            On the spot
+          </a>
+        )}
         <a class="btn quiet" href={standAt(id)}>
           On the stand
         </a>
@@ -31,9 +38,9 @@ export function OwnActions({ find }: { find: Find }) {
   };
   return (
     <fieldset class="acts">
-      <legend class="sr">Remove this find for good?</legend>
+      <legend class="sr">{FIND_TEXTS.removeSure}</legend>
       <button type="button" class="btn" onClick={remove}>
-        Remove for good
+        {FIND_TEXTS.remove}
       </button>
       <button
         type="button"
@@ -41,7 +48,7 @@ export function OwnActions({ find }: { find: Find }) {
         ref={(button) => button?.focus()}
         onClick={() => setSure(false)}
       >
-        Keep it
+        {FIND_TEXTS.keep}
       </button>
     </fieldset>
   );

@@ -1,6 +1,7 @@
 import type { Appraisal } from "../api/types.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { chance } from "../words/chance.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { money } from "../words/money.ts";
 import {
   givenAway,
@@ -38,12 +39,12 @@ export function PartsPanel({ value, currency, names, inSight }: PartsPanelProps)
         {moneyRange(parts.p10, parts.p90, currency)} together, before fee and post.
       </p>
       <details key={inSight ? "open" : "folded"} open={inSight}>
-        <summary>What the parts would fetch</summary>
+        <summary>{FIND_TEXTS.partsFetch}</summary>
         <Cautions pieces={pieces} names={names} />
         {toList.length > 0 && <ToList pieces={toList} currency={currency} />}
         {rest.length > 0 && (
           <>
-            <h3 class="small piecesrest">Given away or recycled</h3>
+            <h3 class="small piecesrest">{FIND_TEXTS.givenAway}</h3>
             <ul class="bullets">
               {rest.map(({ why, what }) => (
                 <li key={why}>
@@ -79,7 +80,7 @@ function ToList({ pieces, currency }: { pieces: readonly Piece[]; currency: stri
   return (
     <div class="scrolled">
       <table class="pieces">
-        <caption class="sr">Pieces to list, dearest takings first</caption>
+        <caption class="sr">{FIND_TEXTS.piecesToList}</caption>
         <thead>
           <tr>
             <th scope="col">List</th>
@@ -123,9 +124,7 @@ function ToList({ pieces, currency }: { pieces: readonly Piece[]; currency: stri
           </tr>
         </tfoot>
       </table>
-      <p class="small">
-        Sold: it turns out fit to sell and finds a buyer. Brings: on average, fee and post taken off.
-      </p>
+      <p class="small">{FIND_TEXTS.piecesNote}</p>
     </div>
   );
 }

@@ -3,6 +3,7 @@ import { planInSight, plannedCourses } from "../courses/planInSight.ts";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { money, roundMoney, roundTo } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { LEFT_AS_THEY_ARE } from "../words/plan.ts";
@@ -55,7 +56,7 @@ export function PlanPicks(props: {
 }) {
   return (
     <fieldset class="plans">
-      <legend class="sr">Plan of which course</legend>
+      <legend class="sr">{FIND_TEXTS.planOf}</legend>
       {props.planned.map(({ course }) => (
         <label key={course} class="pick">
           <input

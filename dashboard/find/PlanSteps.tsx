@@ -1,6 +1,7 @@
 import type { PlannedOperation, ReportedPlan, StopLimit } from "../api/types.ts";
 import { Explained } from "../parts/Term.tsx";
 import { listed } from "../words/count.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { money } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { amountWords, DECIDE_AGAIN, jobName, jobTags, torqueWords } from "../words/plan.ts";
@@ -132,7 +133,7 @@ function Shared({ plan }: { plan: ReportedPlan }) {
       <details>
         <summary>
           <span class="wn">
-            <span>Taking apart and putting back, shared and counted once</span>
+            <span>{FIND_TEXTS.shared}</span>
           </span>
           <Length share={total / longest(plan)} kind="time" />
           <span class="wv">{minutes(total)}</span>

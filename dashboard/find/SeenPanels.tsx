@@ -4,6 +4,7 @@ import { Term } from "../parts/Term.tsx";
 import { Warning } from "../signs/Warning.tsx";
 import { standAt } from "../state/route.ts";
 import { listed, uncapital } from "../words/count.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { plain, sentence } from "../words/plain.ts";
 import { cautionsTitle, lookedTitle, readinessTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
@@ -33,9 +34,7 @@ export function ReadinessPanel(props: {
           </>
         }
       />
-      {appraisal.readiness.ready && (
-        <p class="small">The checks screen the bike; they do not certify it. The final check still stands.</p>
-      )}
+      {appraisal.readiness.ready && <p class="small">{FIND_TEXTS.notCertified}</p>}
     </section>
   );
 }

@@ -2,6 +2,7 @@ import type { CourseOutcome, ReportedPlan } from "../api/types.ts";
 import { capital } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { figure } from "../words/figure.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { billed } from "../words/money.ts";
 
 /** What to buy for the work of a course, summed exactly. */
@@ -18,7 +19,7 @@ export function ShoppingList({
   ownParts: ReadonlySet<string>;
 }) {
   const { shoppingList } = plan;
-  if (shoppingList.length === 0) return <p class="small">Nothing to buy for it.</p>;
+  if (shoppingList.length === 0) return <p class="small">{FIND_TEXTS.nothingToBuy}</p>;
   const total = shoppingList.reduce((sum, { price, quantity }) => sum + price * quantity, 0);
   return (
     <details class="shopping">
@@ -48,7 +49,7 @@ export function ShoppingList({
             {shoppingList.map(({ part, name, quantity, unit, price }) => (
               <tr key={part}>
                 <th scope="row">
-                  {capital(name)} {ownParts.has(part) && <span class="tag">your price</span>}
+                  {capital(name)} {ownParts.has(part) && <span class="tag">{FIND_TEXTS.yourPrice}</span>}
                 </th>
                 <td>
                   {figure(quantity, 2)} {unit === "each" ? "" : unit}

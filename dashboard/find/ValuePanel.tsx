@@ -2,6 +2,7 @@ import { useMemo } from "preact/hooks";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { BandChart } from "../sale/BandChart.tsx";
 import { BAND_HEAD, bandRows, pricedStates, type Value } from "../sale/states.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { money } from "../words/money.ts";
 import { shareSentence } from "../words/ownShare.ts";
 import { valueTitle } from "../words/titles.ts";
@@ -28,7 +29,7 @@ export function ValuePanel({ value, sellAt, currency, price, paid, dimmed }: Val
         {shareSentence(value.ownShare, value.comparables.length, "these estimates")} Pale bar: 8 in 10. Full
         bar: the middle half.{dotted}
       </p>
-      {value.extrapolates && <p class="note">Unlike anything in the data, so the range is wide.</p>}
+      {value.extrapolates && <p class="note">{FIND_TEXTS.unlikeData}</p>}
       <BandChart
         label={`${valueTitle(value, currency)}.`}
         states={states}
@@ -39,7 +40,7 @@ export function ValuePanel({ value, sellAt, currency, price, paid, dimmed }: Val
       <TableDetails caption="Likely price by state" head={BAND_HEAD} rows={bandRows(states, currency)} />
       {sellAt !== null && (
         <p class="small">
-          <a href={sellAt}>What to ask, and what the price comes from</a>
+          <a href={sellAt}>{FIND_TEXTS.whereFrom}</a>
         </p>
       )}
     </section>

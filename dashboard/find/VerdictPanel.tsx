@@ -6,6 +6,7 @@ import { COURSE_TOKEN } from "../signs/shapes.ts";
 import { addedHours } from "../words/addedHours.ts";
 import { outOf } from "../words/chance.ts";
 import { COURSE_WORDS } from "../words/course.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { goalMoney, rate } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { rateRange } from "../words/range.ts";
@@ -44,7 +45,7 @@ export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: str
         <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
         {sellAt !== null && (
           <p class="small onward">
-            <a href={sellAt}>What to ask for it</a> <a href={planAt}>When to come down, what to take</a>
+            <a href={sellAt}>{FIND_TEXTS.whatToAsk}</a> <a href={planAt}>{FIND_TEXTS.whenDown}</a>
           </p>
         )}
       </div>
@@ -52,7 +53,7 @@ export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: str
         {shown?.marginPerHour ? (
           <Rate shown={shown} verdict={verdict.course} appraisal={appraisal} goal={goal} />
         ) : (
-          <p>No course but leaving is open.</p>
+          <p>{FIND_TEXTS.onlyLeaving}</p>
         )}
       </div>
       <Offers {...props} shown={shown} />

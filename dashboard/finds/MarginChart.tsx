@@ -8,6 +8,7 @@ import { createBarsChart } from "../charts/rowCharts.ts";
 import { percent, rateScale } from "../charts/scale.ts";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
 import { go } from "../state/route.ts";
+import { LOSES_MONEY } from "../words/common.ts";
 import { goalMoney, rate } from "../words/money.ts";
 import { ChartKey } from "./ChartKey.tsx";
 import { MarginRow } from "./MarginRow.tsx";
@@ -54,7 +55,7 @@ export function MarginChart({
     <>
       <div class="axisrow">
         <div class="axis flags" aria-hidden="true">
-          {roomForLoss(percent(0, scale), percent(goal, scale)) && <span class="start">loses money</span>}
+          {roomForLoss(percent(0, scale), percent(goal, scale)) && <span class="start">{LOSES_MONEY}</span>}
           <GoalFlag at={percent(goal, scale)}>your goal {goalMoney(goal, currency)}/h</GoalFlag>
         </div>
       </div>

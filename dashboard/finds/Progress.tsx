@@ -1,5 +1,6 @@
 import { Trouble } from "../parts/Trouble.tsx";
 import { askingOf, finds } from "../state/finds.ts";
+import { WORKING } from "../words/common.ts";
 
 /** What is under way, and what went wrong, for all finds together. */
 export function Progress() {
@@ -13,7 +14,7 @@ export function Progress() {
   return (
     <>
       <p class="working" role="status">
-        {slow ? "Working it out" : ""}
+        {slow ? WORKING : ""}
       </p>
       {general !== undefined && <Trouble fault={general} again={again} />}
     </>

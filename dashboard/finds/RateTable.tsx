@@ -1,5 +1,6 @@
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { chance } from "../words/chance.ts";
+import { EIGHT_IN_TEN } from "../words/common.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { goalMoney, rate } from "../words/money.ts";
 import { rateRange } from "../words/range.ts";
@@ -11,14 +12,7 @@ export function RateTable(props: { rows: readonly FindRow[]; goal: number; curre
   return (
     <TableDetails
       caption="Margin per hour by find"
-      head={[
-        "Find",
-        "Course",
-        "An hour",
-        "8 in 10 between",
-        `Misses ${goalMoney(goal, currency)}`,
-        "Added hours",
-      ]}
+      head={["Find", "Course", "An hour", EIGHT_IN_TEN, `Misses ${goalMoney(goal, currency)}`, "Added hours"]}
       rows={rows.map((row) => [
         row.find.name,
         courseWords(row),

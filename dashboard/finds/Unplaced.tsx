@@ -1,6 +1,7 @@
 import type { Appraisal } from "../api/types.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { askingOf } from "../state/finds.ts";
+import { WHAT_TO_DO } from "../words/common.ts";
 import { sentence } from "../words/plain.ts";
 import { stopReason } from "../words/verdict.ts";
 import type { Answered } from "./answered.ts";
@@ -15,7 +16,7 @@ export function Stopped({ find, appraisal }: { find: Find; appraisal: Appraisal 
       <b>{find.name}: stopped.</b> {sentence(stopReason(appraisal))} No figure is worked out.{" "}
       {isInvented(find) && <span class="tag">{ownership(find)}</span>}{" "}
       <a class="nowrap" href={`/finds/${encodeURIComponent(find.id)}`}>
-        What to do
+        {WHAT_TO_DO}
       </a>
     </Warning>
   );

@@ -4,6 +4,8 @@ import type { FromEngine, Question, Reply } from "./question.ts";
 export interface Engine {
   /** Fails where the engine is gone, or with the signal's reason where it was aborted before its turn came. */
   ask(question: Question, signal?: AbortSignal): Promise<Reply>;
+  /** Whether it broke: then another has to be started. */
+  isGone(): boolean;
 }
 
 /** The part of a Web Worker that is used here. */
@@ -54,6 +56,7 @@ export function startEngine(thread: Thread = ownThread()): Promise<Engine> {
         waiting.push({ question, signal, resolve, reject });
         if (asked === null) next();
       }),
+    isGone: () => gone !== null,
   };
   return new Promise((resolve, reject) => {
     thread.addEventListener("message", (event) => {

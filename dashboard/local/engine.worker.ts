@@ -14,8 +14,13 @@ api.then(
   (error: unknown) => send({ kind: "failed", why: String(error) }),
 );
 addEventListener("message", async ({ data }: MessageEvent<Question>) => {
-  const answer = await api;
-  send({ kind: "reply", reply: await answer(data) });
+  try {
+    const answer = await api;
+    send({ kind: "reply", reply: await answer(data) });
+  } catch (error) {
+    // The app answers every failure of its own; what still comes here leaves the page without a reply.
+    send({ kind: "failed", why: String(error) });
+  }
 });
 
 async function start() {

@@ -2,7 +2,7 @@ import { type Engine, startEngine } from "./engine.ts";
 
 /** The engine in this browser, from not begun to ready. */
 export interface OnDevice {
-  /** Begins where it has not; the same engine to everyone. Fails where this browser cannot run it. */
+  /** Begins where it has not, or broke; the same engine to everyone. Fails where this browser cannot run it. */
   begin(): Promise<Engine>;
   /** The engine, where there is no need to ask the server first: it runs, or all it needs lies in this browser. */
   first(): Promise<Engine> | null;
@@ -16,16 +16,20 @@ export interface OnDevice {
  */
 export function createOnDevice(start: () => Promise<Engine>, kept: boolean): OnDevice {
   let begun: Promise<Engine> | null = null;
-  let isReady = false;
+  let running: Engine | null = null;
   let tell: (engine: Engine) => void;
   const ready = new Promise<Engine>((resolve) => {
     tell = resolve;
   });
 
   function begin(): Promise<Engine> {
+    if (running?.isGone()) {
+      running = null;
+      begun = null;
+    }
     begun ??= start().then(
       (engine) => {
-        isReady = true;
+        running = engine;
         tell(engine);
         return engine;
       },
@@ -37,7 +41,7 @@ export function createOnDevice(start: () => Promise<Engine>, kept: boolean): OnD
     return begun;
   }
 
-  return { begin, first: () => (isReady || kept ? begin() : null), ready };
+  return { begin, first: () => (running !== null || kept ? begin() : null), ready };
 }
 
 /** This browser's own. */

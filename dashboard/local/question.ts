@@ -12,7 +12,7 @@ export interface Reply {
   readonly body: string;
 }
 
-/** What the engine's thread sends: that it is ready, that it cannot start, or the reply to the oldest open question. */
+/** What the engine's thread sends: that it is ready, that it cannot start or go on, or the reply to the oldest open question. */
 export type FromEngine =
   | { readonly kind: "ready" }
   | { readonly kind: "failed"; readonly why: string }

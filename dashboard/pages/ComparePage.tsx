@@ -17,6 +17,7 @@ import { compared, isChosen } from "../state/compared.ts";
 import { askingOf } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
 import { termsOf } from "../state/terms.ts";
+import { WORKING } from "../words/common.ts";
 import { compareTitle } from "../words/compareTitle.ts";
 import "../compare/compare.css";
 
@@ -34,7 +35,7 @@ export function ComparePage() {
       <main class="page" id="main" aria-busy="true">
         <DemoLine />
         <div class="head">
-          <Heading title="Side by side">Working it out</Heading>
+          <Heading title="Side by side">{WORKING}</Heading>
         </div>
         <Progress />
       </main>

@@ -12,14 +12,16 @@ import { Trouble } from "../parts/Trouble.tsx";
 import { askingOf, ownFinds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
-import { rename, standAt } from "../state/route.ts";
+import { rename, route, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
 import { describedKind } from "../words/description.ts";
 import { refusal } from "../words/refusal.ts";
 import { verdict } from "../words/verdict.ts";
 
 /** Describe a find of one's own and answer checks; the verdict follows every answer. */
-export function DescribePage({ id }: { id: string | null }) {
+export function DescribePage() {
+  const here = route.value;
+  const id = here.page === "describe" ? here.id : null;
   const fresh = useRef(newOwnFind());
   const known = reference.value;
   const hourlyGoal = goal.value;

@@ -15,8 +15,9 @@ import { CourseSign } from "../signs/CourseSign.tsx";
 import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
-import { standAt } from "../state/route.ts";
+import { route, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
+import { WORKING } from "../words/common.ts";
 import { factsLine } from "../words/description.ts";
 import { sentence } from "../words/plain.ts";
 import { refusal } from "../words/refusal.ts";
@@ -24,11 +25,12 @@ import { verdict } from "../words/verdict.ts";
 import { Unknown, Waiting } from "./findStates.tsx";
 
 /** What should I do with this one, and why? */
-export function FindPage({ id }: { id: string }) {
+export function FindPage() {
+  const here = route.value;
   const known = reference.value;
   const hourlyGoal = goal.value;
-  const find = finds.value.find((one) => one.id === id);
-  if (known === null || hourlyGoal === null) return <Waiting />;
+  if (here.page !== "find" || known === null || hourlyGoal === null) return <Waiting />;
+  const find = finds.value.find(({ id }) => id === here.id);
   if (find === undefined) return <Unknown />;
   return <Known find={find} known={known} goal={hourlyGoal} />;
 }
@@ -73,7 +75,7 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
           </p>
           <Heading title={find.name}>
             {appraisal === null ? (
-              "Working it out"
+              WORKING
             ) : (
               <Said appraisal={appraisal}>
                 {verdict(appraisal, hourlyGoal, { called: find.called, price, nameOf: names.any })}
@@ -119,7 +121,7 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
         )}
       </div>
       <p class="working" role="status">
-        {asking.status.value === "slow" ? "Working it out" : ""}
+        {asking.status.value === "slow" ? WORKING : ""}
       </p>
       {fault !== null && (
         <Trouble fault={fault} again={asking.again} say={(field) => refusal(field, known.checks)} />

@@ -10,6 +10,7 @@ import { askable, askingOf, ownFinds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { go } from "../state/route.ts";
+import { WORKING } from "../words/common.ts";
 import { leftOutWords, NOT_KEPT, tooLittle, WRONG_LINK } from "../words/share.ts";
 import { Known } from "./FindPage.tsx";
 import { Waiting } from "./findStates.tsx";
@@ -106,7 +107,7 @@ function Shared({ shared, left, known, goal: hourlyGoal }: SharedProps) {
   }
   return (
     <main class="page" id="main">
-      <Heading title="A shared find">{little ?? "Working it out"}</Heading>
+      <Heading title="A shared find">{little ?? WORKING}</Heading>
       {actions}
     </main>
   );

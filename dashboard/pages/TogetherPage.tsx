@@ -4,6 +4,7 @@ import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
 import { WorkedOut } from "../parts/WorkedOut.tsx";
+import { WORKING } from "../words/common.ts";
 import "../style/together.css";
 import { finds } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
@@ -43,7 +44,7 @@ export function TogetherPage() {
           </Heading>
         </div>
         <p class="working" role="status">
-          {status === "slow" ? "Working it out" : ""}
+          {status === "slow" ? WORKING : ""}
         </p>
         {fault !== null && <Trouble fault={fault} again={() => setAsking.again()} />}
         {!waiting && (

@@ -1,10 +1,11 @@
 import { Heading } from "../parts/Heading.tsx";
+import { WORKING } from "../words/common.ts";
 
 /** A page about a find before its catalogue or its answer has come. */
 export function Waiting() {
   return (
     <main class="page" id="main">
-      <Heading title="A find">Working it out</Heading>
+      <Heading title="A find">{WORKING}</Heading>
     </main>
   );
 }

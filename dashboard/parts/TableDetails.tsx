@@ -1,3 +1,5 @@
+import { AS_A_TABLE } from "../words/common.ts";
+
 /** The figures of a chart as a table, folded. */
 export function TableDetails({
   caption,
@@ -10,7 +12,7 @@ export function TableDetails({
 }) {
   return (
     <details class="astable">
-      <summary>Show as a table</summary>
+      <summary>{AS_A_TABLE}</summary>
       {/* Wider than a phone: the keyboard scrolls it too. */}
       <section
         class="scrolled"

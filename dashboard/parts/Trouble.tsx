@@ -1,4 +1,6 @@
 import type { Fault, FieldFault } from "../api/fault.ts";
+import { TRY_AGAIN } from "../words/common.ts";
+import { troubleAdvice, troubleTitle } from "../words/trouble.ts";
 
 /** Why there is no newer answer, and what to do. The last answer and all that was typed stay. */
 export function Trouble(props: {
@@ -11,7 +13,7 @@ export function Trouble(props: {
   return (
     <div class="trouble" role="alert">
       <p>
-        <b>{title(fault)}</b> {advice(fault)}
+        <b>{troubleTitle(fault)}</b> {troubleAdvice(fault)}
       </p>
       {fault.kind === "refused" && fault.fields.length > 0 && (
         <ul>
@@ -22,22 +24,9 @@ export function Trouble(props: {
       )}
       {fault.kind !== "refused" && (
         <button type="button" class="btn quiet" onClick={again}>
-          Try again
+          {TRY_AGAIN}
         </button>
       )}
     </div>
   );
-}
-
-function title(fault: Fault): string {
-  if (fault.kind === "no-signal") return "No signal.";
-  return fault.kind === "refused" ? "Not worked out." : "The service failed.";
-}
-
-function advice(fault: Fault): string {
-  if (fault.kind === "no-signal")
-    return "What you entered is kept; it is asked again once the connection is back.";
-  if (fault.kind === "refused")
-    return fault.fields.length > 0 ? "Change this, and it goes on:" : fault.detail;
-  return "What you entered is kept. Wait a moment and try again.";
 }

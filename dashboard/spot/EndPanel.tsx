@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Appraisal, Reference } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
+import { standAt } from "../state/route.ts";
 import { endWords } from "../words/spotEnd.ts";
 import { Elsewhere } from "./Elsewhere.tsx";
 import { LeavePanel } from "./LeavePanel.tsx";
@@ -52,7 +53,7 @@ export function EndPanel(props: EndPanelProps) {
         <p class="whynext">{words.line}</p>
         {paid ? (
           <p class="acts spotacts">
-            <a class="btn" href={`/finds/${encodeURIComponent(own.id)}/stand`}>
+            <a class="btn" href={standAt(own.id)}>
               On the stand
             </a>
             <a class="btn quiet" href={`/finds/${encodeURIComponent(own.id)}`}>

@@ -1,5 +1,6 @@
 import { useMemo } from "preact/hooks";
 import { spreadScene } from "../charts/spreadScene.ts";
+import { EIGHT_IN_TEN } from "../words/common.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { money } from "../words/money.ts";
 import { moneyRange } from "../words/range.ts";
@@ -38,7 +39,7 @@ export function CostPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean 
         `${money(shown.cashNeeded, currency)} cash in it`,
       ])}
       table={{
-        head: ["Find", "Course", "Chosen", "Cash in it", "Likely price", "8 in 10 between"],
+        head: ["Find", "Course", "Chosen", "Cash in it", "Likely price", EIGHT_IN_TEN],
         rows: priced.map(({ row: { find, shown, chosen }, value }) => [
           find.name,
           COURSE_WORDS[shown.course].name,

@@ -2,6 +2,7 @@ import { useId } from "preact/hooks";
 import type { CourseId } from "../api/types.ts";
 import { holdTo } from "../state/set.ts";
 import { COURSE_WORDS } from "../words/course.ts";
+import { SET_TEXTS } from "../words/setTexts.ts";
 
 interface HoldProps {
   readonly find: { readonly id: string; readonly name: string };
@@ -27,13 +28,13 @@ export function Hold({ find, held, open }: HoldProps) {
           holdTo(find.id, value === "" ? null : (value as CourseId))
         }
       >
-        <option value="">Let it choose</option>
+        <option value="">{SET_TEXTS.free}</option>
         {courses.map((course) => (
           <option key={course} value={course}>
             {COURSE_WORDS[course].name} in any case
           </option>
         ))}
-        <option value="leave">Leave in any case</option>
+        <option value="leave">{SET_TEXTS.leaveAnyway}</option>
       </select>
     </div>
   );

@@ -1,5 +1,6 @@
 import { useMemo } from "preact/hooks";
 import { spreadScene } from "../charts/spreadScene.ts";
+import { EIGHT_IN_TEN } from "../words/common.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { money, rate } from "../words/money.ts";
 import { between, moneyRange } from "../words/range.ts";
@@ -56,7 +57,7 @@ export function HoursPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
           "Course",
           "Chosen",
           "Money left",
-          "8 in 10 between",
+          EIGHT_IN_TEN,
           "Hours",
           "8 in 10 between (hours)",
           "An hour",

@@ -1,6 +1,7 @@
 import { useMemo } from "preact/hooks";
 import { hasHoursLine } from "../charts/blocks.ts";
 import { blocksScene } from "../charts/blocksScene.ts";
+import { EIGHT_IN_TEN } from "../words/common.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { goalMoney, money, rate } from "../words/money.ts";
 import { likelyRate, rateRange } from "../words/range.ts";
@@ -62,7 +63,7 @@ export function MeritPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
           "Course",
           "Chosen",
           "An hour",
-          "8 in 10 between",
+          EIGHT_IN_TEN,
           "Hours",
           "Hours so far",
           "Cash",

@@ -2,6 +2,7 @@ import type { Check, CourseId } from "../api/types.ts";
 import { isInvented, ownership } from "../finds/ownership.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { reference } from "../state/reference.ts";
+import { WHAT_TO_DO } from "../words/common.ts";
 import { sentence } from "../words/plain.ts";
 import { problemWords } from "../words/togetherLeft.ts";
 import { stopReason } from "../words/verdict.ts";
@@ -48,7 +49,7 @@ export function Outside({ rows }: { rows: readonly OutsideRow[] }) {
               <b>{find.name}: stopped.</b> {compared !== null && sentence(stopReason(compared))} No figure is
               worked out. {isInvented(find) && <span class="tag">{ownership(find)}</span>}{" "}
               <a class="nowrap" href={`/finds/${encodeURIComponent(find.id)}`}>
-                What to do
+                {WHAT_TO_DO}
               </a>
             </Warning>
           ))}

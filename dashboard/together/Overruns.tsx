@@ -1,6 +1,7 @@
 import { Warning } from "../signs/Warning.tsx";
 import { holdTo, setTerms } from "../state/set.ts";
 import { listed } from "../words/count.ts";
+import { SET_TEXTS } from "../words/setTexts.ts";
 import { overrunWords } from "../words/togetherOverrun.ts";
 import { calledAmong } from "./called.ts";
 import type { Standing } from "./standing.ts";
@@ -14,7 +15,7 @@ export function Overruns({ stood: { answer, rows } }: { stood: Standing }) {
   const freeing = held.filter(({ find }) => overruns.every((one) => one.freeing.includes(find.id)));
   return (
     <Warning kind="mind">
-      <b>No set fits.</b>
+      <b>{SET_TEXTS.noneFits}</b>
       {overruns.map((overrun) => (
         <p key={overrun.budget}>{overrunWords(overrun, currency)}</p>
       ))}
@@ -24,7 +25,7 @@ export function Overruns({ stood: { answer, rows } }: { stood: Standing }) {
           several, or allow more.
         </p>
       ) : (
-        <p>Let one of them choose freely, or allow more.</p>
+        <p>{SET_TEXTS.freeOne}</p>
       )}
       <div class="acts">
         {freeing.map(({ find }) => (

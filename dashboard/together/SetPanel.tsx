@@ -1,4 +1,5 @@
 import { download } from "../ownPrices/download.ts";
+import { SET_TEXTS } from "../words/setTexts.ts";
 import { setHeading } from "../words/togetherSet.ts";
 import { Outside } from "./Outside.tsx";
 import { Overruns } from "./Overruns.tsx";
@@ -44,7 +45,7 @@ export function SetPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean }
             class="plainbtn"
             onClick={() => download("which-together.csv", setCsv(stood))}
           >
-            Save the set as CSV
+            {SET_TEXTS.saveSet}
           </button>
         </div>
       )}

@@ -2,6 +2,7 @@ import { Picks } from "../parts/Picks.tsx";
 import { setTerms } from "../state/set.ts";
 import type { BudgetName } from "../state/setTerms.ts";
 import { currencySign, money } from "../words/money.ts";
+import { SET_TEXTS } from "../words/setTexts.ts";
 import { hours } from "../words/time.ts";
 import { amount } from "../words/together.ts";
 import { cashLines, hoursLines, slotsLines } from "../words/togetherBudgets.ts";
@@ -31,8 +32,8 @@ export function TermsPanel({ stood, currency }: { stood: Standing | null; curren
   };
   return (
     <section class="panel terms" aria-labelledby="terms-title">
-      <h2 id="terms-title">What you have</h2>
-      <p class="small">For all of them together. Kept in this browser.</p>
+      <h2 id="terms-title">{SET_TEXTS.have}</h2>
+      <p class="small">{SET_TEXTS.forAll}</p>
       <Budget
         budget="hours"
         name="Hours"
@@ -51,13 +52,13 @@ export function TermsPanel({ stood, currency }: { stood: Standing | null; curren
       />
       <Budget
         budget="slots"
-        name="Places on the floor"
+        name={SET_TEXTS.places}
         reach={reach.slots}
         say={(value) => amount("slots", value, currency)}
         lines={linesOf("slots", slotsLines)}
       />
       <Picks
-        legend="Choose for the most of"
+        legend={SET_TEXTS.chooseFor}
         choices={OBJECTIVES}
         value={terms.objective}
         onValue={(value) => setTerms.put({ objective: value === "margin" ? "margin" : "netBenefit" })}

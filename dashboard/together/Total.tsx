@@ -1,6 +1,7 @@
 import type { ComparisonAnswer } from "../api/types.ts";
 import { goalMoney, money } from "../words/money.ts";
 import { between, moneyRange } from "../words/range.ts";
+import { SET_TEXTS } from "../words/setTexts.ts";
 import { hours } from "../words/time.ts";
 
 interface TotalProps {
@@ -16,7 +17,7 @@ export function Total({ total, leaving, goal, currency }: TotalProps) {
   return (
     <dl class="settotal">
       <div>
-        <dt>Money left</dt>
+        <dt>{SET_TEXTS.left}</dt>
         <dd>
           <b>{money(total.margin, currency)}</b>
           <span>
@@ -32,7 +33,7 @@ export function Total({ total, leaving, goal, currency }: TotalProps) {
           <span>
             {leaving > 0.5
               ? `and after the ${money(leaving, currency)} that leaving the others costs`
-              : "your own hours paid"}
+              : SET_TEXTS.hoursPaid}
           </span>
         </dd>
       </div>
@@ -46,10 +47,10 @@ export function Total({ total, leaving, goal, currency }: TotalProps) {
         </dd>
       </div>
       <div>
-        <dt>Cash in use</dt>
+        <dt>{SET_TEXTS.cash}</dt>
         <dd>
           <b>{money(total.cash, currency)}</b>
-          <span>if all of it is out at once</span>
+          <span>{SET_TEXTS.allOut}</span>
         </dd>
       </div>
     </dl>

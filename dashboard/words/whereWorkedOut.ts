@@ -28,7 +28,8 @@ export function noSignal(here: boolean, device: Device): string {
 
 /** That a newer version can be had. */
 export const NEWER = {
-  pages: "A newer version is here. What you entered stays.",
-  server: "The server now works with other prices or rules than this page. What you entered stays.",
+  pages: "A newer version is here. Your finds and prices stay; a form half filled in does not.",
+  server:
+    "The server now works with other prices or rules than this page. Your finds and prices stay; a form half filled in does not.",
   take: "Load it",
 } as const;

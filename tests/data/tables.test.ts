@@ -25,8 +25,23 @@ type Case = readonly [string, Edit["table"], Edit["row"], Edit["path"], unknown,
 const PARTS = ["partsValue", null] as const;
 const HISTORY = ["history", null] as const;
 const RULES = ["evidenceRules", null] as const;
+const SELLING = ["selling", null] as const;
 
 const BROKEN: readonly Case[] = [
+  // What a selling plan assumes.
+  ["seasons of buyers that do not average 1", ...SELLING, ["byMonth", 3], 2, "byMonth", /a mean of 1/],
+  ["a kind without buyers", ...SELLING, ["byCategory", "tandem"], undefined, "byCategory.tandem", /./],
+  ["a quick sale for the full price", ...SELLING, ["quickSale"], 1, "quickSale", /./],
+  ["price steps that fall", ...SELLING, ["priceSteps", 1, "below"], 10, "priceSteps", /below rising/],
+  ["a limit off its step", ...SELLING, ["priceSteps", 1, "step"], 7, "priceSteps", /multiple of its step/],
+  [
+    "last steps that cannot come again",
+    ...SELLING,
+    ["priceSteps", 3, "below"],
+    2000,
+    "priceSteps",
+    /factor of ten/,
+  ],
   // Work whose end is open.
   [
     "an open end without a failure",

@@ -5,6 +5,9 @@ import { test } from "./setup/browserTest.ts";
 
 const RACER = ["Road racing", "1980s", "Steel", "Upper"];
 
+/** No claim about speed: as long as the page itself is waited for. */
+const PATIENT = { timeout: 10_000 };
+
 const button = (page: Page, name: string | RegExp): Locator => page.getByRole("button", { name });
 const bar = (page: Page): Locator => page.getByRole("region", { name: "Verdict so far" });
 const most = (page: Page): Locator => bar(page).locator(".o .num");
@@ -37,7 +40,7 @@ async function reach(page: Page, name: string): Promise<void> {
   // Front and rear are one entry.
   const entry = name.replace(/: (front|rear)$/, "");
   await list.getByRole("button", { name: `Look now ${entry}` }).click();
-  await expect.poll(() => heading(page).textContent()).toBe(name);
+  await expect.poll(() => heading(page).textContent(), PATIENT).toBe(name);
 }
 
 /** Presses a level and waits for the next card. */
@@ -126,7 +129,7 @@ describe("on the spot", () => {
     await page.waitForURL("**/finds/own-*");
     await page.getByText(/Paid: €30\./).waitFor();
     await page.getByText("Green racer").first().waitFor();
-  });
+  }, 60_000);
 
   test("an answer given here stands on the long form, and one given there is not asked here", async ({
     page,
@@ -153,8 +156,8 @@ describe("on the spot", () => {
     await button(page, "Can\u2019t tell").click();
     await button(page, "Undo").click();
     await button(page, "Undo").click();
-    await expect.poll(() => heading(page).textContent()).toBe(asked);
-    await expect.poll(() => most(page).textContent()).toBe(first);
+    await expect.poll(() => heading(page).textContent(), PATIENT).toBe(asked);
+    await expect.poll(() => most(page).textContent(), PATIENT).toBe(first);
     await button(page, "Undo").click();
     await page.getByRole("heading", { level: 1, name: "What do they ask?" }).waitFor();
     for (const question of [
@@ -184,7 +187,7 @@ describe("on the spot", () => {
     // Nothing else is worth its minute: the page ends, and comes back to what was put off, not to what cannot be told.
     await page.getByText("One look is still worth its minute.").waitFor();
     await button(page, "Look on").click();
-    await expect.poll(() => heading(page).textContent()).toBe(put);
+    await expect.poll(() => heading(page).textContent(), PATIENT).toBe(put);
   });
 
   test("asks front then rear, or both alike at once", async ({ page }) => {
@@ -225,7 +228,7 @@ describe("on the spot", () => {
     await was(page)
       .getByText(/^Stem depth: 70 and 56 mm\./)
       .waitFor();
-    await expect.poll(() => heading(page).textContent()).not.toBe("Look for the stem\u2019s mark");
+    await expect.poll(() => heading(page).textContent(), PATIENT).not.toBe("Look for the stem\u2019s mark");
   });
 
   test("ends at once where nothing could make it worth its price, and lets the user look on anyway", async ({
@@ -260,7 +263,7 @@ describe("on the spot", () => {
     expect(await page.locator("main").textContent()).not.toContain("€");
     await expectSound(page, "stopped");
     await button(page, "Undo").click();
-    await expect.poll(() => heading(page).textContent()).toBe("Read the serial number");
+    await expect.poll(() => heading(page).textContent(), PATIENT).toBe("Read the serial number");
     await most(page).waitFor();
   });
 
@@ -275,7 +278,7 @@ describe("on the spot", () => {
     await card(page).getByText("You saw: Crack in the frame itself.").waitFor();
     await expectSound(page, "caution");
     await button(page, "Go on looking").click();
-    await expect.poll(() => heading(page).textContent()).not.toBe("Look for cracks");
+    await expect.poll(() => heading(page).textContent(), PATIENT).not.toBe("Look for cracks");
     await page.getByText(/^Bear in mind \(\d+\)$/).waitFor();
   });
 
@@ -293,20 +296,24 @@ describe("on the spot", () => {
     await page.keyboard.type("70");
     await page.keyboard.press("Enter");
     await heading(page).waitFor();
-    await expect.poll(() => heading(page).evaluate((one) => one === document.activeElement)).toBe(true);
+    await expect
+      .poll(() => heading(page).evaluate((one) => one === document.activeElement), PATIENT)
+      .toBe(true);
     const first = await heading(page).textContent();
     await page.keyboard.press("1");
-    await expect.poll(() => heading(page).textContent()).not.toBe(first);
+    await expect.poll(() => heading(page).textContent(), PATIENT).not.toBe(first);
     await settled(page);
     // Verdict and offer are spoken once it has settled.
-    await expect.poll(() => bar(page).locator("[aria-live]").textContent()).toMatch(/\. .*Offer .*€\d+/);
+    await expect
+      .poll(() => bar(page).locator("[aria-live]").textContent(), PATIENT)
+      .toMatch(/\. .*Offer .*€\d+/);
     const second = await heading(page).textContent();
     await page.keyboard.press("0");
-    await expect.poll(() => heading(page).textContent()).not.toBe(second);
+    await expect.poll(() => heading(page).textContent(), PATIENT).not.toBe(second);
     await page.keyboard.press("u");
-    await expect.poll(() => heading(page).textContent()).toBe(second);
+    await expect.poll(() => heading(page).textContent(), PATIENT).toBe(second);
     await page.keyboard.press("U");
-    await expect.poll(() => heading(page).textContent()).toBe(first);
+    await expect.poll(() => heading(page).textContent(), PATIENT).toBe(first);
     await page.getByLabel(/^Keys answer/).uncheck();
     await page.keyboard.press("1");
     await page.waitForTimeout(400);
@@ -363,9 +370,9 @@ describe("on the spot", () => {
     await start(page);
     const wide = () => page.evaluate(() => document.documentElement.scrollWidth);
     await page.addStyleTag({ content: "html { font-size: 200% }" });
-    await expect.poll(wide, { message: "card" }).toBeLessThanOrEqual(390);
+    await expect.poll(wide, { message: "card", ...PATIENT }).toBeLessThanOrEqual(390);
     await button(page, "Decide on what you saw").click();
     await button(page, "Offer").click();
-    await expect.poll(wide, { message: "offer" }).toBeLessThanOrEqual(390);
+    await expect.poll(wide, { message: "offer", ...PATIENT }).toBeLessThanOrEqual(390);
   });
 });

@@ -6,7 +6,7 @@ import { createOnDevice } from "../../../dashboard/local/onDevice.ts";
 import type { Question } from "../../../dashboard/local/question.ts";
 
 const question: Question = { method: "POST", path: "/v1/appraisals", body: "{}" };
-const engine: Engine = { ask: async () => ({ status: 200, body: "from here" }) };
+const engine: Engine = { ask: async () => ({ status: 200, body: "from here" }), isGone: () => false };
 const none = () => createOnDevice(() => Promise.reject(new Error("cannot start")), false);
 const fetched = vi.fn<typeof fetch>();
 
@@ -92,7 +92,7 @@ describe("who answers", () => {
   });
 
   test("the server where the engine broke", async () => {
-    const broken: Engine = { ask: () => Promise.reject(new Error("broken")) };
+    const broken: Engine = { ask: () => Promise.reject(new Error("broken")), isGone: () => false };
     const onDevice = createOnDevice(async () => broken, true);
     const { bring } = network();
     const answer = told(respond(question, undefined, onDevice));

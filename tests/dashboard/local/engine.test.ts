@@ -76,7 +76,7 @@ describe("the engine's thread", () => {
 });
 
 describe("the engine in this browser", () => {
-  const engine = { ask: () => Promise.reject(new Error("not asked here")) };
+  const engine = { ask: () => Promise.reject(new Error("not asked here")), isGone: () => false };
 
   test("is begun once for all, and again after it failed", async () => {
     let starts = 0;
@@ -95,6 +95,15 @@ describe("the engine in this browser", () => {
     ]);
     expect(starts).toBe(2);
     expect(await onDevice.first()).toBe(engine);
+  });
+
+  test("is begun anew after it broke", async () => {
+    const broken = { ...engine, isGone: () => true };
+    const engines = [broken, engine];
+    const onDevice = createOnDevice(async () => engines.shift() ?? engine, false);
+    expect(await onDevice.begin()).toBe(broken);
+    expect(await onDevice.first()).toBe(engine);
+    expect(await onDevice.begin()).toBe(engine);
   });
 
   test("comes first from the beginning where the browser keeps the pages", async () => {

@@ -1,3 +1,4 @@
+import type { Money } from "../quantity.ts";
 import type { Appraisal } from "./appraisal.ts";
 import type { AppraisalRequest } from "./appraisalRequest.ts";
 import type { Book } from "./book.ts";
@@ -7,6 +8,7 @@ import { reportInspection } from "./inspectFind.ts";
 import { lookFirst } from "./lookFirst.ts";
 import { lookingAt } from "./looking/looking.ts";
 import { lookingOn } from "./looking/lookingOn.ts";
+import type { NextCheck } from "./looking/nextCheck.ts";
 import { nextChecks } from "./looking/nextChecks.ts";
 import { reasonsFor } from "./reasons.ts";
 import { reportCourses } from "./reportedCourse.ts";
@@ -40,7 +42,7 @@ export function reportFind(weighed: WeighedFind, book: Book): Report {
 function decided(find: OpenFind, book: Book): Report {
   const { settled, inspection, situation, courses } = find;
   const best = bestCourse(courses, situation);
-  const { sensitivity, ...sureness } = trustIn(best, courses, situation);
+  const { sensitivity, perfectInformation, ...sureness } = trustIn(best, courses, situation);
   const looks = nextChecks(lookingAt(find, best), book);
   const look = lookFirst(looks, settled, book);
   return {
@@ -56,12 +58,19 @@ function decided(find: OpenFind, book: Book): Report {
       walkAwayPrice: walkAwayPrice(courses, situation),
       breakEvenSalePrice: breakEvenSalePrice(best, situation),
       ...sureness,
+      perfectInformation: atLeast(looks, perfectInformation),
     },
     nextChecks: looks,
     sensitivity,
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, courses, book),
   };
+}
+
+/** Knowing everything, which scenarios sample, is worth at least what the best single look is: that may turn on a fault too rare for them. */
+function atLeast(looks: readonly NextCheck[], perfectInformation: Money | null): Money | null {
+  if (perfectInformation === null) return null;
+  return looks.reduce((most, { sampleInformation }) => Math.max(most, sampleInformation), perfectInformation);
 }
 
 /** No money figure is given: do not pay, do not bargain. */

@@ -2,7 +2,7 @@ import { pathFrom } from "./pathFrom.ts";
 import type { PathProblem, PricePath } from "./pricePath.ts";
 
 /** A smaller share of the worth is no reason to look again. */
-const WORTH_A_LOOK = 1e-6;
+const WORTH_A_LOOK = 1e-4;
 
 /**
  * Whether another week to give up may be better. Not where carrying on is worth the fallback for every going rate in every week: then any path that gives up sooner
@@ -27,7 +27,7 @@ export function bestEnd(problem: PathProblem, found: PricePath): PricePath {
   const { weeks } = problem;
   let best = found;
   for (let end = 1; ; end = Math.min(weeks, 2 * end)) {
-    const path = pathFrom({ ...problem, weeks: end, toTheEnd: true }, { start: found.prices });
+    const path = pathFrom({ ...problem, weeks: end, toTheEnd: true }, { start: found.prices, last: "near" });
     if (path.worth > best.worth) best = path;
     if (end === weeks) break;
   }

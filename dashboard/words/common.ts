@@ -1,0 +1,12 @@
+/** Texts that stand in more than one place, the same in each. */
+export const WORKING = "Working it out";
+export const TRY_AGAIN = "Try again";
+export const WHAT_TO_DO = "What to do";
+export const MARGIN_PER_HOUR = "Margin per hour";
+/** Head of the column with a range. */
+export const EIGHT_IN_TEN = "8 in 10 between";
+/** What mark and bar of a rate are. */
+export const MARK_AND_BAR = "The mark is the long-run rate. The bar holds 8 outcomes in 10.";
+export const AS_A_TABLE = "Show as a table";
+/** For the chart's ground below nought, and the key of its hatch. */
+export const LOSES_MONEY = "loses money";
