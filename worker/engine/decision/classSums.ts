@@ -16,6 +16,10 @@ export interface ClassSums {
   /** Variance and third central moment of money and told together. */
   readonly variance: Float64Array;
   readonly third: Float64Array;
+  /** Variance and third central moment of what is told, and its covariance with money; resources that are shared count as often as asked for in it. */
+  readonly toldVariance: Float64Array;
+  readonly toldThird: Float64Array;
+  readonly toldWithMoney: Float64Array;
   /** At speed 1. */
   readonly minutes: Float64Array;
   readonly minutesVariance: Float64Array;
@@ -68,6 +72,9 @@ function emptySums(classes: number): Omit<ClassSums, "shared"> {
     told: zeros(),
     variance: zeros(),
     third: zeros(),
+    toldVariance: zeros(),
+    toldThird: zeros(),
+    toldWithMoney: zeros(),
     minutes: zeros(),
     minutesVariance: zeros(),
     covariance: zeros(),
@@ -88,6 +95,9 @@ function addWays(
   let told = 0;
   let square = 0;
   let cube = 0;
+  let toldSquare = 0;
+  let toldCube = 0;
+  let toldMoney = 0;
   let minutes = 0;
   let minutesSquare = 0;
   let product = 0;
@@ -106,6 +116,9 @@ function addWays(
     told += chance * way.told;
     square += chance * (amount * amount + variance);
     cube += chance * amount * (amount * amount + 3 * variance);
+    toldSquare += chance * way.told ** 2;
+    toldCube += chance * way.told ** 3;
+    toldMoney += chance * way.told * way.money.mean;
     minutes += chance * way.minutes.mean;
     minutesSquare += chance * (way.minutes.mean ** 2 + way.minutes.variance);
     product += chance * amount * way.minutes.mean;
@@ -120,6 +133,10 @@ function addWays(
   sums.told[z]! += told / left;
   sums.variance[z]! += second - mean * mean;
   sums.third[z]! += cube / left - 3 * mean * second + 2 * mean ** 3;
+  const toldMean = told / left;
+  sums.toldVariance[z]! += toldSquare / left - toldMean ** 2;
+  sums.toldThird[z]! += toldCube / left - (3 * toldMean * toldSquare) / left + 2 * toldMean ** 3;
+  sums.toldWithMoney[z]! += toldMoney / left - (toldMean * money) / left;
   sums.minutes[z]! += minutesMean;
   sums.minutesVariance[z]! += minutesSquare / left - minutesMean * minutesMean;
   sums.covariance[z]! += product / left - mean * minutesMean;
