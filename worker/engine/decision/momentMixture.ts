@@ -1,4 +1,5 @@
 import type { Minutes, Money, Probability } from "../quantity.ts";
+import { cubed } from "../statistics/elementary/powers.ts";
 
 /** One part of a mixture; what is left out is nought. */
 export interface MixturePart {
@@ -47,7 +48,7 @@ export class MomentMixture {
       const off = money + told - this.money - this.told;
       const offMinutes = minutes - this.minutes;
       this.variance += share * (variance + off * off);
-      this.third += share * (third + 3 * off * variance + off ** 3);
+      this.third += share * (third + 3 * off * variance + cubed(off));
       this.minutesVariance += share * (minutesVariance + offMinutes * offMinutes);
       this.covariance += share * (covariance + off * offMinutes);
     }
