@@ -56,7 +56,7 @@ export function log1p(x: number): number {
   const k = exponentOf(u);
   const f = u * powerOfTwo(-k) - 1;
   // What 1 + x lost in rounding.
-  const lost = k > 54 ? 0 : (k > 0 ? 1 - (u - x) : x - (u - 1)) / u;
+  const lost = k > 54 ? 0 : (x >= 1 ? 1 - (u - x) : x - (u - 1)) / u;
   return logOf(k, f, lost);
 }
 
