@@ -25,7 +25,7 @@ export function engineDistribution(
   );
   const { weights: classes } = unseen;
   const spent = costOf(opening, settled);
-  const { work: jobs, used: opened } = openingWork(plan, ledger);
+  const { work: jobs, used: opened, widest } = openingWork(plan, ledger);
   const stakes = {
     classes,
     going:
@@ -43,7 +43,7 @@ export function engineDistribution(
     const sums = classSums(joint, askedBy(decided), classes.length, resources);
     const { leaves } = unfold(decided, sums, stakes);
     const beyond = beyondOpening(joint, classes.length);
-    const work = { plan, opening: jobs, beyond };
+    const work = { plan, opening: jobs, widest, beyond };
     const setting = { situation, sale, ...work, change, joint, rest: sums, decided, resources, classes };
     return [
       ...titleBranches(situation, plan),

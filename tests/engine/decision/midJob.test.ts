@@ -7,6 +7,7 @@ import { DomainError } from "../../../worker/engine/domainError.ts";
 import type { CourseId } from "../../../worker/engine/service/operation.ts";
 import { seenFind } from "../properties/anyFind.ts";
 import { type Found, lookedOver, openedCourse, situationFor } from "./lookedOver.ts";
+import { plainAnswer } from "./plainAnswer.ts";
 import { BOOK } from "./shippedBook.ts";
 
 const SEED = 20261126;
@@ -356,13 +357,13 @@ describe("what is told of the job so far", () => {
     course: "restore" | "make-safe",
     chosen: (planned: readonly string[]) => readonly string[],
   ): { readonly before: number; readonly now: number } | null {
-    const answer = appraise(request, BOOK);
+    const answer = plainAnswer(request);
     const before = courseIn(answer, course);
     // A bike worth more lost than finished gains by the chance to lose it.
     const lost = answer.courses.filter((one) => one.course !== "restore" && one.course !== "make-safe");
     if (!before.available || lost.some(({ netBenefit }) => netBenefit! > before.netBenefit!)) return null;
     const find = { ...request.find, soFar: { ...request.find.soFar, done: chosen(idsIn(before)) } };
-    const now = courseIn(appraise({ ...request, find }, BOOK), course);
+    const now = courseIn(plainAnswer({ ...request, find }), course);
     return { before: before.netBenefit!, now: now.netBenefit ?? -Infinity };
   }
 

@@ -5,6 +5,7 @@ import type { AppraisalRequest } from "../../../worker/engine/decision/appraisal
 import { appraise } from "../../../worker/engine/decision/appraise.ts";
 import { anyFind, likelyFind, seenFind } from "../properties/anyFind.ts";
 import { type Found, lookedOver, openedCourse, situationFor } from "./lookedOver.ts";
+import { plainAnswer } from "./plainAnswer.ts";
 import { BOOK } from "./shippedBook.ts";
 
 const UPPER: Found["bike"] = { componentTier: "upper" };
@@ -14,7 +15,8 @@ const named = (pieces: readonly ReportedPiece[], id: string) => pieces.find(({ p
 const listed = (pieces: readonly ReportedPiece[]) => pieces.filter((one) => one.listed);
 const takings = (pieces: readonly ReportedPiece[]) =>
   listed(pieces).reduce((sum, { expected }) => sum + expected, 0);
-const partsOf = ({ courses }: Appraisal) => courses.find(({ course }) => course === "break-for-parts")!;
+const partsOf = ({ courses }: Pick<Appraisal, "courses">) =>
+  courses.find(({ course }) => course === "break-for-parts")!;
 const { signs, exposed } = BOOK.catalogue.value.parts.pieces.crash;
 
 describe("what a finding does to a piece", () => {
@@ -107,7 +109,7 @@ describe("frame and crash", () => {
 describe("the course and its list", () => {
   /** Takings and selling minutes of the course, from its branches and its plan. */
   function courseSums(request: AppraisalRequest) {
-    const answer = appraise(request, BOOK);
+    const answer = plainAnswer(request);
     const course = partsOf(answer);
     if (!answer.value || !course.available) return null;
     const strip = course.plan!.operations.find(({ operation }) => operation === "strip-for-parts")!;
@@ -169,7 +171,7 @@ describe("the course and its list", () => {
   test("never lists a blocked frame, nor bar, stem or fork with a sign of a crash, nor what is missing", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const answer = appraise(request, BOOK);
+        const answer = plainAnswer(request);
         if (!answer.value) return;
         const found = answer.findings;
         const crashed = signs.some(({ check, levels }) =>
@@ -199,7 +201,7 @@ describe("the course and its list", () => {
     fc.assert(
       fc.property(likelyFind, fc.double({ min: 0, max: 60, noNaN: true }), (request, more) => {
         const at = (hourlyGoal: number) =>
-          appraise({ ...request, workshop: { ...request.workshop, hourlyGoal } }, BOOK).value?.pieces ?? [];
+          plainAnswer({ ...request, workshop: { ...request.workshop, hourlyGoal } }).value?.pieces ?? [];
         const goal = request.workshop?.hourlyGoal ?? BOOK.catalogue.defaults.hourlyGoal;
         expect(listed(at(goal + more)).length).toBeLessThanOrEqual(listed(at(goal)).length);
       }),

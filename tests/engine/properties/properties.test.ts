@@ -8,6 +8,7 @@ import { DomainError } from "../../../worker/engine/domainError.ts";
 import { Ledger } from "../../../worker/engine/service/ledger.ts";
 import { buildWorkPlan, type WorkPlan } from "../../../worker/engine/service/workPlan.ts";
 import { lookedOver, situationFor } from "../decision/lookedOver.ts";
+import { plainAnswer } from "../decision/plainAnswer.ts";
 import { BOOK } from "../decision/shippedBook.ts";
 import { expectedCautions, raisedCautions } from "../workedCases/expectedCautions.ts";
 import { anyFind, likelyFind, seenFind } from "./anyFind.ts";
@@ -19,8 +20,8 @@ describe("a worse finding", () => {
   test("never raises the walk-away price, all else seen", () => {
     fc.assert(
       fc.property(worseFinding, ({ check, milder, worse }) => {
-        const before = appraise(milder, BOOK);
-        const after = appraise(worse, BOOK);
+        const before = plainAnswer(milder);
+        const after = plainAnswer(worse);
         const spared = sparedWork(
           check,
           before,
@@ -51,7 +52,7 @@ describe("a dearer part", () => {
       fc.property(likelyFind, fc.constantFrom(...parts), price, price, (request, part, cheap, more) => {
         const at = (cost: number) => {
           const partPrices = { ...request.workshop?.partPrices, [part]: cost };
-          return appraise({ ...request, workshop: { ...request.workshop, partPrices } }, BOOK).courses;
+          return plainAnswer({ ...request, workshop: { ...request.workshop, partPrices } }).courses;
         };
         const before = at(cheap);
         at(cheap + more).forEach(({ netBenefit }, index) => {
@@ -67,7 +68,7 @@ describe("a dearer part", () => {
       fc.property(seenFind, fc.constantFrom(...parts), price, price, (request, part, cheap, more) => {
         const at = (cost: number) => {
           const partPrices = { ...request.workshop?.partPrices, [part]: cost };
-          return appraise({ ...request, workshop: { ...request.workshop, partPrices } }, BOOK).courses;
+          return plainAnswer({ ...request, workshop: { ...request.workshop, partPrices } }).courses;
         };
         const before = at(cheap);
         at(cheap + more).forEach(({ netBenefit, available, plan }, index) => {
@@ -179,7 +180,7 @@ describe("every answer", () => {
   test("raises each caution whose trigger holds, as hard as its words say, and no other", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const answer = appraise(request, BOOK);
+        const answer = plainAnswer(request);
         expect(raisedCautions(answer)).toEqual(expectedCautions(request, answer));
       }),
       { seed: SEED, numRuns: 200 },
@@ -189,7 +190,7 @@ describe("every answer", () => {
   test("has chances from 0 to 1, and bands in order", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const { courses, hidden, value } = appraise(request, BOOK);
+        const { courses, hidden, value } = plainAnswer(request);
         const chances = [
           ...courses.flatMap(({ lossProbability, belowGoalProbability }) => [
             lossProbability,

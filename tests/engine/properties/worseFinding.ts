@@ -111,7 +111,7 @@ function shows(observation: Observation | undefined, level: string): boolean {
 /**
  * What a worse finding may spare: a stuck post is not greased. The cost of that work at the goal, no more.
  */
-export function sparedWork(check: string, { courses }: Appraisal, goal: number): number {
+export function sparedWork(check: string, { courses }: Pick<Appraisal, "courses">, goal: number): number {
   if (check !== "seatpost-free") return 0;
   const tasks = courses
     .flatMap(({ plan }) => plan?.operations ?? [])

@@ -129,7 +129,15 @@ describe("within one unit in the last place of series summed in whole numbers of
     for (const u of numbers) {
       for (const x of [1 + u / 2, 1 + u / 1000, 10 ** (9 * u), 10 ** (300 * u)])
         expect(unitsOff(log(x), logFixed(fixed(x), log(x))), `log ${x}`).toBeLessThan(1);
-      for (const x of [u, u / 3, 0.4142 + 0.006 * Math.abs(u), u * 1e-3, u * 1e-8, 10 ** (9 * u), 10 ** (30 * u)])
+      for (const x of [
+        u,
+        u / 3,
+        0.4142 + 0.006 * Math.abs(u),
+        u * 1e-3,
+        u * 1e-8,
+        10 ** (9 * u),
+        10 ** (30 * u),
+      ])
         expect(unitsOff(log1p(x), logFixed(ONE + fixed(x), log1p(x))), `log1p ${x}`).toBeLessThan(1);
     }
     for (const x of [LEAST, 3 * LEAST, LEAST_NORMAL, Number.MAX_VALUE, Math.SQRT1_2, Math.SQRT2])

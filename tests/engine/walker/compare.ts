@@ -127,13 +127,6 @@ const OUTSTANDING: readonly {
       "a job is spared where its assumed fault is absent, and must be done after all where another fault's cure builds on it",
     within: 0.015,
   },
-  {
-    course: /^(yellow-folder|A8) make-safe$/,
-    what: /^(margin|loss)/,
-    because:
-      "a quantile falls where two branches meet, and only three moments of each one's money out are kept",
-    within: 0.01,
-  },
 ];
 
 /** Why a figure may be off by more than the model promises; null where nothing is known against it. */

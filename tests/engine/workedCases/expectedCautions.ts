@@ -1,12 +1,12 @@
-import type { Appraisal } from "../../../worker/engine/decision/appraisal.ts";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
+import type { Report } from "../../../worker/engine/decision/appraise.ts";
 import { appliesTo } from "../../../worker/engine/inspection/applicability.ts";
 import { settleAttributes } from "../../../worker/engine/inspection/attributeDefaults.ts";
 import { BOOK } from "../decision/shippedBook.ts";
 import { type Evidence, TRIGGERS } from "./cautionTriggers.ts";
 
 /** Cautions whose trigger holds for an answer, "kind id", in the order of their ids. */
-export function expectedCautions(request: AppraisalRequest, answer: Appraisal): string[] {
+export function expectedCautions(request: AppraisalRequest, answer: Report): string[] {
   const evidence = evidenceIn(request, answer);
   return Object.entries(TRIGGERS)
     .flatMap(([id, trigger]) => {
@@ -17,11 +17,11 @@ export function expectedCautions(request: AppraisalRequest, answer: Appraisal): 
 }
 
 /** Cautions raised, in the same form. */
-export function raisedCautions({ cautions }: Appraisal): string[] {
+export function raisedCautions({ cautions }: Pick<Report, "cautions">): string[] {
   return cautions.map(({ id, kind }) => `${kind} ${id}`).sort();
 }
 
-function evidenceIn({ find, workshop }: AppraisalRequest, answer: Appraisal): Evidence {
+function evidenceIn({ find, workshop }: AppraisalRequest, answer: Report): Evidence {
   const { inspection, defaults } = BOOK.catalogue;
   const attributes = settleAttributes(find.attributes, inspection.attributeDefaults);
   const skill = workshop?.skill ?? defaults.skill;

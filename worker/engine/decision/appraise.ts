@@ -1,3 +1,4 @@
+import type { Money } from "../quantity.ts";
 import type { Appraisal } from "./appraisal.ts";
 import type { AppraisalRequest } from "./appraisalRequest.ts";
 import type { Book } from "./book.ts";
@@ -7,6 +8,7 @@ import { reportInspection } from "./inspectFind.ts";
 import { lookFirst } from "./lookFirst.ts";
 import { lookingAt } from "./looking/looking.ts";
 import { lookingOn } from "./looking/lookingOn.ts";
+import type { NextCheck } from "./looking/nextCheck.ts";
 import { nextChecks } from "./looking/nextChecks.ts";
 import { reasonsFor } from "./reasons.ts";
 import { reportCourses } from "./reportedCourse.ts";
@@ -32,16 +34,19 @@ export function appraise(request: AppraisalRequest, book: Book): Appraisal {
 /** What is told of a find among others: all but whether to look on, which nothing else hangs on. */
 export type Report = Omit<Appraisal, "lookingOn">;
 
-/** The answer for a find that was weighed. */
-export function reportFind(weighed: WeighedFind, book: Book): Report {
-  return weighed.stop ? stopped(weighed, book) : decided(weighed, book);
+/**
+ * The answer for a find that was weighed.
+ * @param looks what may be looked at next, worked out where it is not given
+ */
+export function reportFind(weighed: WeighedFind, book: Book, looks?: readonly NextCheck[]): Report {
+  return weighed.stop ? stopped(weighed, book) : decided(weighed, book, looks);
 }
 
-function decided(find: OpenFind, book: Book): Report {
+function decided(find: OpenFind, book: Book, given?: readonly NextCheck[]): Report {
   const { settled, inspection, situation, courses } = find;
   const best = bestCourse(courses, situation);
-  const { sensitivity, ...sureness } = trustIn(best, courses, situation);
-  const looks = nextChecks(lookingAt(find, best), book);
+  const { sensitivity, perfectInformation, ...sureness } = trustIn(best, courses, situation);
+  const looks = given ?? nextChecks(lookingAt(find, best), book);
   const look = lookFirst(looks, settled, book);
   return {
     ...head(settled),
@@ -56,12 +61,19 @@ function decided(find: OpenFind, book: Book): Report {
       walkAwayPrice: walkAwayPrice(courses, situation),
       breakEvenSalePrice: breakEvenSalePrice(best, situation),
       ...sureness,
+      perfectInformation: atLeast(looks, perfectInformation),
     },
     nextChecks: looks,
     sensitivity,
     soFar: soFar(settled),
     cautions: cautionsFor(settled, inspection, courses, book),
   };
+}
+
+/** Knowing everything, which scenarios sample, is worth at least what the best single look is: that may turn on a fault too rare for them. */
+function atLeast(looks: readonly NextCheck[], perfectInformation: Money | null): Money | null {
+  if (perfectInformation === null) return null;
+  return looks.reduce((most, { sampleInformation }) => Math.max(most, sampleInformation), perfectInformation);
 }
 
 /** No money figure is given: do not pay, do not bargain. */

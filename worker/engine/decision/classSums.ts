@@ -17,6 +17,10 @@ export interface ClassSums {
   /** Variance and third central moment of money and told together. */
   readonly variance: Float64Array;
   readonly third: Float64Array;
+  /** Variance and third central moment of what is told, and its covariance with money; resources that are shared count as often as asked for in it. */
+  readonly toldVariance: Float64Array;
+  readonly toldThird: Float64Array;
+  readonly toldWithMoney: Float64Array;
   /** At speed 1. */
   readonly minutes: Float64Array;
   readonly minutesVariance: Float64Array;
@@ -69,6 +73,9 @@ function emptySums(classes: number): Omit<ClassSums, "shared"> {
     told: zeros(),
     variance: zeros(),
     third: zeros(),
+    toldVariance: zeros(),
+    toldThird: zeros(),
+    toldWithMoney: zeros(),
     minutes: zeros(),
     minutesVariance: zeros(),
     covariance: zeros(),
@@ -89,6 +96,9 @@ function addWays(
   let told = 0;
   let square = 0;
   let cube = 0;
+  let toldSquare = 0;
+  let toldCube = 0;
+  let toldMoney = 0;
   let minutes = 0;
   let minutesSquare = 0;
   let product = 0;
@@ -107,6 +117,9 @@ function addWays(
     told += chance * way.told;
     square += chance * (amount * amount + variance);
     cube += chance * amount * (amount * amount + 3 * variance);
+    toldSquare += chance * squared(way.told);
+    toldCube += chance * cubed(way.told);
+    toldMoney += chance * way.told * way.money.mean;
     minutes += chance * way.minutes.mean;
     minutesSquare += chance * (squared(way.minutes.mean) + way.minutes.variance);
     product += chance * amount * way.minutes.mean;
@@ -121,6 +134,10 @@ function addWays(
   sums.told[z]! += told / left;
   sums.variance[z]! += second - mean * mean;
   sums.third[z]! += cube / left - 3 * mean * second + 2 * cubed(mean);
+  const toldMean = told / left;
+  sums.toldVariance[z]! += toldSquare / left - squared(toldMean);
+  sums.toldThird[z]! += toldCube / left - (3 * toldMean * toldSquare) / left + 2 * cubed(toldMean);
+  sums.toldWithMoney[z]! += toldMoney / left - (toldMean * money) / left;
   sums.minutes[z]! += minutesMean;
   sums.minutesVariance[z]! += minutesSquare / left - minutesMean * minutesMean;
   sums.covariance[z]! += product / left - mean * minutesMean;

@@ -32,7 +32,8 @@ export function daysToSell(
       seasons: seasonsOf(selling, settled.market.belief),
       month: settled.month,
       priceLevel: settled.priceLevel,
-      fee: settled.fee,
+      // Packing is paid at the sale as a fixed fee is.
+      fee: { ...settled.fee, fixed: settled.fee.fixed + settled.packing },
       fallback: usualFallback(selling, usualHaggling, mixtureBand(one, other, chance).p50, parts).terms,
     },
     selling,

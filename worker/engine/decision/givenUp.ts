@@ -1,5 +1,7 @@
+import type { Money } from "../quantity.ts";
 import type { Moments } from "../service/moments.ts";
 import { usedWork } from "../service/uncertainty.ts";
+import { hypot } from "../statistics/elementary/powers.ts";
 import { logNormalSd } from "../statistics/logNormal.ts";
 import type { Branch } from "./branch.ts";
 import type { Change } from "./changeOfCourse.ts";
@@ -14,48 +16,73 @@ import type { Situation } from "./situation.ts";
 
 /** The frame is finished: what was opened and spent is lost, and what is left is salvaged. */
 export function ended(leaves: readonly Leaf[], setting: RideableSetting): readonly Branch[] {
-  const { situation, rest, beyond } = setting;
-  const mixture = new MomentMixture();
-  for (const { kind, mass, path } of leaves) {
-    if (kind === "changed") continue;
-    const spent = spentBy(path, situation);
-    for (let z = 0; z < mass.length; z++) {
-      const on = kind === "on";
-      mixture.add(
-        mass[z]! * (on ? 1 - rest.survival[z]! : 1),
-        begun(beyond, z, {
-          money: added(spent.money, on ? rest.endMoney[z]! : 0),
-          minutes: added(spent.minutes, on ? rest.endMinutes[z]! : 0),
-        }),
-      );
+  const { situation, rest, beyond, opening } = setting;
+  const { salvage } = situation;
+  const lost = leaves.filter(({ kind }) => kind !== "changed");
+  // Pieces that sell or do not smooth it anyhow.
+  const smooth = salvage.sale?.lots
+    ? Infinity
+    : hypot(smoothing(salvage.sale), Math.sqrt(opening.money.variance));
+  return gathered(lost, smooth, situation).flatMap((group) => {
+    const mixture = new MomentMixture();
+    for (const { leaf, spent } of group) {
+      const on = leaf.kind === "on";
+      for (let z = 0; z < leaf.mass.length; z++)
+        mixture.add(
+          leaf.mass[z]! * (on ? 1 - rest.survival[z]! : 1),
+          begun(beyond, z, {
+            money: added(spent.money, on ? rest.endMoney[z]! : 0),
+            minutes: added(spent.minutes, on ? rest.endMinutes[z]! : 0),
+          }),
+        );
     }
-  }
-  return backedOut(mixture.close(), setting, situation.salvage);
+    return backedOut(mixture.close(), setting, salvage);
+  });
 }
 
-/** The course given up: one branch for all that had spent nearly as much by then. */
+/** The course given up: what is done instead. */
 export function changed(leaves: readonly Leaf[], setting: RideableSetting): readonly Branch[] {
   const { situation, change, beyond } = setting;
-  const smooth = change.sale ? change.sale.share * logNormalSd(change.sale.price) : 0;
-  const groups: { readonly first: number; readonly mixture: MomentMixture }[] = [];
-  for (const { kind, mass, path } of leaves) {
-    if (kind !== "changed") continue;
-    const spent = spentBy(path, situation);
-    let group = groups.find(({ first }) => Math.abs(spent.money.mean - first) <= NEAR * smooth);
-    if (!group) {
-      group = { first: spent.money.mean, mixture: new MomentMixture() };
-      groups.push(group);
-    }
-    for (let z = 0; z < mass.length; z++) group.mixture.add(mass[z]!, begun(beyond, z, spent));
+  const given = leaves.filter(({ kind }) => kind === "changed");
+  return gathered(given, smoothing(change.sale), situation).flatMap((group) => {
+    const mixture = new MomentMixture();
+    for (const { leaf, spent } of group)
+      for (let z = 0; z < leaf.mass.length; z++) mixture.add(leaf.mass[z]!, begun(beyond, z, spent));
+    return backedOut(mixture.close(), setting, { sale: change.sale, ...change.work });
+  });
+}
+
+/** Spread of what is sold instead. */
+function smoothing(sale: Change["sale"]): Money {
+  return sale ? sale.share * logNormalSd(sale.price) : 0;
+}
+
+interface Given {
+  readonly leaf: Leaf;
+  readonly spent: Work;
+}
+
+/** Leaves in groups that had spent nearly as much by then, as far as what is left smooths it: each a branch. */
+function gathered(
+  leaves: readonly Leaf[],
+  smooth: Money,
+  situation: Situation,
+): readonly (readonly Given[])[] {
+  const groups: Given[][] = [];
+  for (const leaf of leaves) {
+    const spent = spentBy(leaf.path, situation);
+    const near = ([first]: readonly Given[]) =>
+      Math.abs(spent.money.mean - first!.spent.money.mean) <= NEAR * smooth;
+    const group = groups.find(near);
+    if (group) group.push({ leaf, spent });
+    else groups.push([{ leaf, spent }]);
   }
-  return groups.flatMap(({ mixture }) =>
-    backedOut(mixture.close(), setting, { sale: change.sale, ...change.work }),
-  );
+  return groups;
 }
 
 function backedOut(
   spent: MomentMixture,
-  { situation, opening }: RideableSetting,
+  { situation, opening, widest }: RideableSetting,
   instead: Work & { readonly sale: Change["sale"] },
 ): readonly Branch[] {
   const ahead = stillAhead(situation);
@@ -69,6 +96,7 @@ function backedOut(
       mean: opening.money.mean + money.mean + spent.money + fixed,
       variance: opening.money.variance + money.variance + spent.variance,
       third: spent.third,
+      ...(widest && { widest }),
     },
     minutes: {
       mean: opening.minutes.mean + minutes.mean + spent.minutes,

@@ -2,8 +2,10 @@ import type { Ledger } from "../service/ledger.ts";
 import { type Moments, NOTHING, sum } from "../service/moments.ts";
 import { placesFor } from "../service/task.ts";
 import { NO_WAY, type Uncertainty } from "../service/uncertainty.ts";
+import { widestPrice } from "../service/widestPrice.ts";
 import { isOpening } from "../service/workingOrder.ts";
 import type { WorkPlan } from "../service/workPlan.ts";
+import type { ScaledBeta } from "../statistics/scaledBeta.ts";
 import { type ClassSums, classSums } from "./classSums.ts";
 import type { Work } from "./courseBranch.ts";
 
@@ -13,14 +15,16 @@ export interface Opening {
   readonly work: Work;
   /** Steps, tools and the like that the jobs take, by resource; other work may take them too, and they are paid once. */
   readonly used: ReadonlySet<number>;
+  /** The price in it that varies most. */
+  readonly widest: ScaledBeta | null;
 }
 
 export function openingWork(plan: WorkPlan, ledger: Ledger): Opening {
   const used = new Set<number>();
   const money: Moments[] = [];
   const minutes: Moments[] = [];
-  for (const { operation, position } of plan.tasks) {
-    if (!isOpening(operation)) continue;
+  const tasks = plan.tasks.filter(({ operation }) => isOpening(operation));
+  for (const { operation, position } of tasks) {
     for (const place of placesFor(operation, position)) {
       const [job, ...others] = ledger.forOperation(operation, place).resources;
       money.push(ledger.resources[job!]!.money);
@@ -28,7 +32,11 @@ export function openingWork(plan: WorkPlan, ledger: Ledger): Opening {
       for (const index of others) if (plan.resources.has(index)) used.add(index);
     }
   }
-  return { work: { money: sum(NOTHING, ...money), minutes: sum(NOTHING, ...minutes) }, used };
+  return {
+    work: { money: sum(NOTHING, ...money), minutes: sum(NOTHING, ...minutes) },
+    used,
+    widest: widestPrice(tasks, ledger),
+  };
 }
 
 /**

@@ -1,7 +1,5 @@
-import type { Probability } from "../quantity.ts";
-import { log } from "../statistics/elementary/log.ts";
 import { squared } from "../statistics/elementary/powers.ts";
-import { logNormalMean, logNormalSd } from "../statistics/logNormal.ts";
+import { logNormalSd } from "../statistics/logNormal.ts";
 import type { Branch } from "./branch.ts";
 import { askedBy, type ClassSums, classSums } from "./classSums.ts";
 import { outlayBesideWork, stillAhead } from "./courseBranch.ts";
@@ -12,6 +10,7 @@ import { nearLeaves } from "./nearLeaves.ts";
 import { beyondOpening } from "./openingWork.ts";
 import type { RideableSetting } from "./rideableSetting.ts";
 import { splitBy, toldApart } from "./toldApart.ts";
+import { toldPrices } from "./toldPrices.ts";
 import type { OpenCourse } from "./weighedCourse.ts";
 
 /**
@@ -31,22 +30,22 @@ export function rideableBranches(leaves: readonly Leaf[], setting: RideableSetti
 }
 
 /**
- * One for each distinct way of going on, one for all changes of course, one for a finished frame. Classes of history are
- * mixed within a branch: its mean, variance, skewness and the covariance of money and hours are those of the mixture, exactly.
+ * Those of each distinct way of going on, of the changes of course, of a finished frame. Classes of history are mixed within a branch: its mean, variance,
+ * skewness and the covariance of money and hours are those of the mixture, exactly.
  */
 function branchesOf(leaves: readonly Leaf[], setting: RideableSetting): readonly Branch[] {
   const on = leaves.filter(({ kind }) => kind === "on");
   return nearLeaves(on, setting)
-    .map((group) => goingOn(group, setting))
+    .flatMap((group) => goingOn(group, setting))
     .concat(ended(leaves, setting), changed(leaves, setting))
     .filter(({ chance }) => chance > 0);
 }
 
-/** Share of the takings that is left at least, whatever is told: a price has a logarithm. */
-const LEAST_LEFT: Probability = 1e-3;
-
-/** What is told to the buyer lowers the price on average; how far it varies goes with the money out, as it comes with it. */
-function goingOn(group: readonly Leaf[], { situation, sale, plan, rest }: RideableSetting): Branch {
+/** Carried through to the sale; once for each price that what is told to the buyer may leave. */
+function goingOn(
+  group: readonly Leaf[],
+  { situation, sale, plan, rest }: RideableSetting,
+): readonly Branch[] {
   const mixture = new MomentMixture();
   for (const { mass, path } of group) {
     const { work, told } = path;
@@ -57,6 +56,9 @@ function goingOn(group: readonly Leaf[], { situation, sale, plan, rest }: Rideab
         told: told + rest.told[z]!,
         variance: work.money.variance + rest.variance[z]!,
         third: rest.third[z]!,
+        toldVariance: rest.toldVariance[z]!,
+        toldThird: rest.toldThird[z]!,
+        toldWithMoney: rest.toldWithMoney[z]!,
         minutes: work.minutes.mean + minutes,
         minutesVariance: work.minutes.variance + rest.minutesVariance[z]!,
         covariance: rest.covariance[z]!,
@@ -64,24 +66,20 @@ function goingOn(group: readonly Leaf[], { situation, sale, plan, rest }: Rideab
     }
   }
   mixture.close();
-  const left = Math.max(LEAST_LEFT, 1 - mixture.told / (sale.share * logNormalMean(sale.price)));
   const ahead = stillAhead(situation);
-  return {
-    chance: mixture.chance,
-    price: { ...sale.price, logMedian: sale.price.logMedian + log(left) },
+  const beside = plan.money.mean + outlayBesideWork(situation, true);
+  return toldPrices(mixture, sale, plan.money.variance).map(({ chance, price, outlay }) => ({
+    chance: mixture.chance * chance,
+    price,
     share: sale.share,
-    outlay: {
-      mean: plan.money.mean + mixture.money + outlayBesideWork(situation, true),
-      variance: plan.money.variance + mixture.variance,
-      third: mixture.third,
-    },
+    outlay: { ...outlay, mean: beside + outlay.mean, variance: plan.money.variance + outlay.variance },
     minutes: {
       mean: plan.minutes.mean + mixture.minutes,
       variance: plan.minutes.variance + mixture.minutesVariance,
     },
     covariance: mixture.covariance,
     otherMinutes: ahead.minutes,
-  };
+  }));
 }
 
 /** Expected work beyond the shown plan where it is carried through. */

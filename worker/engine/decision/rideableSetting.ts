@@ -1,5 +1,6 @@
 import type { Resource } from "../service/resource.ts";
 import type { Uncertainty } from "../service/uncertainty.ts";
+import type { ScaledBeta } from "../statistics/scaledBeta.ts";
 import type { Sale } from "./branch.ts";
 import type { Change } from "./changeOfCourse.ts";
 import type { ClassSums } from "./classSums.ts";
@@ -15,6 +16,8 @@ export interface RideableSetting {
   readonly plan: Work;
   /** The jobs of the opening work. */
   readonly opening: Work;
+  /** The price in them that varies most. */
+  readonly widest: ScaledBeta | null;
   /** What it brings beyond its jobs. */
   readonly beyond: ClassSums;
   readonly change: Change;

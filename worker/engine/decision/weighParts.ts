@@ -10,7 +10,7 @@ export function weighParts(situation: Situation): WeighedCourse {
     return { course: "break-for-parts", open: false, because: situation.partsClosedBecause };
   const { pricing, parts, frameUnsaleableChance: lost } = situation;
   const plan = situation.fixedPlans["break-for-parts"];
-  const widest = widestPrice(plan, situation.ledger);
+  const widest = widestPrice(plan.tasks, situation.ledger);
   const clear = 1 - plan.endsTitle;
   const sells = partsSale(whenFrameSells(parts.list, lost), pricing);
   const gone = partsSale(whenFrameLost(parts.list), pricing);

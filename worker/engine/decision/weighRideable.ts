@@ -39,7 +39,7 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
     repainted: plan.repaints,
   });
   const sale = stakes.sale(plan.repaints);
-  const { work: opening, used: opened } = openingWork(plan, ledger);
+  const { work: opening, used: opened, widest } = openingWork(plan, ledger);
   const backedOut = stakes.salvage - costOf(opening, settled);
   const going = share * logNormalMean(price) - settled.fee.fixed - settled.packing - costOf(plan, settled);
   const { weights: classes } = situation.unseen;
@@ -80,6 +80,7 @@ export function weighRideable(course: "restore" | "make-safe", situation: Situat
     sale: { price, share },
     plan,
     opening,
+    widest,
     beyond,
     change,
     joint,

@@ -75,12 +75,12 @@ describe("looks estimated with plans as they are, beside the whole engine asked 
 });
 
 describe("any find", () => {
-  test("a look is seldom worth more than knowing everything: where a fault lowers the price unseen, or is too rare for 128 scenarios", () => {
+  test("no look is worth more than knowing everything", () => {
     const looks = fc.sample(likelyFind, { numRuns: 60, seed: 11 }).flatMap((request) => {
       const { nextChecks, decision } = appraise(request, BOOK);
       return nextChecks.map(({ sampleInformation: worth }) => worth - (decision.perfectInformation ?? 0));
     });
     expect(looks.length).toBeGreaterThan(200);
-    expect(looks.filter((over) => over > 0.01).length / looks.length).toBeLessThan(0.02);
+    expect(Math.max(...looks)).toBeLessThanOrEqual(0);
   });
 });
