@@ -23,6 +23,30 @@ const BANNED_IN_ENGINE = [
   "import.meta",
 ] as const;
 
+/** The functions and constants of Math that IEEE 754 and ECMA-262 specify to the last digit. */
+const EXACT_OF_MATH = [
+  "abs",
+  "ceil",
+  "clz32",
+  "floor",
+  "imul",
+  "LN2",
+  "LOG2E",
+  "max",
+  "min",
+  "PI",
+  "round",
+  "sign",
+  "sqrt",
+  "trunc",
+];
+
+/** Any other use of Math, and the power operator: the last digit is the runtime's maker's. */
+const INEXACT = new RegExp(
+  `(?<![\\w$.])Math\\b(?!\\s*\\.\\s*(?:random|${EXACT_OF_MATH.join("|")})\\b)(?:\\s*\\.\\s*\\w+)?|\\*\\*`,
+  "g",
+);
+
 /**
  * What in one source file breaks the agreed direction of imports or the engine's purity; empty when nothing does.
  * @param file its path from the top of the project, with "/"
@@ -60,10 +84,17 @@ function matches(specifier: string, pattern: string): boolean {
 
 function impurities(file: string, text: string): string[] {
   const code = withoutProse(text);
-  return BANNED_IN_ENGINE.filter((name) => uses(code, name)).map(
-    (name) =>
-      `${file} uses ${name}, but the engine is pure and synchronous: the same request gives the same bytes`,
-  );
+  const inexact = new Set((code.match(INEXACT) ?? []).map((use) => use.replace(/\s/g, "")));
+  return [
+    ...BANNED_IN_ENGINE.filter((name) => uses(code, name)).map(
+      (name) =>
+        `${file} uses ${name}, but the engine is pure and synchronous: the same request gives the same bytes`,
+    ),
+    ...[...inexact].map(
+      (use) =>
+        `${file} uses ${use}, whose last digit differs between runtimes: take it from worker/engine/statistics/elementary, so that browser and server give the same bytes`,
+    ),
+  ];
 }
 
 /** Whether code uses a name of the platform: not a member (`plan.process`), not the name of a field (`process: ...`). */

@@ -1,5 +1,6 @@
 import type { Resource } from "../service/resource.ts";
 import type { Uncertainty, Way } from "../service/uncertainty.ts";
+import { cubed, squared } from "../statistics/elementary/powers.ts";
 import { sharingOf } from "./sharing.ts";
 import { unionMoments } from "./unionMoments.ts";
 
@@ -116,11 +117,11 @@ function addWays(
     told += chance * way.told;
     square += chance * (amount * amount + variance);
     cube += chance * amount * (amount * amount + 3 * variance);
-    toldSquare += chance * way.told ** 2;
-    toldCube += chance * way.told ** 3;
+    toldSquare += chance * squared(way.told);
+    toldCube += chance * cubed(way.told);
     toldMoney += chance * way.told * way.money.mean;
     minutes += chance * way.minutes.mean;
-    minutesSquare += chance * (way.minutes.mean ** 2 + way.minutes.variance);
+    minutesSquare += chance * (squared(way.minutes.mean) + way.minutes.variance);
     product += chance * amount * way.minutes.mean;
   }
   const left = 1 - lost;
@@ -132,10 +133,10 @@ function addWays(
   sums.money[z]! += money / left;
   sums.told[z]! += told / left;
   sums.variance[z]! += second - mean * mean;
-  sums.third[z]! += cube / left - 3 * mean * second + 2 * mean ** 3;
+  sums.third[z]! += cube / left - 3 * mean * second + 2 * cubed(mean);
   const toldMean = told / left;
-  sums.toldVariance[z]! += toldSquare / left - toldMean ** 2;
-  sums.toldThird[z]! += toldCube / left - (3 * toldMean * toldSquare) / left + 2 * toldMean ** 3;
+  sums.toldVariance[z]! += toldSquare / left - squared(toldMean);
+  sums.toldThird[z]! += toldCube / left - (3 * toldMean * toldSquare) / left + 2 * cubed(toldMean);
   sums.toldWithMoney[z]! += toldMoney / left - (toldMean * money) / left;
   sums.minutes[z]! += minutesMean;
   sums.minutesVariance[z]! += minutesSquare / left - minutesMean * minutesMean;
@@ -181,7 +182,7 @@ function scatterOnce(
     for (const { ways } of asking) addWays(added, ending, ways, z);
     const once = unionMoments(sharing, z);
     const ratio = added.variance[z]! > 0 ? Math.max(0, once.variance) / added.variance[z]! : 1;
-    sums.third[z]! += (ratio ** 1.5 - 1) * added.third[z]!;
+    sums.third[z]! += (ratio * Math.sqrt(ratio) - 1) * added.third[z]!;
     sums.variance[z]! += once.variance - added.variance[z]!;
     sums.minutesVariance[z]! += once.minutesVariance - added.minutesVariance[z]!;
     sums.covariance[z]! += once.covariance - added.covariance[z]!;

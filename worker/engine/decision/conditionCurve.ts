@@ -1,4 +1,6 @@
 import type { Money, Probability } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { log } from "../statistics/elementary/log.ts";
 import { type LogNormal, logNormalMean } from "../statistics/logNormal.ts";
 
 /** Expected going rate as a function of visible condition. */
@@ -29,7 +31,7 @@ export function conditionCurve(
   predict: (condition: number) => LogNormal,
   knots: readonly number[],
 ): ConditionCurve {
-  const logMean = (condition: number) => Math.log(logNormalMean(predict(condition)));
+  const logMean = (condition: number) => log(logNormalMean(predict(condition)));
   const ends = knots.map(logMean);
   const stretches = knots.slice(1).map((to, index): Stretch => {
     const from = knots[index]!;
@@ -45,7 +47,7 @@ export function conditionCurve(
   // A rise is the slope summed over the step, and the slope of the mean is that of its log times the mean.
   const steepest = Math.max(0, ...stretches.map((stretch) => steepestIn(stretch) * highestIn(stretch)));
   return {
-    mean: (condition) => Math.exp(at(stretches, Math.min(1, Math.max(0, condition)))),
+    mean: (condition) => exp(at(stretches, Math.min(1, Math.max(0, condition)))),
     largestRise: (penalty) => steepest * penalty,
   };
 }
@@ -63,7 +65,7 @@ function highestIn(stretch: Stretch): Money {
   const { constant, linear, square } = stretch;
   const peak = square < 0 ? Math.min(1, Math.max(0, -linear / (2 * square))) : 0;
   const logs = [0, peak, 1].map((along) => constant + along * (linear + square * along));
-  return Math.exp(Math.max(...logs));
+  return exp(Math.max(...logs));
 }
 
 /** A parabola is steepest at one of its ends. */

@@ -1,6 +1,7 @@
 import type { Money } from "../quantity.ts";
 import type { Moments } from "../service/moments.ts";
 import { usedWork } from "../service/uncertainty.ts";
+import { hypot } from "../statistics/elementary/powers.ts";
 import { logNormalSd } from "../statistics/logNormal.ts";
 import type { Branch } from "./branch.ts";
 import type { Change } from "./changeOfCourse.ts";
@@ -21,7 +22,7 @@ export function ended(leaves: readonly Leaf[], setting: RideableSetting): readon
   // Pieces that sell or do not smooth it anyhow.
   const smooth = salvage.sale?.lots
     ? Infinity
-    : Math.hypot(smoothing(salvage.sale), Math.sqrt(opening.money.variance));
+    : hypot(smoothing(salvage.sale), Math.sqrt(opening.money.variance));
   return gathered(lost, smooth, situation).flatMap((group) => {
     const mixture = new MomentMixture();
     for (const { leaf, spent } of group) {

@@ -1,4 +1,7 @@
 import type { Money, MoneyPerHour, Probability } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { log } from "../statistics/elementary/log.ts";
+import { hypot, squared } from "../statistics/elementary/powers.ts";
 import { gaussHermite } from "../statistics/gaussHermite.ts";
 import { type LogNormal, logNormalMean, logNormalSd } from "../statistics/logNormal.ts";
 import type { LocalDistribution } from "../statistics/risingQuantiles.ts";
@@ -44,7 +47,7 @@ export function ratioOf(
     }
     const [from, to] = [mixture.starts[place]!, mixture.starts[place + 1]!];
     if (!time) return { hours: [0], weights: [1], spent: [0], mixture, from, to };
-    const hours = TIMES.nodes.map((node) => Math.exp(time.logMedian + time.logSd * node) / 60);
+    const hours = TIMES.nodes.map((node) => exp(time.logMedian + time.logSd * node) / 60);
     const mean = logNormalMean(time) / 60;
     const spent = hours.map((one) => slopes[place]! * 60 * (one - mean));
     return { hours, weights: TIMES.weights, spent, mixture, from, to };
@@ -53,7 +56,7 @@ export function ratioOf(
 
 /** Money out for each further minute, by least squares. */
 function slopeOf({ price, covariance }: Branch, time: LogNormal | null, speedFactor: number): number {
-  return time && price ? (speedFactor * covariance) / logNormalSd(time) ** 2 : 0;
+  return time && price ? (speedFactor * covariance) / squared(logNormalSd(time)) : 0;
 }
 
 /** The branch with what the hours explain taken off the variance of its money out. */
@@ -74,8 +77,8 @@ function withoutShape(way: Branch): Branch {
 /** Money out alone over hours: the ratio of two log-normals is one. */
 function perHour(mixture: SaleMixture, { outlay }: Branch, { logMedian, logSd }: LogNormal): SaleMixture {
   const spent = mixture.outlaySpread[0]!;
-  mixture.centre[0] = (spent > 0 ? mixture.centre[0]! : Math.log(outlay.mean)) - logMedian + Math.log(60);
-  mixture.outlaySpread[0] = Math.hypot(spent, logSd);
+  mixture.centre[0] = (spent > 0 ? mixture.centre[0]! : log(outlay.mean)) - logMedian + log(60);
+  mixture.outlaySpread[0] = hypot(spent, logSd);
   mixture.outlay[0] = 0;
   return mixture;
 }

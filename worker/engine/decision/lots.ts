@@ -1,4 +1,7 @@
 import type { Money, Probability } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { log } from "../statistics/elementary/log.ts";
+import { cubed, squared } from "../statistics/elementary/powers.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
 import type { Branch, Sale } from "./branch.ts";
 
@@ -66,8 +69,8 @@ function gathered(outcomes: readonly Lot[], from: number, to: number): Lot {
   for (let i = from; i < to; i++) {
     const one = outcomes[i]!;
     const off = one.takings - takings;
-    variance += (one.chance / chance) * (one.variance + off ** 2);
-    third += (one.chance / chance) * (one.third + 3 * off * one.variance + off ** 3);
+    variance += (one.chance / chance) * (one.variance + squared(off));
+    third += (one.chance / chance) * (one.third + 3 * off * one.variance + cubed(off));
   }
   return { chance, takings, variance, third };
 }
@@ -80,7 +83,7 @@ export function byLots(branch: Branch, sale: Sale | null): readonly Branch[] {
   if (!sale?.lots) return [branch];
   const { price, share, lots } = sale;
   const mean = share * logNormalMean(price);
-  const square = Math.exp(price.logSd ** 2);
+  const square = exp(squared(price.logSd));
   const apart = branch.chance < SELDOM ? [gathered(lots, 0, lots.length)] : lots;
   return apart.map(({ chance, takings, variance, third }): Branch => {
     const { outlay } = branch;
@@ -88,12 +91,12 @@ export function byLots(branch: Branch, sale: Sale | null): readonly Branch[] {
     return {
       ...branch,
       chance: branch.chance * chance,
-      price: { ...price, logMedian: price.logMedian + Math.log(takings / mean) },
+      price: { ...price, logMedian: price.logMedian + log(takings / mean) },
       outlay: {
         mean: outlay.mean,
         variance: outlay.variance + square * variance,
         // Takings that fail count as money out, so the sign turns.
-        third: outlay.third - square ** 3 * third,
+        third: outlay.third - cubed(square) * third,
       },
     };
   });

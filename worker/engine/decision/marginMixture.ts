@@ -1,4 +1,6 @@
 import type { Money } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { log } from "../statistics/elementary/log.ts";
 import { logNormalFromMean } from "../statistics/logNormal.ts";
 import { timesAndMoved } from "../statistics/scaledBeta.ts";
 import type { Branch } from "./branch.ts";
@@ -32,12 +34,12 @@ export function marginMixture(ways: readonly Branch[]): SaleMixture {
         mixture.outlaySpread[i] = spent?.logSd ?? 0;
       } else if (!wider) {
         mixture.outlay[i] = skew
-          ? skew.shift + skew.sign * Math.exp(skew.logMedian + skew.logSd * z)
+          ? skew.shift + skew.sign * exp(skew.logMedian + skew.logSd * z)
           : outlay.mean + sd * z;
-        mixture.centre[i] = price.logMedian + Math.log(share);
+        mixture.centre[i] = price.logMedian + log(share);
         mixture.spread[i] = price.logSd;
       } else {
-        const takings = share * Math.exp(price.logMedian + price.logSd * z);
+        const takings = share * exp(price.logMedian + price.logSd * z);
         mixture.outlay[i] = (skew ? skew.shift : outlay.mean) - takings;
         if (!skew) mixture.normalSpread[i] = sd;
         else {
@@ -71,7 +73,7 @@ export function marginRange(mixture: SaleMixture, from = 0, to = mixture.size): 
       high = Math.max(high, -beta.low);
       continue;
     }
-    const far = Math.exp(centre[i]! + FAR_Z * (sold ? spread[i]! : outlaySpread[i]!));
+    const far = exp(centre[i]! + FAR_Z * (sold ? spread[i]! : outlaySpread[i]!));
     const wide = FAR_Z * normalSpread[i]!;
     low = Math.min(low, -outlay[i]! - (uncertain ? far : wide));
     high = Math.max(high, (sold ? far : wide) - outlay[i]!);

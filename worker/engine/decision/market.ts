@@ -1,4 +1,5 @@
 import type { Attributes } from "../bicycle.ts";
+import { log } from "../statistics/elementary/log.ts";
 import type { Comparable } from "../valuation/comparable.ts";
 import { learnFromSales, type ReadComparable, readComparables } from "../valuation/learnFromSales.ts";
 import type { ValueBelief } from "../valuation/valueBelief.ts";
@@ -23,7 +24,7 @@ export function marketOf(
   book: Book,
 ): Market {
   const { haggling } = book.catalogue.defaults;
-  const logPriceLevel = Math.log(priceLevel);
+  const logPriceLevel = log(priceLevel);
   // A kind without a price stops the matter: then nothing is compared with it.
   const priced = PRICED_CATEGORIES.includes(like.category) ? comparables : [];
   const sales = readComparables(book.value, priced, {

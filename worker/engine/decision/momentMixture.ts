@@ -1,4 +1,5 @@
 import type { Minutes, Money, Probability } from "../quantity.ts";
+import { cubed, squared } from "../statistics/elementary/powers.ts";
 
 /** One part of a mixture; what is left out is nought. */
 export interface MixturePart {
@@ -56,9 +57,9 @@ export class MomentMixture {
       const offTold = told - this.told;
       const offMinutes = minutes - this.minutes;
       this.variance += share * (variance + off * off);
-      this.third += share * (third + 3 * off * variance + off ** 3);
-      this.toldVariance += share * (toldVariance + offTold ** 2);
-      this.toldThird += share * (toldThird + 3 * offTold * toldVariance + offTold ** 3);
+      this.third += share * (third + 3 * off * variance + cubed(off));
+      this.toldVariance += share * (toldVariance + squared(offTold));
+      this.toldThird += share * (toldThird + 3 * offTold * toldVariance + cubed(offTold));
       this.toldWithMoney += share * (toldWithMoney + offTold * (off - offTold));
       this.minutesVariance += share * (minutesVariance + offMinutes * offMinutes);
       this.covariance += share * (covariance + off * offMinutes);

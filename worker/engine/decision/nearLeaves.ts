@@ -1,4 +1,5 @@
 import type { Probability } from "../quantity.ts";
+import { hypot } from "../statistics/elementary/powers.ts";
 import { logNormalSd } from "../statistics/logNormal.ts";
 import type { Leaf } from "./discovery.ts";
 import type { RideableSetting } from "./rideableSetting.ts";
@@ -17,7 +18,7 @@ export function nearLeaves(
   { sale, plan, rest, situation }: RideableSetting,
 ): readonly (readonly Leaf[])[] {
   const scatter = plan.money.variance + Math.max(...rest.variance);
-  const moneySd = Math.hypot(sale.share * logNormalSd(sale.price), Math.sqrt(scatter));
+  const moneySd = hypot(sale.share * logNormalSd(sale.price), Math.sqrt(scatter));
   const minutesSd = situation.settled.workshop.speedSpread * plan.minutes.mean;
   const amount = ({ path }: Leaf) => path.work.money.mean + path.told;
   const near = (a: Leaf, b: Leaf) =>

@@ -1,4 +1,6 @@
 import type { Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
+import { log } from "../statistics/elementary/log.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import {
   type LogNormal,
   logNormalCdf,
@@ -87,15 +89,15 @@ function hoursSpread(ways: readonly Branch[], times: readonly (LogNormal | null)
     let below = 0;
     let density = 0;
     let slope = 0;
-    const log = Math.log(Math.max(0, minutes));
+    const logMinutes = log(Math.max(0, minutes));
     for (let place = 0; place < ways.length; place++) {
       const { chance } = ways[place]!;
       const time = times[place]!;
-      below += chance * (time ? logNormalCdf(time, minutes, log) : 1);
+      below += chance * (time ? logNormalCdf(time, minutes, logMinutes) : 1);
       if (time === null || minutes <= 0) continue;
-      const thick = chance * logNormalDensity(time, minutes, log);
+      const thick = chance * logNormalDensity(time, minutes, logMinutes);
       density += thick;
-      slope -= (thick * ((log - time.logMedian) / time.logSd ** 2 + 1)) / minutes;
+      slope -= (thick * ((logMinutes - time.logMedian) / squared(time.logSd) + 1)) / minutes;
     }
     return { below, density, slope };
   };

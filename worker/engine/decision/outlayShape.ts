@@ -1,4 +1,5 @@
 import type { Probability } from "../quantity.ts";
+import { cubed } from "../statistics/elementary/powers.ts";
 import { gaussHermite, type Quadrature } from "../statistics/gaussHermite.ts";
 import { logNormalSd } from "../statistics/logNormal.ts";
 import {
@@ -58,7 +59,7 @@ export function shapeOf({ chance, price, share, outlay }: Branch): OutlayShape {
   const priceSd = share * logNormalSd(price);
   const wider = sd > priceSd;
   const relative = Math.min(sd, priceSd) / Math.max(sd, priceSd);
-  const skewed = Math.abs(outlay.third) > NO_SKEWNESS * sd ** 3;
+  const skewed = Math.abs(outlay.third) > NO_SKEWNESS * cubed(sd);
   const skew = skewed ? shiftedLogNormal(outlay.mean, outlay.variance, outlay.third) : null;
   const least = skew && !wider ? SKEW_NODES.find(({ upTo }) => skew.logSd <= upTo)!.count : 0;
   // What is unlikely weighs little: an error in it is scaled by its chance.

@@ -1,3 +1,4 @@
+import { exp } from "../statistics/elementary/exp.ts";
 import type { Influence } from "../valuation/influence.ts";
 import { influences, ownShare, withMoreSales } from "../valuation/influence.ts";
 import type { SaleDescription } from "../valuation/saleDescription.ts";
@@ -18,11 +19,11 @@ export function ownSales(
   bike: SaleDescription,
 ): Pick<Value, "comparables" | "ownShare" | "askedFactor" | "threeMore"> {
   const { belief, sales, logPriceLevel } = market;
-  const level = Math.exp(logPriceLevel);
+  const level = exp(logPriceLevel);
   const moved = influences(belief, sales, bike);
   const { now, after } = withMoreSales(belief, bike, MORE_SALES);
   const ends = ({ p10, p90 }: typeof now) => ({ p10: level * p10, p90: level * p90 });
-  const askedFactor = Math.exp(belief.coefficients[belief.layout.asked]!);
+  const askedFactor = exp(belief.coefficients[belief.layout.asked]!);
   const told = ({ before, after, weight, says, distance }: Influence, index: number) => ({
     id: request.comparables?.[index]?.id ?? null,
     goingRate:

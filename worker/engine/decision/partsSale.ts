@@ -1,4 +1,6 @@
 import type { Money, Probability } from "../quantity.ts";
+import { log } from "../statistics/elementary/log.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
 import type { PartsList } from "../valuation/partsList.ts";
 import { FRAME } from "../valuation/soundPieces.ts";
@@ -63,5 +65,5 @@ export function partsSale(pieces: readonly Offered[], { parts }: Pricing): Sale 
 
 /** Log-normal with the mean given and the spread of another. */
 export function aroundMean<Price extends LogNormal>(mean: Money, like: Price): Price {
-  return { ...like, logMedian: Math.log(mean) - like.logSd ** 2 / 2 };
+  return { ...like, logMedian: log(mean) - squared(like.logSd) / 2 };
 }

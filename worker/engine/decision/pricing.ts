@@ -1,4 +1,5 @@
 import type { Probability } from "../quantity.ts";
+import { log } from "../statistics/elementary/log.ts";
 import { type BikeStart, bikeStart } from "../valuation/bikeStart.ts";
 import type { GoingRate } from "../valuation/goingRate.ts";
 import { partsGross } from "../valuation/partsGross.ts";
@@ -75,7 +76,7 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
     ? atLevel(
         {
           ...rideable(READY, PLAIN),
-          logMedian: Math.log(partsGross(tables.parts, readyBase(belief, attributes), attributes)),
+          logMedian: log(partsGross(tables.parts, readyBase(belief, attributes), attributes)),
         },
         logPriceLevel,
       )

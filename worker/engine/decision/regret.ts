@@ -1,4 +1,6 @@
 import type { Money } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { log } from "../statistics/elementary/log.ts";
 import { type LogNormal, logNormalMean } from "../statistics/logNormal.ts";
 import { normalCdfGiven, normalDensity } from "../statistics/standardNormal.ts";
 import type { ScenarioBenefits } from "./scenarioBenefits.ts";
@@ -17,9 +19,9 @@ export function factorSpan(factor: LogNormal): FactorSpan {
   const { logMedian, logSd } = factor;
   return {
     mean: logNormalMean(factor),
-    lowest: Math.exp(logMedian - FAR * logSd),
+    lowest: exp(logMedian - FAR * logSd),
     // Weighted with y itself, the log-normal's log is centred one logSd higher.
-    highest: Math.exp(logMedian + (FAR + logSd) * logSd),
+    highest: exp(logMedian + (FAR + logSd) * logSd),
   };
 }
 
@@ -77,7 +79,7 @@ export function regretOverPrices(
     // A leader told apart by rounding alone would be overtaken below the lowest.
     const takesOver = Math.max(lowest, gap / rise);
     if (takesOver > highest) break;
-    const z = (Math.log(takesOver) - logMedian) / logSd;
+    const z = (log(takesOver) - logMedian) / logSd;
     const density = normalDensity(z);
     const beyond = normalCdfGiven(-z, density);
     // The density at z - s is k / E[y] times that at z.

@@ -3,6 +3,8 @@ import { strongerNeed } from "../service/fault.ts";
 import type { Moments } from "../service/moments.ts";
 import { mergePurchases } from "../service/stock.ts";
 import type { PlannedTask, WorkPlan } from "../service/workPlan.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { type LogNormal, logNormalFromMean, logNormalQuantile } from "../statistics/logNormal.ts";
 import type { PlannedOperation, PlannedPart, ReportedPlan, Spread, StopLimit } from "./appraisal.ts";
 import type { SettledRequest } from "./settledRequest.ts";
@@ -23,10 +25,10 @@ export function reportPlan({ plan, allowance }: OpenCourse, { workshop }: Settle
     }),
   );
   const minutes = plan.minutes;
-  const square = speed ** 2 * Math.exp(workshop.speedSpread ** 2);
+  const square = squared(speed) * exp(squared(workshop.speedSpread));
   const paced = {
     mean: speed * minutes.mean,
-    variance: square * minutes.variance + minutes.mean ** 2 * (square - speed ** 2),
+    variance: square * minutes.variance + squared(minutes.mean) * (square - squared(speed)),
   };
   return {
     operations: plan.tasks.map((task) => reportTask(task, plan, speed, workshop.skill)),

@@ -1,3 +1,4 @@
+import { squared } from "../statistics/elementary/powers.ts";
 import { logNormalSd } from "../statistics/logNormal.ts";
 import type { Branch } from "./branch.ts";
 import { askedBy, type ClassSums, classSums } from "./classSums.ts";
@@ -18,7 +19,7 @@ import type { OpenCourse } from "./weighedCourse.ts";
 export function rideableBranches(leaves: readonly Leaf[], setting: RideableSetting): readonly Branch[] {
   const { sale, plan, rest, joint, decided, classes, resources } = setting;
   const price = sale.share * logNormalSd(sale.price);
-  const apart = toldApart(joint, classes, price ** 2 + plan.money.variance + Math.max(...rest.variance));
+  const apart = toldApart(joint, classes, squared(price) + plan.money.variance + Math.max(...rest.variance));
   if (apart.length === 0) return branchesOf(leaves, setting);
   const others = joint.filter((one) => !apart.includes(one));
   return branchesOf(splitBy(leaves, apart, resources), {

@@ -1,4 +1,5 @@
 import type { Money } from "../quantity.ts";
+import { log } from "../statistics/elementary/log.ts";
 import type { LocalDistribution } from "../statistics/risingQuantiles.ts";
 import { type ScaledBeta, scaledBetaAt } from "../statistics/scaledBeta.ts";
 import { normalCdfGiven, normalDensity } from "../statistics/standardNormal.ts";
@@ -80,7 +81,7 @@ export function addMixtureAt(
       slope -= weight[i]! * spent.slope;
     } else if (width > 0) {
       if (takings <= 0) continue;
-      const z = (Math.log(takings) - centre[i]!) / width;
+      const z = (log(takings) - centre[i]!) / width;
       const bell = normalDensity(z);
       below += weight[i]! * normalCdfGiven(z, bell);
       const thick = (weight[i]! * bell) / (width * takings);
@@ -96,7 +97,7 @@ export function addMixtureAt(
     } else if (outlaySpread[i]! > 0) {
       if (takings >= 0) below += weight[i]!;
       else {
-        const z = (centre[i]! - Math.log(-takings)) / outlaySpread[i]!;
+        const z = (centre[i]! - log(-takings)) / outlaySpread[i]!;
         const bell = normalDensity(z);
         below += weight[i]! * normalCdfGiven(z, bell);
         const thick = (weight[i]! * bell) / (outlaySpread[i]! * -takings);

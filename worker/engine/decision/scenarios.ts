@@ -1,5 +1,6 @@
 import type { Check } from "../inspection/check.ts";
 import type { Money } from "../quantity.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
 import { type Player, rideablePlayer } from "./playRideable.ts";
 import type { ScenarioBenefits } from "./scenarioBenefits.ts";
@@ -92,5 +93,5 @@ function priceFactor(courses: readonly OpenCourse[]): LogNormal {
     null,
   );
   const logSd = likeliest?.price?.logSd ?? 0;
-  return { logMedian: -(logSd ** 2) / 2, logSd };
+  return { logMedian: -squared(logSd) / 2, logSd };
 }

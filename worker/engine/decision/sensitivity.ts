@@ -1,6 +1,8 @@
 import { DomainError } from "../domainError.ts";
 import type { Hours, Money, MoneyPerHour, Probability } from "../quantity.ts";
 import type { Moments } from "../service/moments.ts";
+import { log } from "../statistics/elementary/log.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { logNormalQuantile, logNormalSd } from "../statistics/logNormal.ts";
 import { normalQuantile } from "../statistics/standardNormal.ts";
 import type { Branch } from "./branch.ts";
@@ -103,7 +105,7 @@ function paceEnds({ branches, expected: { margin, hours }, pace }: SensitivityIn
   const { hourlyGoal, speedFactor, speedSpread } = pace;
   const work = branches.reduce((total, { chance, minutes }) => total + chance * minutes.mean, 0) / 60;
   const factor = {
-    logMedian: Math.log(speedFactor) - speedSpread ** 2 / 2,
+    logMedian: log(speedFactor) - squared(speedSpread) / 2,
     logSd: speedSpread,
   };
   const at = (chance: Probability) => {
@@ -111,7 +113,7 @@ function paceEnds({ branches, expected: { margin, hours }, pace }: SensitivityIn
     return { input, margin, hours: hours + (input - speedFactor) * work };
   };
   const sd = hourlyGoal * work * logNormalSd(factor);
-  return { group: "pace", low: at(0.1), high: at(0.9), varianceOfExpectation: sd ** 2 };
+  return { group: "pace", low: at(0.1), high: at(0.9), varianceOfExpectation: squared(sd) };
 }
 
 function partPrices({
@@ -120,7 +122,7 @@ function partPrices({
 }: SensitivityInput): GroupEnds {
   const sd = Math.sqrt(Math.max(0, variance));
   const at = (z: number) => ({ input: mean + z * sd, margin: margin - z * sd, hours });
-  return { group: "partPrices", low: at(-END), high: at(END), varianceOfExpectation: sd ** 2 };
+  return { group: "partPrices", low: at(-END), high: at(END), varianceOfExpectation: squared(sd) };
 }
 
 function figuresAt({ input, margin, hours }: End, { hourlyGoal }: Pace): SensitivityEnd {

@@ -1,5 +1,6 @@
 import { stands } from "../service/bench.ts";
 import type { LevelMatch } from "../service/operation.ts";
+import { exp } from "../statistics/elementary/exp.ts";
 import type { Situation } from "./situation.ts";
 
 const DOCUMENT: LevelMatch = { check: "ownership", levels: ["document"] };
@@ -12,7 +13,7 @@ export function isSuspiciouslyCheap({ settled, pricing, book, bench, notRidingCh
   const { price, paid } = settled.purchase;
   if (paid || price === 0 || stands(bench, DOCUMENT)) return false;
   const asFound =
-    notRidingChance * Math.exp(pricing.asFoundNotRiding.logMedian) +
-    (1 - notRidingChance) * Math.exp(pricing.asFoundRiding.logMedian);
+    notRidingChance * exp(pricing.asFoundNotRiding.logMedian) +
+    (1 - notRidingChance) * exp(pricing.asFoundRiding.logMedian);
   return price < book.catalogue.defaults.suspiciousBelow * asFound;
 }

@@ -1,4 +1,6 @@
 import type { Money } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { expm1 } from "../statistics/elementary/expm1.ts";
 import { logNormalMean } from "../statistics/logNormal.ts";
 import type { Branch } from "./branch.ts";
 
@@ -10,7 +12,7 @@ export function takingsAt(branches: readonly Branch[], z: number | null): Money 
   let takings = 0;
   for (const { chance, price, share } of branches) {
     if (!price) continue;
-    const rate = z === null ? logNormalMean(price) : Math.exp(price.logMedian + price.logSd * z);
+    const rate = z === null ? logNormalMean(price) : exp(price.logMedian + price.logSd * z);
     takings += chance * share * rate;
   }
   return takings;
@@ -26,6 +28,6 @@ export function salePriceVariance(branches: readonly Branch[]): number {
   );
   let variance = 0;
   for (const one of sold)
-    for (const other of sold) variance += one.takings * other.takings * Math.expm1(one.logSd * other.logSd);
+    for (const other of sold) variance += one.takings * other.takings * expm1(one.logSd * other.logSd);
   return variance;
 }

@@ -1,6 +1,7 @@
 import type { Probability } from "../quantity.ts";
 import type { Resource } from "../service/resource.ts";
 import { NO_WAY, type Uncertainty, type Way } from "../service/uncertainty.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { addWork } from "./courseBranch.ts";
 import { among, type Leaf, type Path, withWork } from "./discovery.ts";
 
@@ -39,9 +40,9 @@ function spreadBetween(ways: readonly Way[], classes: Float64Array): number {
     let chance: Probability = 0;
     for (let z = 0; z < classes.length; z++) chance += classes[z]! * chances[z]!;
     mean += chance * (money.mean + told);
-    square += chance * (money.mean + told) ** 2;
+    square += chance * squared(money.mean + told);
   }
-  return square - mean ** 2;
+  return square - squared(mean);
 }
 
 /** Each leaf once for each way of what is told apart. */

@@ -1,4 +1,7 @@
 import type { Probability } from "../quantity.ts";
+import { expm1 } from "../statistics/elementary/expm1.ts";
+import { log } from "../statistics/elementary/log.ts";
+import { cubed, squared } from "../statistics/elementary/powers.ts";
 import { type LogNormal, logNormalMean, logNormalSd } from "../statistics/logNormal.ts";
 import type { Sale, SkewMoments } from "./branch.ts";
 import type { MomentMixture } from "./momentMixture.ts";
@@ -28,11 +31,11 @@ export function toldPrices(unseen: MomentMixture, sale: Sale, variance: number):
   const takings = sale.share * logNormalMean(sale.price);
   const priceIf = (off: number) => {
     const left = Math.max(LEAST_LEFT, 1 - off / takings);
-    return { ...sale.price, logMedian: sale.price.logMedian + Math.log(left) };
+    return { ...sale.price, logMedian: sale.price.logMedian + log(left) };
   };
-  const whole = variance + unseen.variance + (sale.share * logNormalSd(sale.price)) ** 2;
-  const swing = 6 * takings * Math.expm1(sale.price.logSd ** 2) * toldVariance;
-  if (swing <= NO_SKEWNESS * whole ** 1.5)
+  const whole = variance + unseen.variance + squared(sale.share * logNormalSd(sale.price));
+  const swing = 6 * takings * expm1(squared(sale.price.logSd)) * toldVariance;
+  if (swing <= NO_SKEWNESS * whole * Math.sqrt(whole))
     return [
       {
         chance: 1,
@@ -41,14 +44,14 @@ export function toldPrices(unseen: MomentMixture, sale: Sale, variance: number):
       },
     ];
   const sd = Math.sqrt(toldVariance);
-  const skewness = toldThird / sd ** 3;
+  const skewness = toldThird / cubed(sd);
   const slope = toldWithMoney / toldVariance;
-  const left = Math.max(0, unseen.variance - (1 + slope) ** 2 * toldVariance);
-  const third = left > 0 ? unseen.third - (1 + slope) ** 3 * toldThird : 0;
+  const left = Math.max(0, unseen.variance - squared(1 + slope) * toldVariance);
+  const third = left > 0 ? unseen.third - cubed(1 + slope) * toldThird : 0;
   return [-1, 1].map((side) => {
-    const off = (skewness + side * Math.sqrt(skewness ** 2 + 4)) / 2;
+    const off = (skewness + side * Math.sqrt(squared(skewness) + 4)) / 2;
     return {
-      chance: 1 / (1 + off ** 2),
+      chance: 1 / (1 + squared(off)),
       price: priceIf(told + off * sd),
       outlay: { mean: unseen.money + slope * off * sd, variance: left, third },
     };

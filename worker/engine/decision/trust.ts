@@ -1,4 +1,5 @@
 import type { Money } from "../quantity.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { logNormalMean, logNormalSd } from "../statistics/logNormal.ts";
 import type { Decision } from "./appraisal.ts";
 import type { Branch } from "./branch.ts";
@@ -90,7 +91,7 @@ function endsOf(
     group,
     low: at(0.1),
     high: at(0.9),
-    varianceOfExpectation: mean((end) => (end.benefit - benefit) ** 2),
+    varianceOfExpectation: mean((end) => squared(end.benefit - benefit)),
   };
 }
 
@@ -104,15 +105,15 @@ function benefitVariance(branches: readonly Branch[], pace: Pace): number {
     const time = workTime(branch, pace);
     const goal = pace.hourlyGoal / 60;
     const within =
-      (price ? (share * logNormalSd(price)) ** 2 : 0) +
+      (price ? squared(share * logNormalSd(price)) : 0) +
       outlay.variance +
-      (time ? (goal * logNormalSd(time)) ** 2 : 0) +
+      (time ? squared(goal * logNormalSd(time)) : 0) +
       2 * goal * pace.speedFactor * covariance;
     const benefit =
       (price ? share * logNormalMean(price) : 0) - outlay.mean - (time ? goal * logNormalMean(time) : 0);
     chanceSum += chance;
     mean += chance * benefit;
-    square += chance * (within + benefit ** 2);
+    square += chance * (within + squared(benefit));
   }
-  return Math.max(0, square / chanceSum - (mean / chanceSum) ** 2);
+  return Math.max(0, square / chanceSum - squared(mean / chanceSum));
 }

@@ -1,3 +1,4 @@
+import { squared } from "../statistics/elementary/powers.ts";
 import type { OwnWay, Pair, Sharing } from "./sharing.ts";
 
 /** Second moments of a sum in which shared resources are paid once. */
@@ -30,8 +31,8 @@ export function unionMoments({ costs, ones, askers, pairs }: Sharing, z: number)
     const { money, minutes } = costs[r]!;
     const unasked = none[r]!;
     const used = 1 - unasked;
-    sums.variance += used * (money.variance + unasked * money.mean ** 2);
-    sums.minutesVariance += used * (minutes.variance + unasked * minutes.mean ** 2);
+    sums.variance += used * (money.variance + unasked * squared(money.mean));
+    sums.minutesVariance += used * (minutes.variance + unasked * squared(minutes.mean));
     sums.covariance += used * unasked * money.mean * minutes.mean;
     for (const one of askers[r]!) {
       const place = one * count + r;

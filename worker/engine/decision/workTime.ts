@@ -1,3 +1,5 @@
+import { exp } from "../statistics/elementary/exp.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { type LogNormal, logNormalFromMean } from "../statistics/logNormal.ts";
 import type { Branch } from "./branch.ts";
 import type { Pace } from "./pace.ts";
@@ -10,8 +12,8 @@ export function workTime(
   { minutes, otherMinutes }: Branch,
   { speedFactor, speedSpread }: Pace,
 ): LogNormal | null {
-  const square = speedFactor ** 2 * Math.exp(speedSpread ** 2);
+  const square = squared(speedFactor) * exp(squared(speedSpread));
   const mean = speedFactor * minutes.mean + otherMinutes;
-  const variance = square * minutes.variance + minutes.mean ** 2 * (square - speedFactor ** 2);
+  const variance = square * minutes.variance + squared(minutes.mean) * (square - squared(speedFactor));
   return mean > 0 ? logNormalFromMean(mean, Math.sqrt(Math.max(0, variance))) : null;
 }

@@ -4,6 +4,9 @@ import { TOLERANCE } from "../decision/quantilesBetween.ts";
 import { emptyMixture, mixtureAt, type SaleMixture } from "../decision/saleMixture.ts";
 import type { OpenCourse } from "../decision/weighedCourse.ts";
 import type { Hours, Minutes, Probability } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { log } from "../statistics/elementary/log.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { convolve, type Lattice, latticeOf, type Part } from "../statistics/lattice.ts";
 import { logNormalFromMean, logNormalQuantile } from "../statistics/logNormal.ts";
 import { risingQuantiles } from "../statistics/risingQuantiles.ts";
@@ -36,7 +39,7 @@ export function hoursTogether(courses: readonly OpenCourse[], pace: Pace): Hours
   const { lattice, step } = workAtSpeedOne(working);
   const times = paced(lattice, step, fixed, pace);
   const at = (minutes: Minutes) => mixtureAt(times, minutes);
-  const high = fixed + lattice.length * step * pace.speedFactor * Math.exp(6 * pace.speedSpread);
+  const high = fixed + lattice.length * step * pace.speedFactor * exp(6 * pace.speedSpread);
   return {
     chanceAbove: (hours) => Math.min(1, Math.max(0, 1 - at(hours * 60).below)),
     quantiles: (rising) =>
@@ -78,13 +81,13 @@ function paced(
   { speedFactor, speedSpread }: Pace,
 ): SaleMixture {
   const mixture = emptyMixture([lattice.length]);
-  const logPace = Math.log(speedFactor) - speedSpread ** 2 / 2;
+  const logPace = log(speedFactor) - squared(speedSpread) / 2;
   lattice.forEach((chance, point) => {
     mixture.weight[point] = chance;
     mixture.outlay[point] = -fixed;
     if (point === 0) return;
     if (speedSpread === 0) mixture.outlay[point]! -= point * step * speedFactor;
-    mixture.centre[point] = Math.log(point * step) + logPace;
+    mixture.centre[point] = log(point * step) + logPace;
     mixture.spread[point] = speedSpread;
   });
   return mixture;

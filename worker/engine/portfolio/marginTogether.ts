@@ -2,6 +2,7 @@ import type { Branch } from "../decision/branch.ts";
 import { marginMixture, marginRange } from "../decision/marginMixture.ts";
 import { mixtureAt, type SaleMixture } from "../decision/saleMixture.ts";
 import type { Money, Probability } from "../quantity.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { gaussHermite, type Quadrature } from "../statistics/gaussHermite.ts";
 import { convolve, type Lattice } from "../statistics/lattice.ts";
 import { marketLoadings } from "./marketLoadings.ts";
@@ -74,7 +75,7 @@ function inMarket(branches: readonly Branch[], loading: number, z: number): Bran
     .map((branch) => {
       const { price } = branch;
       if (price === null) return branch;
-      const own = Math.max(LEAST_OWN * price.logSd ** 2, price.logSd ** 2 - loading ** 2);
+      const own = Math.max(LEAST_OWN * squared(price.logSd), squared(price.logSd) - squared(loading));
       return { ...branch, price: { logMedian: price.logMedian + loading * z, logSd: Math.sqrt(own) } };
     });
 }

@@ -1,5 +1,6 @@
 import type { Book } from "../decision/book.ts";
 import type { Money } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
 import { postedSale } from "./demand/posting.ts";
 import { optimalPath, pricedPath } from "./demand/pricePath.ts";
 import { WEEKS_A_MONTH } from "./demand/season.ts";
@@ -28,7 +29,7 @@ export function holdUntil(
   const { logRate } = settled.goods.seasons;
   const tried = Array.from({ length: MONTHS - 1 }, (_, at) => {
     const held = at + 1;
-    const ratio = Math.exp(logRate[(month - 1 + held) % MONTHS]! - logRate[month - 1]!);
+    const ratio = exp(logRate[(month - 1 + held) % MONTHS]! - logRate[month - 1]!);
     const moved = prices.map((price) => price * ratio);
     const sale = postedSale(postingOf(settled, book, held));
     return { held, sale, moved, worth: heldWorth(settled, held, pricedPath(sale, moved).worth) };
@@ -48,7 +49,7 @@ export function holdUntil(
 /** What a plan that starts months from now is worth today: discounted, less the room until then. */
 function heldWorth({ market, discountPerWeek }: SettledSale, monthsHeld: number, worth: Money): Money {
   const weeks = monthsHeld * WEEKS_A_MONTH;
-  const discount = Math.exp(-discountPerWeek * weeks);
+  const discount = exp(-discountPerWeek * weeks);
   const storedWeeks = discountPerWeek > 0 ? (1 - discount) / discountPerWeek : weeks;
   return discount * worth - market.storagePerWeek * storedWeeks;
 }

@@ -1,4 +1,6 @@
 import type { Money, Probability } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { log } from "../statistics/elementary/log.ts";
 import { normalCdf } from "../statistics/standardNormal.ts";
 import type { PostedSale } from "./demand/posting.ts";
 import type { PricePath } from "./demand/pricePath.ts";
@@ -55,7 +57,7 @@ export class OffersOfWeek {
     this.asked = plan.path.prices[week]!;
     const level = plan.logSeason[week]! + willingness.logCentre;
     this.#logMedian = rates.logRates.map((logRate) => logRate + level);
-    const logAsked = Math.log(this.asked);
+    const logAsked = log(this.asked);
     this.#beyond = this.#logMedian.map((logMedian) => this.#above(logMedian, logAsked));
   }
 
@@ -64,14 +66,14 @@ export class OffersOfWeek {
     const { path, openingBelow } = this.#plan;
     const nodes = this.#logMedian.length;
     const start = this.#week * nodes;
-    const logOffer = Math.log(Math.min(offer, this.asked * NEARLY));
+    const logOffer = log(Math.min(offer, this.asked * NEARLY));
     const logLikelihood = this.#logMedian.map(
       (logMedian, node) =>
-        Math.log(Math.max(this.#above(logMedian, logOffer) - this.#beyond[node]!, Number.MIN_VALUE)) -
+        log(Math.max(this.#above(logMedian, logOffer) - this.#beyond[node]!, Number.MIN_VALUE)) -
         logMedian / openingBelow,
     );
     const most = Math.max(...logLikelihood);
-    const weights = logLikelihood.map((one, node) => path.reach[start + node]! * Math.exp(one - most));
+    const weights = logLikelihood.map((one, node) => path.reach[start + node]! * exp(one - most));
     const total = weights.reduce((sum, one) => sum + one, 0);
     let carryingOn = 0;
     for (let node = 0; node < nodes; node++) {
@@ -89,7 +91,7 @@ export class OffersOfWeek {
   counter({ weights }: HeardOffer, offer: Money, amount: Money, received: Money): Counter {
     const nodes = weights.length;
     const carryingOn = this.#plan.path.carryingOn;
-    const [logOffer, logAmount] = [Math.log(offer), Math.log(amount)];
+    const [logOffer, logAmount] = [log(offer), log(amount)];
     let chance = 0;
     let worth = 0;
     for (let node = 0; node < nodes; node++) {

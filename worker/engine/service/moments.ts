@@ -1,4 +1,5 @@
 import type { ThreePoint } from "../quantity.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { pertMean, pertSd } from "../statistics/pert.ts";
 
 /** Mean and variance of a quantity, in its unit and its unit squared. Independent quantities add in both. */
@@ -42,11 +43,11 @@ export function times(moments: Moments, factor: number): Moments {
 export function withChance(moments: Moments, chance: number): Moments {
   return {
     mean: chance * moments.mean,
-    variance: chance * moments.variance + chance * (1 - chance) * moments.mean ** 2,
+    variance: chance * moments.variance + chance * (1 - chance) * squared(moments.mean),
   };
 }
 
 /** Moments of a three-point estimate by the PERT rule. */
 export function threePointMoments(estimate: ThreePoint): Moments {
-  return { mean: pertMean(estimate), variance: pertSd(estimate) ** 2 };
+  return { mean: pertMean(estimate), variance: squared(pertSd(estimate)) };
 }

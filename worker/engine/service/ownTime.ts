@@ -1,3 +1,4 @@
+import { squared } from "../statistics/elementary/powers.ts";
 import { lateness } from "./failure.ts";
 import type { Ledger } from "./ledger.ts";
 import { type Moments, sum } from "./moments.ts";
@@ -27,6 +28,6 @@ function freed({ limit, minutes: { mean, variance }, releaseChance }: OpenEnd): 
   if (releaseChance <= 0) return { mean: 0, variance: 0 };
   const stuck = 1 - releaseChance;
   const own = (mean - stuck * limit) / releaseChance;
-  const square = (variance + mean ** 2 - stuck * limit ** 2) / releaseChance;
-  return { mean: own - mean, variance: square - own ** 2 - variance };
+  const square = (variance + squared(mean) - stuck * squared(limit)) / releaseChance;
+  return { mean: own - mean, variance: square - squared(own) - variance };
 }

@@ -1,5 +1,6 @@
 import { TIERS, type Tier } from "../bicycle.ts";
 import type { Money } from "../quantity.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { pertMean, pertSd } from "../statistics/pert.ts";
 import type { Moments } from "./moments.ts";
 import type { Part, PartId, PriceRange } from "./part.ts";
@@ -39,5 +40,5 @@ export function pricesByTier(part: Part): Readonly<Record<Tier, Moments>> {
 /** Moments of a three-point price by the PERT rule. */
 export function rangeMoments({ low, typical, high }: PriceRange): Moments {
   const estimate = { optimistic: low, likely: typical, pessimistic: high };
-  return { mean: pertMean(estimate), variance: pertSd(estimate) ** 2 };
+  return { mean: pertMean(estimate), variance: squared(pertSd(estimate)) };
 }

@@ -1,4 +1,8 @@
 import type { Minutes, Probability, ThreePoint } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { expm1 } from "../statistics/elementary/expm1.ts";
+import { log, log1p } from "../statistics/elementary/log.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { monotoneRoot } from "../statistics/monotoneRoot.ts";
 import type { Moments } from "./moments.ts";
 
@@ -37,20 +41,20 @@ export function releaseTime(
   const far = pessimistic - optimistic;
   const stillFast = Math.min(1 - OUT_BY_PESSIMISTIC, failureChance);
   // P(X > x) = 1/2 at the median and stillFast at b: the ratio of log survivals does not depend on the shape and rises with the scale.
-  const wanted = Math.log(stillFast) / Math.log(0.5);
+  const wanted = log(stillFast) / log(0.5);
   const excess = (logScale: number) => {
-    const scale = median * Math.exp(logScale);
-    return Math.log1p(far / scale) / Math.log1p(median / scale) - wanted;
+    const scale = median * exp(logScale);
+    return log1p(far / scale) / log1p(median / scale) - wanted;
   };
-  const [low, high] = [Math.log(SHORTEST), Math.log(LONGEST)];
+  const [low, high] = [log(SHORTEST), log(LONGEST)];
   if (excess(high) <= 0) {
     const scale = median / Math.LN2;
-    const outByFar = -Math.expm1(-far / scale);
+    const outByFar = -expm1(-far / scale);
     const never = Math.max(0, 1 - (1 - failureChance) / outByFar);
     return { from: optimistic, never, shape: Number.POSITIVE_INFINITY, scale };
   }
-  const scale = median * Math.exp(monotoneRoot(excess, low, high));
-  const shape = Math.LN2 / Math.log1p(median / scale);
+  const scale = median * exp(monotoneRoot(excess, low, high));
+  const shape = Math.LN2 / log1p(median / scale);
   return { from: optimistic, never: 1 - (1 - failureChance) / (1 - stillFast), shape, scale };
 }
 
@@ -70,28 +74,28 @@ export function minutesUntil(release: ReleaseTime, limit: Minutes): Moments {
   const span = limit - from;
   const { first, second } = cappedMoments(release, span);
   const mean = never * span + (1 - never) * first;
-  const square = never * span ** 2 + (1 - never) * second;
-  return { mean: from + mean, variance: Math.max(0, square - mean ** 2) };
+  const square = never * squared(span) + (1 - never) * second;
+  return { mean: from + mean, variance: Math.max(0, square - squared(mean)) };
 }
 
 /** P(X > x) of a part that comes free. */
 function survival({ shape, scale }: ReleaseTime, x: Minutes): Probability {
-  return Number.isFinite(shape) ? Math.exp(-shape * Math.log1p(x / scale)) : Math.exp(-x / scale);
+  return Number.isFinite(shape) ? exp(-shape * log1p(x / scale)) : exp(-x / scale);
 }
 
 /** E[min(X, x)] and E[min(X, x)^2] of a part that comes free: the integrals of P(X > y) and of 2 y P(X > y) from 0 to x. */
 function cappedMoments({ shape, scale }: ReleaseTime, x: Minutes): { first: Minutes; second: number } {
   if (!Number.isFinite(shape)) {
-    const gone = -Math.expm1(-x / scale);
+    const gone = -expm1(-x / scale);
     const first = scale * gone;
     return { first, second: 2 * scale * (first - x * (1 - gone)) };
   }
-  const log = Math.log1p(x / scale);
-  const one = powerIntegral(1 - shape, log);
-  return { first: scale * one, second: 2 * scale ** 2 * (powerIntegral(2 - shape, log) - one) };
+  const logAt = log1p(x / scale);
+  const one = powerIntegral(1 - shape, logAt);
+  return { first: scale * one, second: 2 * squared(scale) * (powerIntegral(2 - shape, logAt) - one) };
 }
 
-/** Integral of u^(power - 1) from 1 to exp(log). */
-function powerIntegral(power: number, log: number): number {
-  return power === 0 ? log : Math.expm1(power * log) / power;
+/** Integral of u^(power - 1) from 1 to exp(end). */
+function powerIntegral(power: number, end: number): number {
+  return power === 0 ? end : expm1(power * end) / power;
 }

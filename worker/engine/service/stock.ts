@@ -1,4 +1,5 @@
 import type { Money } from "../quantity.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { type Moments, NOTHING, sumOver, times } from "./moments.ts";
 import type { Part, PartId } from "./part.ts";
 
@@ -44,7 +45,7 @@ function priced(
   const bought = (quantity - atHand) / quantity;
   const unitPrice = {
     mean: bought * buyPrice.mean + (1 - bought) * reuseValue,
-    variance: bought ** 2 * buyPrice.variance,
+    variance: squared(bought) * buyPrice.variance,
   };
   return { part, quantity, atHand, reuseValue, buyPrice, unitPrice };
 }

@@ -7,7 +7,10 @@ import type { Task } from "./task.ts";
  * Of what some tasks buy, the cost that varies most, about its three points; null where none varies. The user's own prices are certain, and parts at hand are
  * not bought.
  */
-export function widestPrice(tasks: readonly Pick<Task, "purchases">[], { bench: { attributes } }: Ledger): ScaledBeta | null {
+export function widestPrice(
+  tasks: readonly Pick<Task, "purchases">[],
+  { bench: { attributes } }: Ledger,
+): ScaledBeta | null {
   let widest: ScaledBeta | null = null;
   for (const { purchases } of tasks) {
     for (const { part, quantity, atHand, buyPrice } of purchases) {

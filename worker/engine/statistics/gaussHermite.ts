@@ -1,4 +1,5 @@
 import { DomainError } from "../domainError.ts";
+import { squared } from "./elementary/powers.ts";
 import { monotoneRoot } from "./monotoneRoot.ts";
 
 /** Points and weights of a quadrature rule: the integral of f is near the sum of weight x f(node). */
@@ -22,7 +23,7 @@ export function gaussHermite(order: number): Quadrature {
   }
   let nodes: number[] = [0];
   for (let degree = 2; degree <= order; degree++) nodes = rootsBetween(nodes, degree);
-  const weights = nodes.map((node) => 1 / (order * hermite(order - 1, node) ** 2));
+  const weights = nodes.map((node) => 1 / (order * squared(hermite(order - 1, node))));
   return { nodes, weights };
 }
 

@@ -1,3 +1,6 @@
+import { exponentOf } from "./elementary/exponent.ts";
+import { squared } from "./elementary/powers.ts";
+import { powerOfTwo } from "./elementary/powersOfTwo.ts";
 import { rowStart, type UpperTriangle } from "./upperTriangle.ts";
 
 /** Result of an orthogonal reduction of [X | y]: R, Q'y, and what of y lies outside the span of X. */
@@ -11,7 +14,7 @@ export interface OrthogonalReduction {
 
 /**
  * QR factor of a matrix by Householder reflections, applied to y on the way. The diagonal of R comes out positive.
- * Columns are first scaled by powers of two to norms between 1/2 and 1, which costs no digit and keeps squares in range.
+ * Columns are first scaled by powers of two to norms between sqrt(1/2) and sqrt(2), which costs no digit and keeps squares in range.
  * @param columns the matrix by columns, at least as many rows as columns; overwritten
  * @param y as long as a column; overwritten
  * Source: Golub & Van Loan, Matrix Computations, algorithm 5.2.1.
@@ -36,14 +39,14 @@ export function householder(columns: readonly Float64Array[], y: Float64Array): 
     y[k]! *= sign;
   }
   let residualSumOfSquares = 0;
-  for (let row = size; row < y.length; row++) residualSumOfSquares += y[row]! ** 2;
+  for (let row = size; row < y.length; row++) residualSumOfSquares += squared(y[row]!);
   return { triangle: { size, entries }, rotated: y.slice(0, size), residualSumOfSquares };
 }
 
 function scaleToOne(column: Float64Array): number {
   const length = norm(column, 0);
   if (length === 0) return 1;
-  const scale = 2 ** Math.ceil(Math.log2(length));
+  const scale = powerOfTwo(Math.min(1023, exponentOf(length)));
   for (let row = 0; row < column.length; row++) column[row]! /= scale;
   return scale;
 }
@@ -71,6 +74,6 @@ function norm(column: Float64Array, from: number): number {
   for (let row = from; row < column.length; row++) largest = Math.max(largest, Math.abs(column[row]!));
   if (largest === 0) return 0;
   let sum = 0;
-  for (let row = from; row < column.length; row++) sum += (column[row]! / largest) ** 2;
+  for (let row = from; row < column.length; row++) sum += squared(column[row]! / largest);
   return largest * Math.sqrt(sum);
 }

@@ -1,4 +1,6 @@
 import { DomainError } from "../domainError.ts";
+import { exp } from "./elementary/exp.ts";
+import { log, log1p } from "./elementary/log.ts";
 import { logGamma, logGammaDrop } from "./logGamma.ts";
 
 const MOST_TERMS = 10_000;
@@ -23,10 +25,10 @@ export function incompleteBeta(
   if (!(b > 0)) throw new DomainError("out-of-domain", "b", b, "a number above 0");
   if (!(x >= 0 && x <= 1)) throw new DomainError("out-of-domain", "x", x, "a number from 0 to 1");
   if (x === 0 || complement === 0) return x === 0 ? 0 : 1;
-  const log = logBeta ?? logBetaFunction(a, b);
+  const ofBoth = logBeta ?? logBetaFunction(a, b);
   return x < (a + 1) / (a + b + 2)
-    ? lowerSide(x, complement, a, b, log)
-    : 1 - lowerSide(complement, x, b, a, log);
+    ? lowerSide(x, complement, a, b, ofBoth)
+    : 1 - lowerSide(complement, x, b, a, ofBoth);
 }
 
 /** Logarithm of the beta function for a > 0, b > 0. */
@@ -35,9 +37,9 @@ export function logBetaFunction(a: number, b: number): number {
 }
 
 function lowerSide(x: number, complement: number, a: number, b: number, logBeta: number): number {
-  const logX = complement < 0.5 ? Math.log1p(-complement) : Math.log(x);
-  const logComplement = x < 0.5 ? Math.log1p(-x) : Math.log(complement);
-  return Math.exp(a * logX + b * logComplement - logBeta) / (a * fraction(x, a, b));
+  const logX = complement < 0.5 ? log1p(-complement) : log(x);
+  const logComplement = x < 0.5 ? log1p(-x) : log(complement);
+  return exp(a * logX + b * logComplement - logBeta) / (a * fraction(x, a, b));
 }
 
 /** The continued fraction's denominator, so that I_x = front / (a x this). */

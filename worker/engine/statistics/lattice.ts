@@ -1,3 +1,4 @@
+import { log } from "./elementary/log.ts";
 import type { LogNormal } from "./logNormal.ts";
 import { logNormalMean } from "./logNormal.ts";
 import { normalCdf } from "./standardNormal.ts";
@@ -49,6 +50,6 @@ function excessOf(quantity: LogNormal | number, x: number): number {
   const mean = logNormalMean(quantity);
   if (x <= 0) return mean - x;
   const { logMedian, logSd } = quantity;
-  const z = (logMedian - Math.log(x)) / logSd;
+  const z = (logMedian - log(x)) / logSd;
   return mean * normalCdf(z + logSd) - x * normalCdf(z);
 }

@@ -1,4 +1,5 @@
 import { DomainError } from "../domainError.ts";
+import { squared } from "./elementary/powers.ts";
 import { householder } from "./householder.ts";
 import { rowStart, solveTransposed, solveUpper, type UpperTriangle } from "./upperTriangle.ts";
 
@@ -77,7 +78,7 @@ function requireSizes(rows: readonly ArrayLike<number>[], y: ArrayLike<number>, 
 function requireIndependent({ size, entries }: UpperTriangle): void {
   for (let column = 0; column < size; column++) {
     let square = 0;
-    for (let row = 0; row <= column; row++) square += entries[rowStart(size, row) + column - row]! ** 2;
+    for (let row = 0; row <= column; row++) square += squared(entries[rowStart(size, row) + column - row]!);
     if (entries[rowStart(size, column)]! > INDEPENDENT * Math.sqrt(square)) continue;
     const value = "one that depends on those before it";
     throw new DomainError("out-of-domain", `column ${column}`, value, "columns independent of one another");

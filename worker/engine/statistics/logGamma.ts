@@ -1,5 +1,7 @@
+import { log, log1p } from "./elementary/log.ts";
+
 const SHIFT_TO = 10;
-const HALF_LOG_TWO_PI = 0.5 * Math.log(2 * Math.PI);
+const HALF_LOG_TWO_PI = 0.5 * log(2 * Math.PI);
 // Bernoulli numbers over 2k(2k - 1), Abramowitz & Stegun 6.1.40.
 const STIRLING = [1 / 12, -1 / 360, 1 / 1260, -1 / 1680, 1 / 1188, -691 / 360360, 1 / 156, -3617 / 122400];
 
@@ -10,13 +12,7 @@ export function logGamma(x: number): number {
     product *= shifted;
     shifted += 1;
   }
-  return (
-    (shifted - 0.5) * Math.log(shifted) -
-    shifted +
-    HALF_LOG_TWO_PI +
-    stirlingRest(shifted) -
-    Math.log(product)
-  );
+  return (shifted - 0.5) * log(shifted) - shifted + HALF_LOG_TWO_PI + stirlingRest(shifted) - log(product);
 }
 
 /** What Stirling's formula leaves out of log gamma at x >= 10. */
@@ -32,5 +28,5 @@ function stirlingRest(x: number): number {
  */
 export function logGammaDrop(x: number, b: number): number {
   if (x < SHIFT_TO) return logGamma(x) - logGamma(x + b);
-  return b - (x - 0.5) * Math.log1p(b / x) - b * Math.log(x + b) + (stirlingRest(x) - stirlingRest(x + b));
+  return b - (x - 0.5) * log1p(b / x) - b * log(x + b) + (stirlingRest(x) - stirlingRest(x + b));
 }

@@ -1,4 +1,7 @@
 import type { ThreePoint } from "../quantity.ts";
+import { exp } from "./elementary/exp.ts";
+import { log, log1p } from "./elementary/log.ts";
+import { squared } from "./elementary/powers.ts";
 import { incompleteBeta, logBetaFunction } from "./incompleteBeta.ts";
 import { pertMean } from "./pert.ts";
 import type { LocalDistribution } from "./risingQuantiles.ts";
@@ -38,7 +41,7 @@ export function scaledBetaMean({ low, width, a, b }: ScaledBeta): number {
 }
 
 export function scaledBetaVariance({ width, a, b }: ScaledBeta): number {
-  return (width ** 2 * a * b) / ((a + b) ** 2 * (a + b + 1));
+  return (squared(width) * a * b) / (squared(a + b) * (a + b + 1));
 }
 
 /** Chance of at most x, density and its slope. */
@@ -46,7 +49,7 @@ export function scaledBetaAt({ low, width, a, b, logBeta }: ScaledBeta, x: numbe
   const at = (x - low) / width;
   if (at <= 0) return { below: 0, density: 0, slope: 0 };
   if (at >= 1) return { below: 1, density: 0, slope: 0 };
-  const density = Math.exp((a - 1) * Math.log(at) + (b - 1) * Math.log1p(-at) - logBeta) / width;
+  const density = exp((a - 1) * log(at) + (b - 1) * log1p(-at) - logBeta) / width;
   return {
     below: incompleteBeta(at, a, b, 1 - at, logBeta),
     density,

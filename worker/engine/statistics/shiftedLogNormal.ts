@@ -1,4 +1,6 @@
 import { DomainError } from "../domainError.ts";
+import { asinh, sinh } from "./elementary/hyperbolic.ts";
+import { log, log1p } from "./elementary/log.ts";
 import { type LogNormal, logNormalCdf, logNormalDensity } from "./logNormal.ts";
 
 /** X = shift + sign x Y, Y log-normal with logSd > 0. The long tail points up where sign is 1, down where it is -1. */
@@ -32,12 +34,12 @@ export function shiftedLogNormal(
   const skewness = thirdCentral / (variance * sd);
   if (variance === 0 || Math.abs(skewness) < LEAST_SKEWNESS) return null;
   const sign = skewness > 0 ? 1 : -1;
-  const x = 2 * Math.sinh(Math.asinh(Math.abs(skewness) / 2) / 3);
-  const logVariance = Math.log1p(x * x);
+  const x = 2 * sinh(asinh(Math.abs(skewness) / 2) / 3);
+  const logVariance = log1p(x * x);
   return {
     shift: mean - (sign * sd) / x,
     sign,
-    logMedian: Math.log(sd / x) - logVariance / 2,
+    logMedian: log(sd / x) - logVariance / 2,
     logSd: Math.sqrt(logVariance),
   };
 }
@@ -48,7 +50,7 @@ export function shiftedLogNormalCdf(distribution: ShiftedLogNormal, x: number): 
   const y = sign * (x - shift);
   if (sign > 0) return logNormalCdf(distribution, y);
   // P(Y >= y) by symmetry of the logarithm, so that the lower tail keeps its digits.
-  return y <= 0 ? 1 : logNormalCdf({ logMedian: -logMedian, logSd }, 1 / y, -Math.log(y));
+  return y <= 0 ? 1 : logNormalCdf({ logMedian: -logMedian, logSd }, 1 / y, -log(y));
 }
 
 /** Density at x. */

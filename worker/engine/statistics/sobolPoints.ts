@@ -5,7 +5,8 @@ import { JOE_KUO } from "./sobolDirections.ts";
 export const MOST_DIMENSIONS = JOE_KUO.length + 1;
 
 const DIGITS = 32;
-const WHOLE = 2 ** DIGITS;
+/** 2^32. */
+const WHOLE = 0x100000000;
 
 /**
  * The first points of Sobol's sequence in the order of their binary index; point 0 is the origin. In each coordinate the first 2^k points hold one point

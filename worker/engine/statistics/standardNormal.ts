@@ -1,4 +1,6 @@
 import { DomainError } from "../domainError.ts";
+import { exp } from "./elementary/exp.ts";
+import { log } from "./elementary/log.ts";
 import { rational } from "./rational.ts";
 
 const ONE_OVER_SQRT_TWO_PI = 0.3989422804014327;
@@ -6,7 +8,7 @@ const SQRT_32 = Math.sqrt(32);
 
 /** Density of the standard normal at z: exp(-z^2/2) / sqrt(2 pi). */
 export function normalDensity(z: number): number {
-  return ONE_OVER_SQRT_TWO_PI * Math.exp(-0.5 * z * z);
+  return ONE_OVER_SQRT_TWO_PI * exp(-0.5 * z * z);
 }
 
 // Cody, "Rational Chebyshev approximations for the error function", Math. Comp. 23 (1969) 631-637, in the form for
@@ -71,7 +73,7 @@ function upperTail(z: number): number {
   // exp(-z^2/2) in two factors: z rounded to sixteenths squares exactly, so the rounding of z^2 does no harm.
   const rounded = Math.trunc(z * 16) / 16;
   const rest = (z - rounded) * (z + rounded);
-  const exponential = Math.exp(-0.5 * rounded * rounded) * Math.exp(-0.5 * rest);
+  const exponential = exp(-0.5 * rounded * rounded) * exp(-0.5 * rest);
   if (z <= SQRT_32) return exponential * shoulder(z);
   const inverseSquare = 1 / (z * z);
   const ratio = rational(TAIL[0], TAIL[1], inverseSquare, inverseSquare);
@@ -127,7 +129,7 @@ export function normalQuantile(probability: number): number {
   }
   const tail = centred < 0 ? probability : 1 - probability;
   if (tail === 0) return centred < 0 ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY;
-  const depth = Math.sqrt(-Math.log(tail));
+  const depth = Math.sqrt(-log(tail));
   const [coefficients, at] = depth <= 5 ? [NEAR, depth - 1.6] : [FAR, depth - 5];
   const size = rational(coefficients[0], coefficients[1], at, 1);
   return centred < 0 ? -size : size;

@@ -1,4 +1,6 @@
 import { DomainError } from "../domainError.ts";
+import { exp } from "./elementary/exp.ts";
+import { log, log1p } from "./elementary/log.ts";
 import { incompleteBeta } from "./incompleteBeta.ts";
 import { logGamma, logGammaDrop } from "./logGamma.ts";
 import { mixtureQuantile } from "./mixtureQuantile.ts";
@@ -18,8 +20,8 @@ export function studentTDensity(
   degreesOfFreedom: number,
   logBeta = studentTLogBeta(degreesOfFreedom),
 ): number {
-  const logFront = logBeta + 0.5 * Math.log(degreesOfFreedom);
-  return Math.exp(-logFront - ((degreesOfFreedom + 1) / 2) * Math.log1p((t * t) / degreesOfFreedom));
+  const logFront = logBeta + 0.5 * log(degreesOfFreedom);
+  return exp(-logFront - ((degreesOfFreedom + 1) / 2) * log1p((t * t) / degreesOfFreedom));
 }
 
 /**

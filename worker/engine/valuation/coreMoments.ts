@@ -1,5 +1,6 @@
 import type { Tier } from "../bicycle.ts";
 import type { Probability } from "../quantity.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { belongs, type ClassedAttributes, restorationInterest } from "./bikeClass.ts";
 import { addMarginal, type Outcome } from "./marginal.ts";
 import { chanceInClass, coresOf, type KnownDescription } from "./unknowns.ts";
@@ -55,7 +56,7 @@ export function coreMoments(
     }
     let scatters = 0;
     for (const { term, holds } of collectables) if (holds > scatters && belongs(term, core)) scatters = holds;
-    squaredSpread += chance * (1 + scatters * (collectable.spread ** 2 - 1));
+    squaredSpread += chance * (1 + scatters * (squared(collectable.spread) - 1));
     const cell = cellOf(cells, core.componentTier, restorationInterest(interests, core));
     cell.chance += chance;
     cell.sum += chance * effect;

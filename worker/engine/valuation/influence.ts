@@ -1,4 +1,5 @@
 import type { Money, Probability } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
 import { solveTransposed, solveUpper } from "../statistics/upperTriangle.ts";
 import { tailsOf } from "./goingRate.ts";
 import type { ReadComparable } from "./learnFromSales.ts";
@@ -36,7 +37,7 @@ export function influences(
   const { regression, coefficients, variance } = belief;
   const { row, limit } = targetRow(belief, bike);
   const logMedian = limit + dotRow(row, coefficients);
-  const after = Math.exp(logMedian);
+  const after = exp(logMedian);
   const pullOf = pullsOn(belief, denseRow(limit === 0 ? row : withoutCircumstances(row), regression.size));
   const pulls = new Map<Float64Array, Pull>();
   return sales.map(({ x, y, precision, count }) => {
@@ -50,10 +51,10 @@ export function influences(
     const left = 1 - weight * known.leverage;
     const pull = weight * known.covariance;
     return {
-      before: Math.exp(logMedian - (pull * miss) / left),
+      before: exp(logMedian - (pull * miss) / left),
       after,
       weight: pull,
-      says: Math.exp(logMedian + miss),
+      says: exp(logMedian + miss),
       // Of the miss with it left out: miss / left, with variance (1 / precision) / left where it counts in full.
       distance: miss / Math.sqrt((variance / precision) * left),
     };

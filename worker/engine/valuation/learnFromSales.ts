@@ -1,5 +1,7 @@
 import type { Probability } from "../quantity.ts";
 import { learn, type RegressionRow } from "../statistics/conjugateRegression.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { log } from "../statistics/elementary/log.ts";
 import { inverseOfGram } from "../statistics/upperTriangle.ts";
 import type { Comparable, KnownAttributes } from "./comparable.ts";
 import { type CoreMoments, coreMoments } from "./coreMoments.ts";
@@ -57,13 +59,13 @@ export function readComparables(
       rows.set(key, row);
     }
     const { price, kind, ageDays } = comparable;
-    const y = Math.log(price) - reading.logPriceLevel - (kind === "paid" ? row.logPaidShare : 0);
+    const y = log(price) - reading.logPriceLevel - (kind === "paid" ? row.logPaidShare : 0);
     return {
       x: row.x,
       y,
       precision: row.precision,
-      count: 2 ** (-ageDays / model.prior.halfLifeDays),
-      goingRate: Math.exp(y),
+      count: exp((-Math.LN2 * ageDays) / model.prior.halfLifeDays),
+      goingRate: exp(y),
     };
   });
 }
@@ -96,7 +98,7 @@ function describedRow(
   return {
     x,
     precision: 1 / scatter,
-    logPaidShare: rides * Math.log(paidShare.rides) + (1 - rides) * Math.log(paidShare.notRiding),
+    logPaidShare: rides * log(paidShare.rides) + (1 - rides) * log(paidShare.notRiding),
   };
 }
 

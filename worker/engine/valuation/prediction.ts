@@ -1,4 +1,6 @@
 import type { Money } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { log } from "../statistics/elementary/log.ts";
 import { type BikeStart, bikeRow, bikeStart } from "./bikeStart.ts";
 import { CIRCUMSTANCES, DRIVERS } from "./driver.ts";
 import { type GoingRate, spreadOfTails } from "./goingRate.ts";
@@ -58,7 +60,7 @@ export function explain(belief: ValueBelief, sale: SaleDescription): Explanation
   const known = limit === 0 ? row : withoutCircumstances(row);
   const leverage = medianVariance(belief, demoColumns(known, belief.layout)) / (spread * spread);
   return {
-    referencePrice: Math.exp(factors[0]!),
+    referencePrice: exp(factors[0]!),
     drivers: told(factors, limit),
     leverage,
     extrapolates: leverage > belief.largestLeverage,
@@ -89,7 +91,7 @@ export function targetRow(
 
 /** Median of the bike sold ready, from kind, era, material, size and market alone: what the worth of its parts is measured by. */
 export function readyBase(belief: ValueBelief, bike: PricedAttributes): Money {
-  return Math.exp(location(belief, addMarket(bikeRow(belief.layout, bike), belief.layout, bike.category)));
+  return exp(location(belief, addMarket(bikeRow(belief.layout, bike), belief.layout, bike.category)));
 }
 
 function location({ coefficients }: ValueBelief, { columns, values }: ValueRow): number {
@@ -116,7 +118,7 @@ function circumstanceLimit(
   let product = 0;
   for (let i = 0; i < columns.length; i++)
     if (CIRCUMSTANCES.includes(drivers[i]!)) product += coefficients[columns[i]!]! * values[i]!;
-  return Math.min(Math.log(high), Math.max(Math.log(low), product)) - product;
+  return Math.min(log(high), Math.max(log(low), product)) - product;
 }
 
 function demoColumns(
@@ -132,8 +134,8 @@ function demoColumns(
 }
 
 function told(factors: readonly number[], limit: number): ValueDriver[] {
-  const drivers = DRIVERS.map((term, index) => ({ term: term as string, factor: Math.exp(factors[index]!) }))
+  const drivers = DRIVERS.map((term, index) => ({ term: term as string, factor: exp(factors[index]!) }))
     .slice(1)
     .filter(({ factor }) => factor !== 1);
-  return limit === 0 ? drivers : [...drivers, { term: "limit", factor: Math.exp(limit) }];
+  return limit === 0 ? drivers : [...drivers, { term: "limit", factor: exp(limit) }];
 }

@@ -1,4 +1,6 @@
 import type { Money, Probability } from "../quantity.ts";
+import { exp } from "../statistics/elementary/exp.ts";
+import { log } from "../statistics/elementary/log.ts";
 import { type LocalDistribution, risingQuantiles } from "../statistics/risingQuantiles.ts";
 import { type GoingRate, goingRateAt } from "./goingRate.ts";
 
@@ -13,7 +15,7 @@ export interface ValueBand {
 
 /** Band of a going rate: quantiles of Student's t in its log. */
 export function valueBand({ logMedian, logScale, tails }: GoingRate): ValueBand {
-  const at = (t: number) => Math.exp(logMedian + t * logScale);
+  const at = (t: number) => exp(logMedian + t * logScale);
   return { p10: at(-tails.p90), p25: at(-tails.p75), p50: at(0), p75: at(tails.p75), p90: at(tails.p90) };
 }
 
@@ -31,11 +33,11 @@ export function mixtureBand(one: GoingRate, other: GoingRate, chance: Probabilit
     return { below: mixed("below"), density: mixed("density"), slope: mixed("slope") };
   };
   // Both are below the probability at the lower of their own quantiles, and above it at the higher.
-  const low = Math.log(Math.min(first.p10, second.p10)) - SLACK;
-  const high = Math.log(Math.max(first.p90, second.p90)) + SLACK;
-  const guess = (1 - chance) * Math.log(first.p10) + chance * Math.log(second.p10);
+  const low = log(Math.min(first.p10, second.p10)) - SLACK;
+  const high = log(Math.max(first.p90, second.p90)) + SLACK;
+  const guess = (1 - chance) * log(first.p10) + chance * log(second.p10);
   const [p10, p25, p50, p75, p90] = risingQuantiles({ at, low, high, guess }, POINTS, LOG_TOLERANCE).map(
-    Math.exp,
+    exp,
   ) as [Money, Money, Money, Money, Money];
   return { p10, p25, p50, p75, p90 };
 }

@@ -3,6 +3,8 @@ import {
   conjugatePrior,
   expectedCoefficients,
 } from "../statistics/conjugateRegression.ts";
+import { log } from "../statistics/elementary/log.ts";
+import { squared } from "../statistics/elementary/powers.ts";
 import { inverseOfGram, rowStart, solveTransposed } from "../statistics/upperTriangle.ts";
 import { type Tails, tailsOf } from "./goingRate.ts";
 import type { ValueEntries } from "./rowEntries.ts";
@@ -40,7 +42,7 @@ export function initialBelief(layout: ValueLayout, fitted: FittedModel, prior: V
   fitted.columns.forEach(({ coefficient }, column) => {
     mean[layout.demo.start + column] = coefficient;
   });
-  mean[layout.asked] = Math.log(prior.asked.factor);
+  mean[layout.asked] = log(prior.asked.factor);
   const triangle = priorTriangle(layout, fitted, prior, Math.sqrt(variance));
   const shape = demoSalesCount / 2;
   return beliefIn(conjugatePrior(mean, triangle, shape, shape * variance), {
@@ -71,7 +73,7 @@ export function withinModels(
   { residualSd }: Pick<FittedModel, "residualSd">,
   { betweenModels }: Pick<ValuePrior, "betweenModels">,
 ): number {
-  return residualSd ** 2 / (1 + betweenModels);
+  return squared(residualSd) / (1 + betweenModels);
 }
 
 /** x'V x: variance of the log of the median in units of the variance within a model. */

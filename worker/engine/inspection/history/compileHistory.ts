@@ -1,5 +1,6 @@
 import { KEPT, type Kept } from "../../bicycle.ts";
 import { DomainError } from "../../domainError.ts";
+import { exp } from "../../statistics/elementary/exp.ts";
 import type { CheckId } from "../check.ts";
 import type { RankedCheck } from "../inspectionIndex.ts";
 import { classChances, sameInEveryClass } from "./classChances.ts";
@@ -75,7 +76,7 @@ function classWeights({ factors }: HistoryTable, kept: Kept): Float64Array {
 /** What each class multiplies the odds of a check's worse levels by. */
 function classShifts(row: Loading, scale: number): Float64Array {
   return Float64Array.from({ length: CLASS_COUNT }, (_, z) =>
-    Math.exp(scale * FACTORS.reduce((sum, id, f) => (holdsFactor(z, f) ? sum + (row[id] ?? 0) : sum), 0)),
+    exp(scale * FACTORS.reduce((sum, id, f) => (holdsFactor(z, f) ? sum + (row[id] ?? 0) : sum), 0)),
   );
 }
 

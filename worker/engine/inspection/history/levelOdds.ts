@@ -1,3 +1,4 @@
+import { exp } from "../../statistics/elementary/exp.ts";
 import { CLASS_COUNT } from "./factor.ts";
 
 const MOST_STEPS = 100;
@@ -38,7 +39,7 @@ export function levelOdds(chance: number, weights: Float64Array, shifts: Float64
     const excess = tail - chance;
     if (excess > 0) high = odds;
     else low = odds;
-    let next = odds * Math.exp(-excess / slope);
+    let next = odds * exp(-excess / slope);
     if (!(next >= low && next <= high)) next = Math.sqrt(low) * Math.sqrt(high);
     if (Math.abs(excess) <= ROUNDING * chance) return next;
     odds = next;

@@ -1,4 +1,6 @@
 import type { Kept } from "../../bicycle.ts";
+import { exp } from "../../statistics/elementary/exp.ts";
+import { log } from "../../statistics/elementary/log.ts";
 import { CLASS_COUNT, FACTORS, type Factor, holdsFactor } from "./factor.ts";
 import type { Evidence, History } from "./history.ts";
 import type { HistoryIndex } from "./historyIndex.ts";
@@ -16,15 +18,15 @@ export function historyAfter(evidence: Evidence, kept: Kept, index: HistoryIndex
 function logWeights(prior: Float64Array, { findings, likelihoods }: Evidence): Float64Array {
   const logs = new Float64Array(CLASS_COUNT);
   for (let z = 0; z < CLASS_COUNT; z++) {
-    let log = 0;
+    let sum = 0;
     let product = prior[z]!;
     for (let at = 0; at < findings.length; at++) {
       product *= likelihoods[at * CLASS_COUNT + z]!;
       if ((at + 1) % AT_ONCE !== 0) continue;
-      log += Math.log(product);
+      sum += log(product);
       product = 1;
     }
-    logs[z] = log + Math.log(product);
+    logs[z] = sum + log(product);
   }
   return logs;
 }
@@ -35,7 +37,7 @@ function normalised(weights: Float64Array): Float64Array {
   for (let z = 0; z < CLASS_COUNT; z++) most = Math.max(most, weights[z]!);
   let sum = 0;
   for (let z = 0; z < CLASS_COUNT; z++) {
-    weights[z] = Math.exp(weights[z]! - most);
+    weights[z] = exp(weights[z]! - most);
     sum += weights[z]!;
   }
   for (let z = 0; z < CLASS_COUNT; z++) weights[z]! /= sum;

@@ -1,3 +1,4 @@
+import { log } from "../../statistics/elementary/log.ts";
 import { normalCdfGiven, normalDensity } from "../../statistics/standardNormal.ts";
 import type { GoingRates } from "./goingRates.ts";
 
@@ -44,7 +45,7 @@ export function poissonBuyers(
     nodes,
     at: (week, price, { rate, slope }) => {
       const { arrivals, logRate } = season[week]!;
-      const level = Math.log(price) - logRate - logCentre;
+      const level = log(price) - logRate - logCentre;
       const steepness = -arrivals / (logSd * price);
       for (let node = 0; node < nodes; node++) {
         const z = (level - logRates[node]!) / logSd;

@@ -1,3 +1,5 @@
+import { exp } from "../../statistics/elementary/exp.ts";
+import { log } from "../../statistics/elementary/log.ts";
 import { monotoneRoot } from "../../statistics/monotoneRoot.ts";
 
 /** A function of a price with its slope: `at` works both out, `value` and `slope` hold them. */
@@ -22,8 +24,8 @@ const FIRST_STEP = 1e-3;
 
 /** The price that stands, where none on a scale over the range is better; else the best of the scale, refined to where the slope vanishes beside it. */
 export function bestOnScale(f: PriceFunction, now: number, { lowest, highest }: PriceRange): number {
-  const step = Math.log(highest / lowest) / SCALE;
-  const price = (index: number) => lowest * Math.exp(step * Math.min(SCALE, Math.max(0, index)));
+  const step = log(highest / lowest) / SCALE;
+  const price = (index: number) => lowest * exp(step * Math.min(SCALE, Math.max(0, index)));
   f.at(now);
   let most = f.value;
   let best = Number.NaN;

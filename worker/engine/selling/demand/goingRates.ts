@@ -1,5 +1,6 @@
 import { DomainError } from "../../domainError.ts";
 import type { Money, Probability } from "../../quantity.ts";
+import { log } from "../../statistics/elementary/log.ts";
 import type { LogNormal } from "../../statistics/logNormal.ts";
 import { normalDensity, normalQuantile } from "../../statistics/standardNormal.ts";
 
@@ -41,9 +42,9 @@ export function curveOfBand({ p10, p50, p90 }: RateBand): RateCurve {
   if (!(p50 <= p90)) throw new DomainError("out-of-domain", "p90", p90, "at least p50", "/value/p90");
   return {
     chance: 1,
-    logMedian: Math.log(p50),
-    logSdBelow: Math.log(p50 / p10) / TENTH_FROM_TOP,
-    logSdAbove: Math.log(p90 / p50) / TENTH_FROM_TOP,
+    logMedian: log(p50),
+    logSdBelow: log(p50 / p10) / TENTH_FROM_TOP,
+    logSdAbove: log(p90 / p50) / TENTH_FROM_TOP,
   };
 }
 

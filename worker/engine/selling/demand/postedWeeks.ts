@@ -1,4 +1,5 @@
 import type { Money, Probability } from "../../quantity.ts";
+import { exp } from "../../statistics/elementary/exp.ts";
 import { type Arrivals, buyingRates } from "./arrivals.ts";
 import type { SaleWeeks } from "./saleWeek.ts";
 
@@ -36,7 +37,7 @@ export function postedWeeks(arrivals: Arrivals, terms: SaleTerms, length = 1): S
         const rate = buying.rate[node]! * length;
         const slope = buying.slope[node]! * length;
         const u = rate + discount;
-        const unsold = Math.exp(-u);
+        const unsold = exp(-u);
         const waiting = u > SMALL ? (1 - unsold) / u : 1 - u / 2 + (u * u) / 6;
         const waitingSlope = u > SMALL ? (unsold - waiting) / u : -0.5 + u / 3;
         const flow = received * rate - storage;

@@ -1,4 +1,6 @@
 import type { Money, Probability } from "../../quantity.ts";
+import { exp } from "../../statistics/elementary/exp.ts";
+import { log } from "../../statistics/elementary/log.ts";
 import { type Arrivals, poissonBuyers, type SeasonWeek, type Willingness } from "./arrivals.ts";
 import { type GoingRates, goingRates, type RateCurve } from "./goingRates.ts";
 import { postedWeeks, type SaleTerms } from "./postedWeeks.ts";
@@ -41,7 +43,7 @@ const ABOVE_FALLBACK = 1.5;
 export function postedSale(posting: Posting, fineness = 1): PostedSale {
   const { curves, usualHaggling, season, terms, fallback } = posting;
   const { centre, logSd } = posting.willingness;
-  const willingness = { logCentre: Math.log(centre * (1 - usualHaggling)), logSd };
+  const willingness = { logCentre: log(centre * (1 - usualHaggling)), logSd };
   const rates = goingRates(curves, logSd, fineness);
   const arrivals = poissonBuyers(rates, willingness, season);
   const brings = fallbackBrings(fallback, rates, season);
@@ -65,7 +67,7 @@ function fallbackBrings(
 ): Float64Array {
   return Float64Array.from(
     season.flatMap(({ logRate }) =>
-      Array.from(logRates, (rate) => (share === null ? amount : share * Math.exp(rate + logRate))),
+      Array.from(logRates, (rate) => (share === null ? amount : share * exp(rate + logRate))),
     ),
   );
 }
@@ -83,5 +85,5 @@ function priceRange(
   const highest = Math.max(...likely) + Math.max(...seasonal) + logCentre + SPREADS.above * logSd;
   // A price must bring more than the fallback, after the fee.
   const above = (ABOVE_FALLBACK * (fallback + fee.fixed)) / (1 - fee.rate);
-  return { lowest: Math.exp(lowest), highest: Math.max(Math.exp(highest), above) };
+  return { lowest: exp(lowest), highest: Math.max(exp(highest), above) };
 }

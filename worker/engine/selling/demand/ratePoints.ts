@@ -1,4 +1,5 @@
 import type { Probability } from "../../quantity.ts";
+import { exp } from "../../statistics/elementary/exp.ts";
 import type { RateBand } from "./goingRates.ts";
 
 /**
@@ -20,7 +21,7 @@ export function ratePoints(logRates: Float64Array, weights: Float64Array): RateB
       const lower = (here + logRates[order[Math.max(0, place - 1)]!]!) / 2;
       const upper = (here + logRates[order[Math.min(order.length - 1, place + 1)]!]!) / 2;
       const share = weight > 0 ? Math.min(1, (probability - below) / weight) : 0;
-      return Math.exp(lower + share * (upper - lower));
+      return exp(lower + share * (upper - lower));
     }
     return Number.NaN;
   };

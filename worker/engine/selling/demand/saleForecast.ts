@@ -1,4 +1,5 @@
 import type { Money, Probability } from "../../quantity.ts";
+import { expm1 } from "../../statistics/elementary/expm1.ts";
 import { weightedQuantile } from "../../statistics/weightedQuantile.ts";
 import { type Arrivals, buyingRates } from "./arrivals.ts";
 
@@ -49,7 +50,7 @@ export function forecastSale({ arrivals, weights, prices, received, fallback }: 
     let now = 0;
     for (let node = 0; node < unsold.length; node++) {
       const rate = buying.rate[node]!;
-      const chance = -Math.expm1(-rate) * unsold[node]!;
+      const chance = -expm1(-rate) * unsold[node]!;
       expectedWeeks += rate > 0 ? chance / rate : unsold[node]!;
       unsold[node]! -= chance;
       now += chance;

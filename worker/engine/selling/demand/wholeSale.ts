@@ -1,5 +1,6 @@
 import type { Attributes } from "../../bicycle.ts";
 import type { Money, Probability } from "../../quantity.ts";
+import { log1p } from "../../statistics/elementary/log.ts";
 import { bestPath } from "./bestPath.ts";
 import type { RateCurve } from "./goingRates.ts";
 import type { Fallback, Posting } from "./posting.ts";
@@ -38,7 +39,7 @@ export function usualFallback(
 
 /** Interest as a continuous rate a week. */
 export function weeklyInterest({ interestPerYear }: SellingTables): number {
-  return Math.log1p(interestPerYear) / WEEKS_A_YEAR;
+  return log1p(interestPerYear) / WEEKS_A_YEAR;
 }
 
 /** A whole bicycle sold on the table's terms. */
