@@ -9,7 +9,7 @@ process.env.CLOUDFLARE_CF_FETCH_ENABLED ??= "false";
 const root = fileURLToPath(new URL("..", import.meta.url));
 
 /** No claim about speed: room for a machine that is busy with something else. */
-const testTimeout = 30_000;
+const testTimeout = 60_000;
 
 /**
  * Every test of the project. Each project below is a place to run: plain Node for what is pure,
@@ -60,6 +60,8 @@ export default defineConfig({
           globalSetup: ["./tests/e2e/setup/globalSetup.ts"],
           testTimeout,
           hookTimeout: 60_000,
+          // What a page comes to shows when its answer has come: as long as a page waits for anything.
+          expect: { poll: { timeout: 10_000 } },
         },
       },
     ],
