@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { holds } from "../../../worker/engine/bicycle.ts";
-import type { Appraisal } from "../../../worker/engine/decision/appraisal.ts";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
 import { appliesTo } from "../../../worker/engine/inspection/applicability.ts";
 import { settleAttributes } from "../../../worker/engine/inspection/attributeDefaults.ts";
 import type { Check, Safety } from "../../../worker/engine/inspection/check.ts";
 import type { Observation, Observations } from "../../../worker/engine/inspection/observation.ts";
 import { remediesAt } from "../../../worker/engine/service/serviceIndex.ts";
+import { plainAnswer } from "../decision/plainAnswer.ts";
 import { BOOK } from "../decision/shippedBook.ts";
 import { anyDescription, anyWorkshop } from "./anyFind.ts";
 
@@ -111,8 +111,9 @@ function shows(observation: Observation | undefined, level: string): boolean {
 /**
  * What a worse finding may spare: a stuck post is not greased. The cost of that work at the goal, no more.
  */
-export function sparedWork(check: string, { courses }: Pick<Appraisal, "courses">, goal: number): number {
+export function sparedWork(check: string, milder: AppraisalRequest, goal: number): number {
   if (check !== "seatpost-free") return 0;
+  const { courses } = plainAnswer(milder);
   const tasks = courses
     .flatMap(({ plan }) => plan?.operations ?? [])
     .filter(({ operation }) => operation === "grease-post");
