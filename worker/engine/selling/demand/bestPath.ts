@@ -12,12 +12,16 @@ export interface PlannedPosting {
  * The best path of a posting, begun from the one there would be if the going rate were known to be its median: that is found in no time.
  * @param fineness divides the step between going rates: below 1 for a rough answer
  */
-export function bestPath(posting: Posting, fineness = 1, last: Search["last"] = "whole"): PlannedPosting {
+export function bestPath(
+  posting: Posting,
+  fineness = 1,
+  search: Omit<Search, "start"> = { last: "whole" },
+): PlannedPosting {
   const sale = postedSale(posting, fineness);
-  return { sale, path: optimalPath(sale, { start: knownPrices(posting), last }) };
+  return { sale, path: optimalPath(sale, { ...search, start: knownPrices(posting, search) }) };
 }
 
-function knownPrices(posting: Posting): Float64Array {
+function knownPrices(posting: Posting, { end }: Search): Float64Array {
   const curves = posting.curves.map(({ logMedian, chance }) => curveOf({ logMedian, logSd: 0 }, chance));
-  return optimalPath(postedSale({ ...posting, curves }), { last: "near" }).prices;
+  return optimalPath(postedSale({ ...posting, curves }), { last: "near", ...(end && { end }) }).prices;
 }

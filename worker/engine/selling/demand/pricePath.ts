@@ -37,6 +37,8 @@ export interface Search {
   readonly start?: Float64Array;
   /** Whether the path found is held against the whole range of prices at last; "near" for a figure that bears the rest of doubt. */
   readonly last?: "whole" | "near";
+  /** Whether a path found to go on to the end is held against giving up sooner; "found" for a figure that bears the rest of doubt. */
+  readonly end?: "searched" | "found";
 }
 
 /**
@@ -49,6 +51,7 @@ export interface Search {
  */
 export function optimalPath(problem: PathProblem, search: Search = {}): PricePath {
   const found = pathFrom(problem, search);
+  if (search.end === "found" && found.end === problem.weeks) return found;
   return givingUpIsOpen(problem, found) ? bestEnd(problem, found) : found;
 }
 

@@ -74,7 +74,7 @@ export function expectedWeeks(sold: WholeSale, tables: SellingTables): number {
       discountPerWeek: weeklyInterest(tables),
     },
   };
-  const { sale, path } = bestPath(posting, ROUGH, "near");
+  const { sale, path } = bestPath(posting, ROUGH, { last: "near", end: "found" });
   const nodes = sale.weights.length;
   return forecastSale({
     arrivals: sale.arrivals,
