@@ -33,8 +33,11 @@ function listAt(where: Check["where"], looking: Looking, looks: readonly NextChe
     const draws = drawsOf(checks, looking.find.situation);
     const outlooks = together(checks, draws, looking);
     worth = Math.max(worth, worthOf(outlooks, looking));
-    if (worth <= cost && where === "spot" && list.length >= MANY)
-      worth = Math.max(worth, worthOf(planningAnew(outlooks, checks, draws, looking, book), looking));
+    if (worth <= cost && where === "spot" && list.length >= MANY) {
+      const fallsShort = (some: readonly LevelOutlook[]) => worthOf(some, looking) <= cost;
+      const anew = planningAnew(outlooks, checks, draws, looking, book, fallsShort);
+      worth = Math.max(worth, worthOf(anew, looking));
+    }
   }
   return { checks, minutes, sampleInformation: worth, netGain: worth - cost };
 }

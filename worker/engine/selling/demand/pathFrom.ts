@@ -5,7 +5,7 @@ import type { PathProblem, PricePath, Search } from "./pricePath.ts";
 /** Steps after which the search is ended in any case. */
 const MOST_STEPS = 100;
 /** A step that adds a smaller share of the worth ends the search: Newton's next one would add about the square of it. */
-const NEGLIGIBLE = { whole: 1e-9, near: 1e-6 };
+const NEGLIGIBLE = { whole: 1e-9, near: 1e-4 };
 
 /** The path that neither a price moved by itself nor all moved together betters: sweeps and Newton's steps in turn. */
 export function pathFrom(problem: PathProblem, { start, last = "whole" }: Search): PricePath {
