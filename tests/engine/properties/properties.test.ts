@@ -147,10 +147,10 @@ describe("an operation more", () => {
 describe("the same request", () => {
   test("has the same answer, byte for byte, when it is asked again with its observations in another order", () => {
     fc.assert(
-      fc.property(anyFind, fc.infiniteStream(fc.nat()), (request, dice) => {
+      fc.property(anyFind, fc.array(fc.nat(), { minLength: 64, maxLength: 64 }), (request, dice) => {
         const first = JSON.stringify(appraise(request, BOOK));
         const shuffled = Object.entries(request.observations)
-          .map((entry) => ({ entry, key: dice.next().value as number }))
+          .map((entry, place) => ({ entry, key: dice[place % dice.length]! }))
           .sort((a, b) => a.key - b.key)
           .map(({ entry }) => entry);
         expect(
