@@ -361,6 +361,19 @@ describe("parts that are bought", () => {
   });
 });
 
+describe("parts that no plan wants", () => {
+  test("are worth the same whatever a query says: what it is worth to ask does not hang on them", () => {
+    const asked = (bought: { part: string; quantity: number; reuseValue: number }[]) =>
+      midJob({ bought }, { found: { serial: "not-queried" } }).nextChecks.find(
+        (look) => "operation" in look,
+      )!;
+    const none = asked([]);
+    expect(none.sampleInformation).toBeGreaterThan(0);
+    const held = asked([{ part: "kickstand", quantity: 3, reuseValue: 500 }]);
+    expect(held.sampleInformation).toBeCloseTo(none.sampleInformation, 6);
+  });
+});
+
 describe("what is told of the job so far", () => {
   test("gives the same bytes for the same request", () => {
     const soFar = { done: ["new-tyres", "wash"], bought: [{ part: "chain", reuseValue: 3 }], money: 12 };
