@@ -374,6 +374,23 @@ describe("parts that no plan wants", () => {
   });
 });
 
+describe("parts bought before the bike is", () => {
+  test("are there whether it is bought or not: they raise no offer", () => {
+    const offered = (bought: { part: string; quantity: number; reuseValue: number }[]) => {
+      const { decision, nextChecks } = midJob(
+        { bought },
+        { unseen: ["frame-cracks"], find: { purchase: { price: 10 } } },
+      );
+      return [decision.walkAwayPrice!, nextChecks[0]!.offerSwing!] as const;
+    };
+    const [price, swing] = offered([]);
+    const [held, swingThen] = offered([{ part: "kickstand", quantity: 1, reuseValue: 40 }]);
+    expect(price).toBeGreaterThan(0);
+    expect(held).toBeCloseTo(price, 9);
+    expect(swingThen).toBeCloseTo(swing, 9);
+  });
+});
+
 describe("what is told of the job so far", () => {
   test("gives the same bytes for the same request", () => {
     const soFar = { done: ["new-tyres", "wash"], bought: [{ part: "chain", reuseValue: 3 }], money: 12 };
