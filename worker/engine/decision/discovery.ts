@@ -192,11 +192,10 @@ export function restOf(rest: ClassSums, { used }: Path, z: number): { money: num
 }
 
 /** The path once an uncertainty has shown: taken apart that far, its job done. */
-function showing(path: Path, { opening, job }: Uncertainty, resources: readonly Resource[]): Path {
+function showing(path: Path, { opening, job, resource }: Uncertainty, resources: readonly Resource[]): Path {
   const opened = opening.length === 0 ? path.opened : new Set([...path.opened, ...opening]);
   if (job === null || isOpening(job)) return { ...path, opened };
-  const own = resources.find(({ task }) => task?.operation === job)!;
-  return { ...path, opened, spent: joined(path.spent, own) };
+  return { ...path, opened, spent: joined(path.spent, resources[resource!]!) };
 }
 
 /** The path with a way's work ahead; a failed job's follow-up is done at once, a fault's cure only once the parts are there. */
