@@ -28,6 +28,12 @@ describe("an inspection sheet", () => {
     }
   });
 
+  test("a mark that sets a level which stops riding stops it too", () => {
+    const mark = (check: string, flag: string) => row(check).levels.find(({ id }) => id === flag);
+    expect(mark("rim-sidewall", "wear_mark_gone")).toMatchObject({ stops: true });
+    expect(mark("brake-pads", "hard_or_glazed")).toMatchObject({ stops: false });
+  });
+
   test("is blank where nothing was seen", () => {
     for (const one of rowsOf(inspectionSheet(known, plum.find, NOTHING_SEEN, "mm"))) {
       expect(one).toMatchObject({ made: false, owed: false });
