@@ -17,6 +17,7 @@ import { refusal } from "../words/refusal.ts";
 import { planTitle } from "../words/selling.ts";
 import { verdict } from "../words/verdict.ts";
 import { sellingBody } from "./body.ts";
+import { MarketPanel } from "./MarketPanel.tsx";
 import { NotSold } from "./NotSold.tsx";
 import { printPlan } from "./printPlan.tsx";
 import { RoadNote } from "./RoadNote.tsx";
@@ -56,19 +57,24 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
       ? null
       : sellingBody(withGoal(find.body, goal), state, { seller, bike }, entry.made),
   );
-  const plan = open === null ? null : planAsking.answer.value;
+  const planFault = open === null ? null : planAsking.fault.value;
+  // While a plan is under way the last one stays. Where none comes, that of another state says nothing of this one.
+  const isStale = planFault !== null && planAsking.answered.value?.state !== state;
+  const plan = open === null || isStale ? null : planAsking.answer.value;
   const { currency } = known;
   const title =
     plan !== null && open !== null
       ? planTitle(plan.path, { currency: plan.currency, road: open.road, shown })
-      : withoutPlan(
-          find,
-          answer,
-          known,
-          termsOf(asking, goal),
-          state === undefined,
-          ground?.kind === "refused",
-        );
+      : planFault !== null
+        ? "No price plan yet."
+        : withoutPlan(
+            find,
+            answer,
+            known,
+            termsOf(asking, goal),
+            state === undefined,
+            ground?.kind === "refused",
+          );
   const slow = asking.status.value === "slow" || planAsking.status.value === "slow";
   return (
     <main class="page" id="main">
@@ -87,15 +93,14 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
       <p class="working" role="status">
         {slow ? "Working it out" : ""}
       </p>
-      {[asking, planAsking].map((one, i) =>
-        one.fault.value === null || (i === 1 && open === null) ? null : (
-          <Trouble
-            key={i === 0 ? "appraisal" : "plan"}
-            fault={one.fault.value}
-            again={one.again}
-            say={(field) => refusal(field, known.checks)}
-          />
-        ),
+      {[
+        { key: "appraisal", fault: asking.fault.value, again: asking.again },
+        { key: "plan", fault: planFault, again: planAsking.again },
+      ].map(
+        ({ key, fault, again }) =>
+          fault !== null && (
+            <Trouble key={key} fault={fault} again={again} say={(field) => refusal(field, known.checks)} />
+          ),
       )}
       {children}
       {states.length > 0 && state !== undefined && (
@@ -107,6 +112,18 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
         />
       )}
       {open !== null && <RoadNote ground={open} />}
+      {plan === null && planFault?.kind === "refused" && (
+        // What was refused may be a term kept from before: without its field nobody could change it.
+        <MarketPanel
+          id={find.id}
+          seller={seller}
+          bike={bike}
+          month={appraised.workshop?.month}
+          plan={null}
+          currency={currency}
+          fault={planFault}
+        />
+      )}
       {answer !== null && plan === null && (
         <NotSold
           find={find}
@@ -127,7 +144,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
           bike={bike}
           entry={entry}
           answered={planAsking.answered.value?.offer ?? null}
-          fault={planAsking.fault.value}
+          fault={planFault}
           shown={shown}
           onShown={setShown}
           onPrint={() =>
