@@ -15,6 +15,7 @@ import { termsOf } from "../state/terms.ts";
 import { uncapital } from "../words/count.ts";
 import { refusal } from "../words/refusal.ts";
 import { planTitle } from "../words/selling.ts";
+import { roadWords } from "../words/sellingRoad.ts";
 import { verdict } from "../words/verdict.ts";
 import { sellingBody } from "./body.ts";
 import { MarketPanel } from "./MarketPanel.tsx";
@@ -61,6 +62,8 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
   // While a plan is under way the last one stays. Where none comes, that of another state says nothing of this one.
   const isStale = planFault !== null && planAsking.answered.value?.state !== state;
   const plan = open === null || isStale ? null : planAsking.answer.value;
+  const roadSaid = open === null ? null : roadWords(open);
+  const road = roadSaid === null ? "" : `${roadSaid.said} ${roadSaid.because}`;
   const { currency } = known;
   const title =
     plan !== null && open !== null
@@ -148,7 +151,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
           shown={shown}
           onShown={setShown}
           onPrint={() =>
-            void printPlan({ plan, shown, title, name: find.name, state, invented: isInvented(find) })
+            void printPlan({ plan, shown, title, name: find.name, state, road, invented: isInvented(find) })
           }
           dimmed={planAsking.status.value !== "settled"}
         />
