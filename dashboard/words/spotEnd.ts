@@ -27,8 +27,8 @@ export function endWords(
 }
 
 /** What is worth doing though not here. */
-export function elsewhereTitle(tests: number, atHome: number): string {
-  if (tests > 0) return "Worth finding out before you pay";
+export function elsewhereTitle(tests: number, atHome: number, paid: boolean): string {
+  if (tests > 0) return `Worth finding out before you ${paid ? "start" : "pay"}`;
   return atHome === 1 ? "Worth a look at home, before you start" : "Worth looks at home, before you start";
 }
 
