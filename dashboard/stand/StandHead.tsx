@@ -4,6 +4,7 @@ import { isInvented, ownership } from "../finds/ownership.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { likelyRate } from "../words/range.ts";
 import { standTitle } from "../words/stand.ts";
 import { advice } from "../words/verdict.ts";
@@ -47,7 +48,7 @@ export function StandHead({ bench, wheel }: { bench: Bench; wheel: JSX.Element }
 function SoFar({ bench: { appraisal, find } }: { bench: Bench }) {
   if (appraisal === null) return null;
   const { decision, currency } = appraisal;
-  if (decision.stop !== null) return <>While this stands, no figure is worked out.</>;
+  if (decision.stop !== null) return <>{FIND_TEXTS.noFigure}</>;
   const figures = standing(appraisal)?.verdict.marginPerHour ?? null;
   return (
     <>
