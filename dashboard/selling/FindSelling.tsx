@@ -117,15 +117,19 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
       {open !== null && <RoadNote ground={open} />}
       {plan === null && planFault?.kind === "refused" && (
         // What was refused may be a term kept from before: without its field nobody could change it.
-        <MarketPanel
-          id={find.id}
-          seller={seller}
-          bike={bike}
-          month={appraised.workshop?.month}
-          plan={null}
-          currency={currency}
-          fault={planFault}
-        />
+        <div class="two selling">
+          <div class="a">
+            <MarketPanel
+              id={find.id}
+              seller={seller}
+              bike={bike}
+              month={appraised.workshop?.month}
+              plan={null}
+              currency={currency}
+              fault={planFault}
+            />
+          </div>
+        </div>
       )}
       {answer !== null && plan === null && (
         <NotSold
