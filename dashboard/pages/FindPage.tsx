@@ -5,6 +5,7 @@ import { CopyButton } from "../find/CopyButton.tsx";
 import { FindPanels } from "../find/FindPanels.tsx";
 import { namesIn } from "../find/names.ts";
 import { OwnActions } from "../find/OwnActions.tsx";
+import { RefusedWork } from "../find/RefusedWork.tsx";
 import { ShareAndPrint } from "../find/ShareAndPrint.tsx";
 import type { Find } from "../finds/find.ts";
 import { isInvented, ownership } from "../finds/ownership.ts";
@@ -125,6 +126,9 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
       </p>
       {fault !== null && (
         <Trouble fault={fault} again={asking.again} say={(field) => refusal(field, known.checks)} />
+      )}
+      {appraisal === null && !find.invented && visit === undefined && (
+        <RefusedWork id={find.id} known={known} fault={fault} />
       )}
       {appraisal !== null && (
         <FindPanels
