@@ -1,7 +1,7 @@
 import { isPerWheel } from "../answers/reading.ts";
 import type { Check, Observation, Reading, Reference, ReportedFinding } from "../api/types.ts";
 import { applicable, type Described, safetyOf, settled } from "../checks/applies.ts";
-import { isMade } from "../checks/made.ts";
+import { madeOn } from "../checks/made.ts";
 import { capital, uncapital } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
 import { bareLength, type LengthUnit, lengthsFor, withLengths } from "../words/length.ts";
@@ -139,7 +139,7 @@ function rowOf(check: Check, attributes: Described, seen: Seen, wished: LengthUn
       ),
     })),
     first: priority === "triage",
-    made: isMade(observation),
+    made: madeOn(check, seen),
     owed: seen.owed.includes(id),
   };
 }

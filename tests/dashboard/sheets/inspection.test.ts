@@ -54,6 +54,16 @@ describe("an inspection sheet", () => {
     );
   });
 
+  test("a tyre's marking makes the check of its size, as it does for the answer", async () => {
+    const find = { ...plum.find, tyreMarking: "37-622" };
+    const { "tyre-size": _, ...observations } = seen.observations as Record<string, never>;
+    const marked = await appraised({ ...plum, find, observations });
+    const then = { observations, findings: marked.findings, owed: marked.readiness.owed };
+    const rows = rowsOf(inspectionSheet(known, find, then, "mm"));
+    expect(rows.find(({ id }) => id === "tyre-size")).toMatchObject({ made: true });
+    expect(rows.filter(({ made }) => made)).toHaveLength(marked.looked.made);
+  });
+
   test("is written in inches for who measures in inches, but for sizes that are named in millimetres", () => {
     const inches = rowsOf(inspectionSheet(known, plum.find, seen, "in"));
     const of = (id: string) => inches.find((one) => one.id === id)!;
