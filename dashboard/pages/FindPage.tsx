@@ -18,7 +18,7 @@ import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { route, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
-import { WORKING } from "../words/common.ts";
+import { NO_ANSWER, WORKING } from "../words/common.ts";
 import { factsLine } from "../words/description.ts";
 import { sentence } from "../words/plain.ts";
 import { refusal } from "../words/refusal.ts";
@@ -76,7 +76,11 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
           </p>
           <Heading title={find.name}>
             {appraisal === null ? (
-              WORKING
+              waiting ? (
+                WORKING
+              ) : (
+                NO_ANSWER
+              )
             ) : (
               <Said appraisal={appraisal}>
                 {verdict(appraisal, hourlyGoal, { called: find.called, price, nameOf: names.any })}

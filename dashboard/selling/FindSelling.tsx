@@ -12,6 +12,7 @@ import { STATE_NAMES } from "../sale/states.ts";
 import { askingOf } from "../state/finds.ts";
 import { ALONE, sellingAskingOf, sellingTerms } from "../state/selling.ts";
 import { termsOf } from "../state/terms.ts";
+import { WORKING } from "../words/common.ts";
 import { uncapital } from "../words/count.ts";
 import { refusal } from "../words/refusal.ts";
 import { planTitle } from "../words/selling.ts";
@@ -68,7 +69,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
   const title =
     plan !== null && open !== null
       ? planTitle(plan.path, { currency: plan.currency, road: open.road, shown })
-      : planFault !== null
+      : planFault !== null || (answer === null && asking.fault.value !== null)
         ? "No price plan yet."
         : withoutPlan(
             find,
@@ -94,7 +95,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
         <Heading title={`Selling: ${find.name}`}>{title}</Heading>
       </div>
       <p class="working" role="status">
-        {slow ? "Working it out" : ""}
+        {slow ? WORKING : ""}
       </p>
       {[
         { key: "appraisal", fault: asking.fault.value, again: asking.again },
@@ -174,9 +175,9 @@ function withoutPlan(
   noState: boolean,
   refused: boolean,
 ): string {
-  if (answer === null) return "Working it out";
+  if (answer === null) return WORKING;
   if (answer.value === null)
     return verdict(answer, goal, { called: find.called, price, nameOf: namesIn(known).any });
   if (refused) return "Not to be sold as things stand.";
-  return noState ? "It cannot be sold whole." : "Working it out";
+  return noState ? "It cannot be sold whole." : WORKING;
 }
