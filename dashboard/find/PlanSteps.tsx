@@ -87,7 +87,7 @@ function Step({ operation, longest, dearest, names, currency, stop, explains }: 
 }
 
 /** A limit with its word explained. */
-export function StopTerm({ limit, currency }: { limit: StopLimit; currency: string }) {
+function StopTerm({ limit, currency }: { limit: StopLimit; currency: string }) {
   return <Explained text={stopWords(limit, currency)} words={/Stop trying/} of="stop-limit" />;
 }
 

@@ -44,7 +44,6 @@ export function openLooks(
   const open = checks.filter((check) => !madeOn(check, made));
   const looks = open.map((check) => ({
     check,
-    // A check of both wheels may be ranked at each: the better one speaks.
     worth: ranked.find((look) => look.check === check.id) ?? null,
   }));
   return looks.sort(
