@@ -16,6 +16,7 @@ import {
   beforeYouPay,
   elsewhereTitle,
   endWords,
+  leftAtPrice,
   offerAdvice,
 } from "../../../dashboard/words/spotEnd.ts";
 import { briefWords, LOOK_WORDS, levelFound } from "../../../dashboard/words/spotLooks.ts";
@@ -182,6 +183,10 @@ describe("the end of looking", () => {
     ]);
     expect(atPrice(appraisal(), { price: 70, offer: 40 })).toBe("At €40: €29 an hour.");
     expect(atPrice(appraisal(), { price: undefined, offer: 28 })).toBe("At €28: €0 an hour.");
+    expect(leftAtPrice(appraisal(), { price: 70, offer: 40 })).toBe(
+      "The whole job leaves €58, likely between €42 and €74.",
+    );
+    expect(leftAtPrice(appraisal({ courses: [] }), { price: 70, offer: 40 })).toBeNull();
     const never = appraisal({ decision: decided({ walkAwayPrice: 0 }) });
     expect(offerAdvice(never, { goal: 12, price: undefined })).toEqual([
       "What they ask is not known.",
