@@ -47,7 +47,8 @@ export function curesOf(
   const cures = curesIn(check, jobs);
   if (cures !== "") return `To do: ${cures}.`;
   if (names.isPaper(check)) return "No work clears this. Not to be sold while it stands.";
-  if (rideable) return "No job of its own: the plan cures what causes it. Look again after the work.";
+  if (rideable)
+    return "No job of its own in what is left to do. Look again after the work, and answer it anew.";
   const safe = curesIn(check, safeJobs);
   if (safe !== "") return `The plan in sight leaves it. To make it safe: ${safe}.`;
   return "This plan leaves it: the bike stays not roadworthy, and is sold as such or not at all.";

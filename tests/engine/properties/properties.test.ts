@@ -136,7 +136,7 @@ describe("an operation more", () => {
             expect(with_[what].mean).toBeGreaterThanOrEqual(without[what].mean - 1e-9);
             expect(with_[what].mean).toBeLessThanOrEqual(without[what].mean + alone[what].mean + 1e-9);
           }
-          expect(with_.endsFrame).toBeGreaterThanOrEqual(without.endsFrame - 1e-12);
+          expect(with_.endsTitle).toBeGreaterThanOrEqual(without.endsTitle - 1e-12);
         },
       ),
       { seed: SEED, numRuns: 200 },

@@ -2,11 +2,12 @@ import type { Check } from "../inspection/check.ts";
 import type { Money } from "../quantity.ts";
 import { squared } from "../statistics/elementary/powers.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
+import { partsSale, whenFrameLost, whenFrameSells } from "./partsSale.ts";
 import { type Player, rideablePlayer } from "./playRideable.ts";
 import type { ScenarioBenefits } from "./scenarioBenefits.ts";
 import { type Draw, drawLevels, papersDraw, SCENARIO_COUNT } from "./scenarioDraws.ts";
 import { blocks, condemnsFrame, type Situation } from "./situation.ts";
-import { type Standing, standingOf } from "./standing.ts";
+import { type Standing, standingAfter, standingOf } from "./standing.ts";
 import type { OpenCourse } from "./weighedCourse.ts";
 
 /** The open courses played through the same scenarios. */
@@ -66,7 +67,7 @@ function playerOf(course: OpenCourse, situation: Situation, jobs: Map<string, nu
 
 function workPlayer(course: OpenCourse, situation: Situation, jobs: Map<string, number>): Player {
   if (course.unknown) return rideablePlayer(situation, course, course.unknown, jobs);
-  const [better, worse] = course.branches.slice(course.plan.endsTitle === 0 ? 0 : 1).map(standingOf);
+  const [better, worse] = standingsOf(course, situation);
   if (!worse) return () => better!;
   const [kind, certain] =
     course.course === "break-for-parts"
@@ -79,6 +80,18 @@ function workPlayer(course: OpenCourse, situation: Situation, jobs: Map<string, 
     for (let place = 0; place < bad.length; place++) if (bad[place]![ranks[place]!]) return worse;
     return better!;
   };
+}
+
+/** How a course without unknown work stands where nothing is amiss, and where something is: a bike that does not ride, a frame that is lost. */
+function standingsOf(course: OpenCourse, situation: Situation): readonly Standing[] {
+  const { plan, branches } = course;
+  if (course.course !== "break-for-parts")
+    return branches.slice(plan.endsTitle === 0 ? 0 : 1).map(standingOf);
+  // Its branches are lots of pieces that sell or do not; prices and sales stand at their means.
+  const { parts, pricing, frameUnsaleableChance } = situation;
+  return [whenFrameSells(parts.list, frameUnsaleableChance), whenFrameLost(parts.list)].map((pieces) =>
+    standingAfter(situation, partsSale(pieces, pricing), plan),
+  );
 }
 
 function levelsOf(check: Check, kind: (check: Check, rank: number) => boolean): readonly boolean[] {
