@@ -2,7 +2,8 @@ import type { CourseOutcome } from "../api/types.ts";
 import { Term } from "../parts/Term.tsx";
 import { capital } from "../words/count.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
-import { goalMoney, money, priceWords, roundMoney } from "../words/money.ts";
+import { money, priceWords, roundMoney } from "../words/money.ts";
+import { atMost, neverPays } from "../words/mostToPay.ts";
 import { spentWords } from "../words/soFar.ts";
 import { days, hours } from "../words/time.ts";
 import type { Shown } from "./VerdictPanel.tsx";
@@ -29,8 +30,8 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
           </b>
           <span class="small">
             {pays
-              ? `${price === undefined ? "" : `They ask ${priceWords(price, currency)}. `}At ${money(most, currency)} you earn just your ${goalMoney(goal, currency)} an hour.`
-              : `At any price an hour earns less than your ${goalMoney(goal, currency)}.`}
+              ? `${price === undefined ? "" : `They ask ${priceWords(price, currency)}. `}${atMost(most, goal, appraisal)}`
+              : neverPays("At any price", goal, appraisal)}
           </span>
         </div>
       )}

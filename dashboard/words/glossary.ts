@@ -33,7 +33,7 @@ export const GLOSSARY = {
   },
   "walk-away": {
     name: "Pay at most",
-    text: "The price at which your hours earn just your goal. Above it, leave the bike; each unit of money below it is yours.",
+    text: "The price at which your hours earn just your goal, beyond what parts you bought for it are worth unused. Above it, leave the bike; each unit of money below it is yours.",
   },
   owed: {
     name: "Owed",

@@ -1,7 +1,8 @@
 import type { Appraisal, CourseOutcome } from "../api/types.ts";
 import { standing } from "../courses/standing.ts";
 import { capital, count, listed, uncapital } from "./count.ts";
-import { anHour, goalMoney, money, priceWords, rate, roundMoney, roundTo } from "./money.ts";
+import { anHour, money, priceWords, rate, roundMoney, roundTo } from "./money.ts";
+import { atMost, neverPays } from "./mostToPay.ts";
 import { minutes } from "./time.ts";
 
 /** The end of looking: a heading and a line. */
@@ -50,12 +51,8 @@ export function offerAdvice(
   if (most === null) return [];
   const asked =
     price === undefined ? "What they ask is not known." : `They ask ${priceWords(price, currency)}.`;
-  if (roundMoney(most) <= 0)
-    return [asked, `Even for nothing, an hour earns less than your ${goalMoney(goal, currency)}.`];
-  const told = [
-    asked,
-    `At ${money(most, currency)} you earn just your ${goalMoney(goal, currency)} an hour.`,
-  ];
+  if (roundMoney(most) <= 0) return [asked, neverPays("Even for nothing,", goal, appraisal)];
+  const told = [asked, atMost(most, goal, appraisal)];
   const hours = earning(appraisal)?.hours?.mean ?? 0;
   // The price comes off the margin one for one, and hours do not depend on it.
   if (hours > 0 && roundTo(TEN / hours, 1) >= 1)

@@ -3,6 +3,7 @@ import { standing } from "../courses/standing.ts";
 import { capital, uncapital } from "./count.ts";
 import { COURSE_WORDS } from "./course.ts";
 import { goalMoney, money, roundMoney } from "./money.ts";
+import { keptByLeaving } from "./mostToPay.ts";
 import { likelyRate } from "./range.ts";
 
 /** What a sentence about one find needs beside its answer. */
@@ -44,7 +45,9 @@ function ground(appraisal: Appraisal, goal: number, { called, price, nameOf }: T
   }
   if (stand.shown === null) return "no other course is open";
   if ((stand.shown.margin?.mean ?? 0) < 0) return "any work here loses money";
-  return `nothing here earns your ${goalMoney(goal, currency)} an hour`;
+  const kept = keptByLeaving(appraisal);
+  const beyond = kept === 0 ? "" : ` beyond the ${money(kept, currency)} your parts are worth unused`;
+  return `nothing here earns your ${goalMoney(goal, currency)} an hour${beyond}`;
 }
 
 /** Why everything stops, without a full stop: "serial number: filed, drilled or over-stamped". */

@@ -20,7 +20,7 @@ import {
   offerAdvice,
 } from "../../../dashboard/words/spotEnd.ts";
 import { briefWords, LOOK_WORDS, levelFound } from "../../../dashboard/words/spotLooks.ts";
-import { appraisal, decided } from "../fixtures/appraisal.ts";
+import { appraisal, COURSES, decided, open } from "../fixtures/appraisal.ts";
 import { check } from "../fixtures/check.ts";
 
 interface Row {
@@ -187,7 +187,15 @@ describe("the end of looking", () => {
       "The whole job leaves €58, likely between €42 and €74.",
     );
     expect(leftAtPrice(appraisal({ courses: [] }), { price: 70, offer: 40 })).toBeNull();
+    // Leaving it keeps the parts that were bought: the goal is earned beside what they are worth.
+    const courses = COURSES.map((one) => (one.course === "leave" ? open("leave", 18, 0, { width: 0 }) : one));
+    expect(offerAdvice(appraisal({ courses }), { goal: 12, price: 70 })[1]).toBe(
+      "At €30 you earn just your €12 an hour and the €18 that the parts you bought are worth unused.",
+    );
     const never = appraisal({ decision: decided({ walkAwayPrice: 0 }) });
+    expect(offerAdvice({ ...never, courses }, { goal: 12, price: 70 })[1]).toBe(
+      "Even for nothing, an hour earns less than your €12 beyond the €18 that the parts you bought are worth unused.",
+    );
     expect(offerAdvice(never, { goal: 12, price: undefined })).toEqual([
       "What they ask is not known.",
       "Even for nothing, an hour earns less than your €12.",
