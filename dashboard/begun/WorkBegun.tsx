@@ -1,17 +1,16 @@
 import { useRef } from "preact/hooks";
 import { withAnswer } from "../answers/answers.ts";
-import { isBlank, NOTHING_SO_FAR, type SoFar, withDone, withSpent } from "../answers/soFar.ts";
+import { isBlank, NOTHING_SO_FAR, type SoFar, withSpent } from "../answers/soFar.ts";
 import { type Fault, messagesAt } from "../api/fault.ts";
 import type { Appraisal, CourseOutcome, Reference } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { ownFinds } from "../state/finds.ts";
-import { COURSE_WORDS } from "../words/course.ts";
 import { currencySign } from "../words/money.ts";
 import { begunWords, spentWords } from "../words/soFar.ts";
-import { minutes } from "../words/time.ts";
 import { BoughtList } from "./BoughtList.tsx";
-import { jobRows } from "./rows.ts";
+import { JobList } from "./JobList.tsx";
+import { untoldResults } from "./untold.ts";
 
 interface WorkBegunProps {
   /** Id of the find; the panel is for finds of one's own alone. */
@@ -70,7 +69,14 @@ function Begun({ own, known, appraisal, course, fault }: WorkBegunProps & { own:
       <p class="small" role="status">
         {spent === null ? "" : `${spent}: shown, not counted.`}
       </p>
-      <Jobs soFar={soFar} onChange={change} course={course} known={known} />
+      <JobList
+        soFar={soFar}
+        onChange={change}
+        course={course}
+        known={known}
+        untold={appraisal === null ? [] : untoldResults(known, soFar.done, appraisal)}
+        find={own.id}
+      />
       <BoughtList soFar={soFar} onChange={change} course={course} known={known} fault={fault} />
     </details>
   );
@@ -85,34 +91,4 @@ export interface ListProps {
   readonly onChange: (soFar: SoFar) => void;
   readonly course: CourseOutcome | undefined;
   readonly known: Reference;
-}
-
-function Jobs({ soFar, onChange, course, known }: ListProps) {
-  const order = useRef<readonly string[]>([]);
-  const rows = jobRows(order.current, course?.plan?.operations ?? [], soFar.done, known);
-  order.current = rows.map(({ operation }) => operation);
-  if (rows.length === 0) return null;
-  const plan = course === undefined ? "" : ` (plan to ${COURSE_WORDS[course.course].name.toLowerCase()})`;
-  return (
-    <fieldset class="begunlist">
-      <legend>Done{plan}</legend>
-      {rows.map(({ operation, name, done, minutes: time }) => (
-        <label key={operation} class="tick">
-          <input
-            type="checkbox"
-            checked={done}
-            onChange={(event) => onChange(withDone(soFar, operation, event.currentTarget.checked))}
-          />
-          <span>
-            {name}
-            {time !== null && !done && <span class="small nowrap">{minutes(time)}</span>}
-          </span>
-        </label>
-      ))}
-      <p class="hint">
-        Done: finished, and it held, at every wheel it concerns. Work that failed is a discovery: answer its
-        check instead.
-      </p>
-    </fieldset>
-  );
 }

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import type { CourseId, Reference } from "../api/types.ts";
+import { untoldResults } from "../begun/untold.ts";
 import { madeOn } from "../checks/made.ts";
 import { spokes } from "../checks/spokes.ts";
 import { planInSight } from "../courses/planInSight.ts";
@@ -107,7 +108,14 @@ export function Bench({ find, known }: { find: Find; known: Reference }) {
         </div>
         {appraisal !== null && (
           <div>
-            <Ready appraisal={appraisal} checks={checks} course={course} names={names} onCheck={rows.show} />
+            <Ready
+              appraisal={appraisal}
+              checks={checks}
+              course={course}
+              names={names}
+              untold={untoldResults(known, answers.soFar?.done ?? [], appraisal).map(({ check }) => check)}
+              onCheck={rows.show}
+            />
             <CautionsPanel appraisal={appraisal} />
           </div>
         )}

@@ -8,6 +8,7 @@ import { decideAgain } from "../words/stand.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import { CautionsAt, onJob } from "./CautionsAt.tsx";
+import { SayResult } from "./SayResult.tsx";
 
 interface JobProps {
   readonly row: JobRow;
@@ -21,13 +22,15 @@ interface JobProps {
   readonly onOpen: (open: boolean) => void;
   /** Whether what may change here was told at a job before. */
   readonly isTold: boolean;
+  /** Checks at which the result of a test is still to be told, once it is done. */
+  readonly untold: readonly string[];
   readonly onDone: (done: boolean) => void;
   readonly onCheck: (check: string) => void;
 }
 
 /** One job: a box to tick, what it takes, and unfolded its torque, its proof, what warns, and where to decide again. */
 export function Job(props: JobProps) {
-  const { row, places, stops, appraisal, names, isOpen, onOpen, onDone } = props;
+  const { row, places, stops, appraisal, names, isOpen, onOpen, untold, onDone, onCheck } = props;
   const [first] = places;
   const stop = stops.find((limit) => limit.operation === row.operation && isWorthTelling(limit));
   const isOpenJob = !row.done && first !== undefined;
@@ -78,6 +81,7 @@ export function Job(props: JobProps) {
           {stop !== undefined && <p class="stopat">{stopWords(stop, appraisal.currency)}</p>}
         </div>
       )}
+      {row.done && untold.length > 0 && <SayResult checks={untold} names={names} onCheck={onCheck} />}
       {mayChange(row.operation, places, stops) && <DecideAgain {...props} />}
     </li>
   );

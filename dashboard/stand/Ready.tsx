@@ -4,6 +4,7 @@ import { capital } from "../words/count.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { sentence } from "../words/plain.ts";
 import { curesOf, owedWords, READY_TITLES, readyRows } from "../words/ready.ts";
+import { RESULT_UNTOLD } from "../words/stand.ts";
 import { readinessTitle } from "../words/titles.ts";
 import { worstOf } from "./looks.ts";
 
@@ -13,6 +14,8 @@ interface ReadyProps {
   /** The course whose plan is in sight. */
   readonly course: CourseOutcome | undefined;
   readonly names: Names;
+  /** Checks at which the result of a test that is done is still to be told. */
+  readonly untold: readonly string[];
   readonly onCheck: (check: string) => void;
 }
 
@@ -31,7 +34,7 @@ export function Ready(props: ReadyProps) {
 }
 
 function List(props: ReadyProps & { title: string; blocking: readonly string[]; owed: readonly string[] }) {
-  const { title, blocking, owed, appraisal, checks, course, names, onCheck } = props;
+  const { title, blocking, owed, appraisal, checks, course, names, untold, onCheck } = props;
   if (blocking.length + owed.length === 0) return null;
   const jobs = course?.plan?.operations ?? [];
   const safeJobs = appraisal.courses.find((one) => one.course === "make-safe")?.plan?.operations ?? [];
@@ -48,7 +51,9 @@ function List(props: ReadyProps & { title: string; blocking: readonly string[]; 
                 <Lead id={id} names={names} onCheck={onCheck} />
                 {worst !== undefined && <span>{sentence(names.level(id, worst.level))}</span>}
                 <span class="small">
-                  {curesOf(id, worst?.curedBy ?? [], jobs, safeJobs, rideable, names)}
+                  {untold.includes(id)
+                    ? RESULT_UNTOLD
+                    : curesOf(id, worst?.curedBy ?? [], jobs, safeJobs, rideable, names)}
                 </span>
               </li>
             );
@@ -60,7 +65,9 @@ function List(props: ReadyProps & { title: string; blocking: readonly string[]; 
           {owed.map((id) => (
             <li key={id}>
               <Lead id={id} names={names} onCheck={onCheck} />
-              <span class="small">{owedWords(checks.find((one) => one.id === id))}</span>
+              <span class="small">
+                {untold.includes(id) ? RESULT_UNTOLD : owedWords(checks.find((one) => one.id === id))}
+              </span>
             </li>
           ))}
         </ul>

@@ -3,9 +3,11 @@ import { withAnswer } from "../answers/answers.ts";
 import { isBlank, NOTHING_SO_FAR, withDone } from "../answers/soFar.ts";
 import type { Appraisal, CourseId, Reference } from "../api/types.ts";
 import { jobRows } from "../begun/rows.ts";
+import { untoldResults } from "../begun/untold.ts";
 import { planInSight, plannedCourses } from "../courses/planInSight.ts";
 import type { Names } from "../find/names.ts";
 import { PlanPicks } from "../find/PlanPanel.tsx";
+import { RESULT_UNTOLD } from "../words/stand.ts";
 import { planTitle } from "../words/titles.ts";
 import { Job, mayChange } from "./Job.tsx";
 import type { Bench } from "./useBench.ts";
@@ -34,10 +36,13 @@ export function Work({ bench, appraisal, known, names, picked, onPick, onCheck }
   const planned = plannedCourses(appraisal);
   const placesOf = (job: string) => plan.operations.filter(({ operation }) => operation === job);
   const turning = rows.find(({ operation }) => mayChange(operation, placesOf(operation), plan.stopLimits));
+  const untold = untoldResults(known, soFar.done, appraisal);
   const tick = (operation: string, done: boolean) => {
     const next = withDone(soFar, operation, done);
     const answers = withAnswer(bench.answers, "soFar", isBlank(next) ? undefined : next);
-    bench.put(answers, `${names.operation(operation)}: ${done ? "done" : "not done"}`);
+    const isUntold = done && untoldResults(known, [operation], appraisal).length > 0;
+    const said = done ? (isUntold ? RESULT_UNTOLD : "done") : "not done";
+    bench.put(answers, `${names.operation(operation)}: ${said}`);
     setUnfolded(null);
   };
   return (
@@ -63,6 +68,7 @@ export function Work({ bench, appraisal, known, names, picked, onPick, onCheck }
             isOpen={(unfolded ?? first) === row.operation}
             onOpen={(open) => setUnfolded(open ? row.operation : "")}
             isTold={turning !== undefined && turning !== row}
+            untold={untold.flatMap((one) => (one.operation === row.operation ? [one.check] : []))}
             onDone={(done) => tick(row.operation, done)}
             onCheck={onCheck}
           />

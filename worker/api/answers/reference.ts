@@ -18,6 +18,9 @@ const operation = z.strictObject({
   tools: z.array(id),
   doneBy: z.enum(["self", "service"]),
   safetyCritical: z.boolean(),
+  settles: z
+    .array(z.strictObject({ check: id, levels: z.array(id) }))
+    .describe("Of a test or a query: the levels that stand until its result is answered at their check"),
 });
 
 /** The answer of GET /v1/reference: everything a form needs. */

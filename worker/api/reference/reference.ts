@@ -1,7 +1,7 @@
 import { ATTRIBUTE_VALUES, type AttributeDefault, type AttributeName } from "../../engine/bicycle.ts";
 import type { Catalogue, Defaults } from "../../engine/decision/catalogue.ts";
 import type { Caution } from "../../engine/decision/caution.ts";
-import type { Check } from "../../engine/inspection/check.ts";
+import type { Check, CheckId, LevelId } from "../../engine/inspection/check.ts";
 import type { SellingTables } from "../../engine/selling/demand/sellingTables.ts";
 import type { Operation } from "../../engine/service/operation.ts";
 import type { Part, PartSize, Tool } from "../../engine/service/part.ts";
@@ -30,10 +30,13 @@ export interface Reference {
   /** The seven groups of the catalogue. */
   readonly groups: readonly Choice[];
   readonly checks: readonly Check[];
-  readonly operations: readonly Pick<
+  readonly operations: readonly (Pick<
     Operation,
     "id" | "name" | "skill" | "tools" | "doneBy" | "safetyCritical"
-  >[];
+  > & {
+    /** Of a test or a query: the levels that stand until its result is answered at their check. */
+    readonly settles: readonly { readonly check: CheckId; readonly levels: readonly LevelId[] }[];
+  })[];
   readonly parts: readonly (Pick<Part, "id" | "name" | "kind" | "unit"> & {
     readonly sizes: readonly PartSize[];
   })[];
@@ -62,8 +65,9 @@ export function reference({
     attributeDefaults: inspection.attributeDefaults,
     groups: Object.entries(GROUP_LABELS).map(([value, label]) => ({ value, label })),
     checks: inspection.checks,
-    operations: service.operations.map(({ id, name, skill, tools, doneBy, safetyCritical }) => {
-      return { id, name, skill, tools, doneBy, safetyCritical };
+    operations: service.operations.map(({ id, name, skill, tools, doneBy, safetyCritical, tests }) => {
+      const settles = tests.map(({ of, at }) => ({ check: of, levels: at }));
+      return { id, name, skill, tools, doneBy, safetyCritical, settles };
     }),
     parts: service.parts.map(({ id, name, kind, unit, sizes = [] }) => ({ id, name, kind, unit, sizes })),
     tools: service.tools,

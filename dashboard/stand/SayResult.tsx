@@ -1,0 +1,23 @@
+import type { Names } from "../find/names.ts";
+import { RESULT_UNTOLD, sayResult } from "../words/stand.ts";
+
+/** Under a test or a query that is done: its result is not told yet, with the way to the checks where it is. */
+export function SayResult(props: {
+  checks: readonly string[];
+  names: Names;
+  onCheck: (check: string) => void;
+}) {
+  const { checks, names, onCheck } = props;
+  return (
+    <div class="decide">
+      {RESULT_UNTOLD} Until it is, what it was to settle stands as before.
+      <span class="acts">
+        {checks.map((check) => (
+          <button key={check} type="button" class="btn quiet" onClick={() => onCheck(check)}>
+            {sayResult(names.check(check))}
+          </button>
+        ))}
+      </span>
+    </div>
+  );
+}
