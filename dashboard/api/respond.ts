@@ -18,6 +18,8 @@ export async function respond(
   signal?: AbortSignal,
   onDevice: OnDevice = ownDevice,
 ): Promise<Responded> {
+  // Abort is told once: who asks afterwards hears nothing of it.
+  signal?.throwIfAborted();
   const first = onDevice.first();
   if (first !== null) {
     try {

@@ -1,4 +1,5 @@
 import { firstAnswer } from "../api/client.ts";
+import type { Engine } from "../local/engine.ts";
 import { onDevice } from "../local/onDevice.ts";
 import { keepPages } from "./pagesKept.ts";
 import { watchServer } from "./serverWatch.ts";
@@ -13,9 +14,38 @@ const QUIET_MS = 2000;
 export async function beginOffline(): Promise<void> {
   await firstAnswer;
   await quiet();
-  const engine = await onDevice.begin().catch(() => null);
+  // Where it cannot start, the pages are kept all the same.
+  await onDevice.begin().catch(() => null);
   const registration = await keepPages();
-  if (engine !== null) await watchServer(engine, () => void registration?.update().catch(() => undefined));
+  await watchWith(onDevice.begin, (engine) =>
+    watchServer(engine, () => void registration?.update().catch(() => undefined)),
+  );
+}
+
+/** An engine that broke is begun anew once; one that breaks again would do so for ever. */
+const TRIES = 2;
+
+/**
+ * Watches with an engine that may break before it has said what it works from.
+ * @param begin the engine, anew where it broke
+ * @param watch fails where the engine does not answer
+ * @returns whether the watch stands; where no engine runs there is nothing to watch for
+ */
+export async function watchWith(
+  begin: () => Promise<Engine>,
+  watch: (engine: Engine) => Promise<void>,
+): Promise<boolean> {
+  for (let tries = 0; tries < TRIES; tries++) {
+    const engine = await begin().catch(() => null);
+    if (engine === null) return false;
+    try {
+      await watch(engine);
+      return true;
+    } catch {
+      // It broke: the next is another.
+    }
+  }
+  return false;
 }
 
 /** The next moment at which the page has nothing to do. */

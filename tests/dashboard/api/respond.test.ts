@@ -46,6 +46,17 @@ describe("who answers", () => {
     expect(reachable.value).toBe(true);
   });
 
+  test("nobody, where nobody waits any more before it is asked", async () => {
+    const gone = AbortSignal.abort();
+    const asked = vi.fn(engine.ask);
+    const onDevice = createOnDevice(async () => ({ ...engine, ask: asked }), true);
+    await expect(respond(question, gone, onDevice)).rejects.toBe(gone.reason);
+    await expect(respond(question, gone, none())).rejects.toBe(gone.reason);
+    expect(asked).not.toHaveBeenCalled();
+    expect(fetched).not.toHaveBeenCalled();
+    expect(reachable.value).toBe(true);
+  });
+
   test("the engine where the pages are kept; the network is not asked", async () => {
     const onDevice = createOnDevice(async () => engine, true);
     expect(await told(respond(question, undefined, onDevice))).toMatchObject({
