@@ -4,11 +4,10 @@ import { CourseSign } from "../signs/CourseSign.tsx";
 import { listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
-import { money, roundMoney, roundTo } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
-import { LEFT_AS_THEY_ARE } from "../words/plan.ts";
+import { LEFT_AS_THEY_ARE, setAside } from "../words/plan.ts";
 import { between, moneyRange } from "../words/range.ts";
-import { bareHours, minutes } from "../words/time.ts";
+import { bareHours } from "../words/time.ts";
 import { planTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
 import { PlanSteps } from "./PlanSteps.tsx";
@@ -77,14 +76,10 @@ export function PlanPicks(props: {
 /** What the shown plan leaves out: the allowance for the unseen, and faults told to the buyer. */
 function Rest({ plan, currency, names }: { plan: ReportedPlan; currency: string; names: Names }) {
   const { allowance, disclosed } = plan;
+  const aside = setAside(allowance, currency);
   return (
     <>
-      {(roundTo(allowance.minutes, 1) > 0 || roundMoney(allowance.money) > 0) && (
-        <p class="small">
-          Set aside for what nobody has seen yet and for work that may fail: {minutes(allowance.minutes)} and{" "}
-          {money(allowance.money, currency)}, on average.
-        </p>
-      )}
+      {aside !== null && <p class="small">{aside}</p>}
       {disclosed.length > 0 && (
         <p class="small">
           <b>{LEFT_AS_THEY_ARE}</b> {sentence(listed(disclosed.map(names.check)))}

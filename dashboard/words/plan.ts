@@ -1,7 +1,9 @@
-import type { PlannedOperation } from "../api/types.ts";
+import type { PlannedOperation, ReportedPlan } from "../api/types.ts";
 import { listed, uncapital } from "./count.ts";
 import { figure } from "./figure.ts";
+import { money, roundMoney, roundTo } from "./money.ts";
 import { between } from "./range.ts";
+import { minutes } from "./time.ts";
 
 /** "2 × inner tube", "1.5 m brake cable housing". */
 function amountWords(name: string, quantity: number, unit: string): string {
@@ -50,3 +52,17 @@ export function jobFacts(
 
 export const DECIDE_AGAIN = "you can still change course after this";
 export const LEFT_AS_THEY_ARE = "Left as they are and told to the buyer:";
+
+/**
+ * "Set aside for what nobody has seen yet and for work that may fail: 30 min and €12, on average." Either may come out below
+ * nought, since a discovery can spare work or parts: then nothing of it is set aside. Null where neither is.
+ * @param currency ISO 4217
+ */
+export function setAside(allowance: ReportedPlan["allowance"], currency: string): string | null {
+  const parts = [
+    roundTo(allowance.minutes, 1) > 0 ? minutes(allowance.minutes) : "",
+    roundMoney(allowance.money) > 0 ? money(allowance.money, currency) : "",
+  ].filter((part) => part !== "");
+  if (parts.length === 0) return null;
+  return `Set aside for what nobody has seen yet and for work that may fail: ${listed(parts)}, on average.`;
+}
