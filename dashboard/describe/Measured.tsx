@@ -31,7 +31,7 @@ export function Measured(props: ReadingFieldsProps & { measurement: Measurement 
       step={stepFor(input, measurement)}
       start={startFor(input, measurement, readings)}
       messages={messagesAt(fault, `${pointer}/measured/${input.id}`).map((message) =>
-        withLengths(labelled(message, input), lengths),
+        withLengths(labelled(message, input), lengths, true),
       )}
     />
   );

@@ -10,6 +10,7 @@ import { ListingFold } from "../listing/ListingFold.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
 import { useLater } from "../parts/useLater.ts";
 import { Warning } from "../signs/Warning.tsx";
+import { lengthUnit } from "../state/units.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { CoursesPanel } from "./CoursesPanel.tsx";
 import { namesIn } from "./names.ts";
@@ -43,7 +44,7 @@ export function FindPanels(props: FindPanelsProps) {
   const { find, known, appraisal, goal: hourlyGoal, price, paid, ownParts, dimmed, fault, visiting } = props;
   const [picked, setPicked] = useState<CourseId | null>(null);
   const { loaded: later, failed, again } = useLater(laterPanels);
-  const names = namesIn(known);
+  const names = namesIn(known, lengthUnit.value);
   const sellAt = visiting ? null : `/finds/${encodeURIComponent(find.id)}/listing`;
   const planAt = `/selling/${encodeURIComponent(find.id)}`;
   const wheel = <FindWheel find={find} reference={known} size={104} />;

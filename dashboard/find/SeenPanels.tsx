@@ -180,7 +180,7 @@ function Fault({ finding, names }: { finding: ReportedFinding; names: Names }) {
         {names.check(check)}
         {where(finding)}
       </b>
-      <span>{sentence(note === "" ? names.level(check, level) : note)}</span>
+      <span>{sentence(note === "" ? names.level(check, level) : names.inUnit(check, note))}</span>
       {safetyBlock && (
         <span class="tag strong">{names.isPaper(check) ? "not to be sold" : "not to be ridden"}</span>
       )}

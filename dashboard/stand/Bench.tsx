@@ -12,6 +12,7 @@ import { Trouble } from "../parts/Trouble.tsx";
 import { useKeys } from "../parts/useKeys.ts";
 import { Wheel } from "../signs/Wheel.tsx";
 import { handling } from "../state/handling.ts";
+import { lengthUnit } from "../state/units.ts";
 import { refusal } from "../words/refusal.ts";
 import { Controls } from "./Controls.tsx";
 import { Groups } from "./Groups.tsx";
@@ -40,7 +41,7 @@ export function Bench({ find, known }: { find: Find; known: Reference }) {
   const looks = openLooks(checks, made, ranked);
   const together = worthTogether(appraisal?.lookingOn ?? null);
   const next = useNext(bench, checks, looks, together);
-  const names = namesIn(known);
+  const names = namesIn(known, lengthUnit.value);
   const rows = useOpened(groups);
   const undo = () => {
     const check = bench.last?.check ?? null;

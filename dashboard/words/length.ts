@@ -14,13 +14,13 @@ const KEPT = 4;
 const rounded = (value: number, decimals: number) => Number(value.toFixed(decimals));
 
 /** A length without its unit: "43.5", "1.713". */
-export function bareLength(mm: number, unit: LengthUnit): string {
-  return figure(unit === "in" ? mm / INCH : mm, DECIMALS[unit]);
+export function bareLength(mm: number, unit: LengthUnit, decimals = DECIMALS[unit]): string {
+  return figure(unit === "in" ? mm / INCH : mm, decimals);
 }
 
 /** A length with its unit: "43.5 mm", "1.713 in". */
-export function length(mm: number, unit: LengthUnit): string {
-  return `${bareLength(mm, unit)} ${unit}`;
+export function length(mm: number, unit: LengthUnit, decimals = DECIMALS[unit]): string {
+  return `${bareLength(mm, unit, decimals)} ${unit}`;
 }
 
 /** The unit for a check's lengths: the user's, but for bead seats, which are named in millimetres the world over. */
@@ -67,14 +67,24 @@ export function stepOf(mm: number, unit: LengthUnit): number {
   return unit === "mm" ? mm : rounded(Math.max(1, Math.round((mm / INCH) * 500)) / 500, 3) * INCH;
 }
 
-/** A sentence of the API's with its lengths in the user's unit: "at least 301.8 mm" becomes "at least 11.882 in". */
-export function withLengths(text: string, unit: LengthUnit): string {
+/** Decimals of an inch where whole millimetres are told: a hundredth is a quarter of one. */
+const COARSE = 2;
+
+/**
+ * A sentence of the API's with its lengths in the user's unit: "20 to 60 mm" becomes "0.79 to 2.36 in", "1.2 mm" becomes
+ * "0.047 in".
+ * @param exact where a figure is a bound to be kept: then whole millimetres too become thousandths of an inch
+ */
+export function withLengths(text: string, unit: LengthUnit, exact = false): string {
   if (unit === "mm") return text;
+  const fineness = (told: string) => (exact || told.includes(".") ? DECIMALS.in : COARSE);
+  const inches = (told: string) => length(Number(told), unit, fineness(told));
+  const bare = (told: string) => bareLength(Number(told), unit, fineness(told));
   return text
     .replace(/(\d+(?:\.\d+)?) to (\d+(?:\.\d+)?) mm\b/g, (_, from: string, to: string) => {
-      return `${bareLength(Number(from), unit)} to ${length(Number(to), unit)}`;
+      return `${bare(from)} to ${inches(to)}`;
     })
-    .replace(/(\d+(?:\.\d+)?) mm\b/g, (_, figure: string) => length(Number(figure), unit));
+    .replace(/(\d+(?:\.\d+)?) mm\b/g, (_, told: string) => inches(told));
 }
 
 /** What the two units are called on the switch. */

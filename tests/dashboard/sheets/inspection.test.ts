@@ -68,7 +68,7 @@ describe("an inspection sheet", () => {
     const inches = rowsOf(inspectionSheet(known, plum.find, seen, "in"));
     const of = (id: string) => inches.find((one) => one.id === id)!;
     expect(of("rear-alignment").blanks[0]).toMatchObject({ unit: "in", filled: { bike: "1.654" } });
-    expect(of("rear-alignment").levels[1]!.words).toContain("0.079 to 0.157 in");
+    expect(of("rear-alignment").levels[1]!.words).toContain("0.08 to 0.16 in");
     expect(of("tyre-size").blanks[0]).toMatchObject({ unit: "mm" });
   });
 

@@ -68,7 +68,12 @@ describe("lengths", () => {
 
   test("of a sentence are turned into the user's unit", () => {
     expect(withLengths("at least 301.8 mm, since", "in")).toBe("at least 11.882 in, since");
-    expect(withLengths("a value from 0 to 150 mm", "in")).toBe("a value from 0 to 5.906 in");
+    expect(withLengths("a value from 0 to 150 mm", "in", true)).toBe("a value from 0 to 5.906 in");
+    // A bound is to be kept to the digit; prose is as fine as the millimetres it was written in.
+    expect(withLengths("at least 301 mm", "in", true)).toBe("at least 11.85 in");
+    expect(withLengths("Pull 20 to 60 mm of slack", "in")).toBe("Pull 0.79 to 2.36 in of slack");
+    expect(withLengths("deeper than 2 mm", "in")).toBe("deeper than 0.08 in");
+    expect(withLengths("walls of 1.2 mm", "in")).toBe("walls of 0.047 in");
     expect(withLengths("at least 301.8 mm", "mm")).toBe("at least 301.8 mm");
     expect(withLengths("0.5 % or 3 mmHg", "in")).toBe("0.5 % or 3 mmHg");
   });
