@@ -66,7 +66,15 @@ function columnsOf(goal: number, known: Reference): readonly Column[] {
     ...figures.map((column) => ({ ...column, figure: true as const })),
     { name: "checks made", of: ({ appraisal }) => appraisal.looked.made },
     { name: "checks that apply", of: ({ appraisal }) => appraisal.looked.applicable },
-    { name: "faults to cure", of: ({ appraisal }) => listOf(appraisal.readiness.blocking.map(names.check)) },
+    {
+      name: "faults to cure",
+      of: ({ appraisal: { readiness } }) =>
+        listOf(readiness.blocking.filter((id) => !names.isPaper(id)).map(names.check)),
+    },
+    {
+      name: "papers that forbid a sale",
+      of: ({ appraisal: { readiness } }) => listOf(readiness.blocking.filter(names.isPaper).map(names.check)),
+    },
     { name: "looks owed", of: ({ appraisal }) => listOf(appraisal.readiness.owed.map(names.check)) },
     {
       name: "look first",

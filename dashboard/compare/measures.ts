@@ -125,7 +125,10 @@ export const MEASURES: readonly Measure[] = [
     stacked: true,
     cell({ stopped, appraisal: { readiness } }, _, names) {
       if (stopped) return null;
-      return exact(readiness.blocking.length + readiness.owed.length, owedSaid(readiness, names.check));
+      return exact(
+        readiness.blocking.length + readiness.owed.length,
+        owedSaid(readiness, names.check, names.isPaper),
+      );
     },
   },
 ];

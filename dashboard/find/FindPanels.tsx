@@ -16,8 +16,9 @@ import { CoursesPanel } from "./CoursesPanel.tsx";
 import { namesIn } from "./names.ts";
 import { PartsPanel } from "./PartsPanel.tsx";
 import { PlanPanel } from "./PlanPanel.tsx";
+import { ReadinessPanel } from "./ReadinessPanel.tsx";
 import { Reasons } from "./Reasons.tsx";
-import { CautionsPanel, FindingsPanel, ReadinessPanel } from "./SeenPanels.tsx";
+import { CautionsPanel, FindingsPanel } from "./SeenPanels.tsx";
 import { ValuePanel } from "./ValuePanel.tsx";
 import { VerdictPanel } from "./VerdictPanel.tsx";
 

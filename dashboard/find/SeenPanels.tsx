@@ -1,83 +1,9 @@
-import type { ComponentChildren } from "preact";
 import type { Appraisal, ReportedFinding } from "../api/types.ts";
-import { Term } from "../parts/Term.tsx";
 import { Warning } from "../signs/Warning.tsx";
-import { standAt } from "../state/route.ts";
 import { listed, uncapital } from "../words/count.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
 import { plain, sentence } from "../words/plain.ts";
-import { cautionsTitle, lookedTitle, readinessTitle } from "../words/titles.ts";
+import { cautionsTitle, lookedTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
-
-/** What still stands between the bike and the road. */
-export function ReadinessPanel(props: {
-  appraisal: Appraisal;
-  names: Names;
-  /** Id of the find: each check leads to its card on the stand. Null where it is not in this browser. */
-  find: string | null;
-}) {
-  const { appraisal, names, find } = props;
-  const { blocking, owed } = appraisal.readiness;
-  return (
-    <section class="panel" aria-labelledby="ready-title">
-      <h2 id="ready-title">{readinessTitle(appraisal)}</h2>
-      <NameList title="To cure before anyone rides it" ids={blocking} names={names} find={find} />
-      <NameList
-        title="Looks owed before it is sold as rideable"
-        ids={owed}
-        names={names}
-        find={find}
-        folded={owed.length > 6}
-        note={
-          <>
-            <Term of="owed">Owed</Term>: no fault is known there, but nobody has looked.
-          </>
-        }
-      />
-      {appraisal.readiness.ready && <p class="small">{FIND_TEXTS.notCertified}</p>}
-    </section>
-  );
-}
-
-function NameList(props: {
-  title: string;
-  ids: readonly string[];
-  names: Names;
-  find: string | null;
-  folded?: boolean;
-  note?: ComponentChildren;
-}) {
-  const { title, ids, names, find, folded, note } = props;
-  if (ids.length === 0) return null;
-  const list = (
-    <>
-      {note !== undefined && <p class="small">{note}</p>}
-      <ul class="bullets">
-        {ids.map((id) => (
-          <li key={id}>
-            {find === null ? names.check(id) : <a href={standAt(find, id)}>{names.check(id)}</a>}
-          </li>
-        ))}
-      </ul>
-    </>
-  );
-  if (folded !== true) {
-    return (
-      <>
-        <h3>{title}</h3>
-        {list}
-      </>
-    );
-  }
-  return (
-    <details>
-      <summary>
-        {title} ({ids.length})
-      </summary>
-      {list}
-    </details>
-  );
-}
 
 /** Hard cautions open, soft ones folded with their count. */
 export function CautionsPanel({ appraisal }: { appraisal: Appraisal }) {

@@ -1,5 +1,6 @@
 import type { Appraisal } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
+import { readyRows } from "../words/ready.ts";
 import { beforeRiding, FINAL_CHECK, SCREENS } from "../words/sheets.ts";
 import { Box } from "./Box.tsx";
 
@@ -7,13 +8,17 @@ import { Box } from "./Box.tsx";
 export function Readiness({ appraisal, names }: { appraisal: Appraisal; names: Names }) {
   const { readiness, looked } = appraisal;
   const owed = readiness.owed.filter((id) => !readiness.blocking.includes(id));
+  const { ride } = readyRows(readiness, names.isPaper);
   return (
     <div class="readiness">
       <h2>Before anyone rides it</h2>
-      <p>{beforeRiding(readiness, looked.applicable - looked.made)}</p>
+      <p>{beforeRiding({ ...readiness, blocking: ride.blocking }, looked.applicable - looked.made)}</p>
       <ul class="boxlist one">
         {readiness.blocking.map((id) => (
-          <Line key={id} text={`${names.check(id)}: cured and looked at again`} />
+          <Line
+            key={id}
+            text={`${names.check(id)}: ${names.isPaper(id) ? "not to be sold while it stands" : "cured and looked at again"}`}
+          />
         ))}
         {owed.map((id) => (
           <Line key={id} text={`${names.check(id)}: looked at`} />

@@ -25,7 +25,7 @@ export function Ready(props: ReadyProps) {
   const rows = readyRows(appraisal.readiness, names.isPaper);
   return (
     <section class="panel ready" id="ready" aria-labelledby="ready-title">
-      <h2 id="ready-title">{readinessTitle(appraisal)}</h2>
+      <h2 id="ready-title">{readinessTitle(appraisal, names.isPaper)}</h2>
       <List {...props} title={READY_TITLES.ride} blocking={rows.ride.blocking} owed={rows.ride.owed} />
       <List {...props} title={READY_TITLES.sale} blocking={rows.sale.blocking} owed={rows.sale.owed} />
       {appraisal.readiness.ready && <p class="small">{FIND_TEXTS.notCertified}</p>}

@@ -1,8 +1,9 @@
 import type { Appraisal, Reference } from "../api/types.ts";
 import { outOf } from "./chance.ts";
-import { capital, counted, listed, uncapital } from "./count.ts";
+import { capital, listed, uncapital } from "./count.ts";
 import { money } from "./money.ts";
 import { levelWords } from "./plain.ts";
+import { readyCounts } from "./ready.ts";
 import { minutes } from "./time.ts";
 
 /** A figure in bold with what stands beside it. */
@@ -42,15 +43,13 @@ export function riskSaid(p10: number, currency: string): Said {
 export function owedSaid(
   { blocking, owed }: Appraisal["readiness"],
   nameOf: (check: string) => string,
+  isPaper: (check: string) => boolean,
 ): Said {
-  const counts = [
-    blocking.length > 0 ? `${counted(blocking.length, "fault")} to cure` : "",
-    owed.length > 0 ? `${counted(owed.length, "look")} owed` : "",
-  ].filter((part) => part !== "");
+  const counts = readyCounts({ blocking, owed }, isPaper);
   const names = [...new Set([...blocking, ...owed])].map((id) => uncapital(nameOf(id)));
   const more = names.length - NAMED;
   const told = more > 0 ? [...names.slice(0, NAMED), `${more} more`] : names;
-  return { strong: capital(counts.join(", ") || "nothing blocks, no look owed"), rest: listed(told) };
+  return { strong: capital(counts || "nothing blocks, no look owed"), rest: listed(told) };
 }
 
 /** The biggest unknown and what to do about it: the test worth more than deciding now, else the likeliest fault nobody looked for. */

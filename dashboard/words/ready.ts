@@ -1,5 +1,5 @@
 import type { Appraisal, Check, PlannedOperation } from "../api/types.ts";
-import { listed, uncapital } from "./count.ts";
+import { counted, listed, uncapital } from "./count.ts";
 import { minutes } from "./time.ts";
 
 /** Faults to cure and looks owed, by check. */
@@ -10,7 +10,7 @@ export interface ReadyRows {
 
 /** What must be cleared before riding, and what before selling: papers bear on the sale alone. */
 export function readyRows(
-  { blocking, owed }: Appraisal["readiness"],
+  { blocking, owed }: Pick<Appraisal["readiness"], "blocking" | "owed">,
   isPaper: (check: string) => boolean,
 ): { readonly ride: ReadyRows; readonly sale: ReadyRows } {
   const part = (papers: boolean) => ({
@@ -24,6 +24,23 @@ export const READY_TITLES = {
   ride: "Before anyone rides it",
   sale: "Before you sell it",
 } as const;
+
+/** Over what blocks the ride, what blocks the sale, and the looks owed. */
+export const READY_PARTS = { ride: "To cure", sale: "Forbids a sale", owed: "Looks owed" } as const;
+
+/** "two faults to cure, papers that forbid a sale, three looks owed"; empty where nothing stands. Of papers no work clears what blocks: it is no fault to cure. */
+export function readyCounts(
+  { blocking, owed }: Pick<Appraisal["readiness"], "blocking" | "owed">,
+  isPaper: (check: string) => boolean,
+): string {
+  const faults = blocking.filter((id) => !isPaper(id)).length;
+  const parts = [
+    faults > 0 ? `${counted(faults, "fault")} to cure` : "",
+    blocking.some(isPaper) ? "papers that forbid a sale" : "",
+    owed.length > 0 ? `${counted(owed.length, "look")} owed` : "",
+  ];
+  return parts.filter((part) => part !== "").join(", ");
+}
 
 /**
  * What to do about a fault that blocks: "To do: new brake cables, test brakes.", "Done: new brake cables. Look again before

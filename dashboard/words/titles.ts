@@ -3,6 +3,7 @@ import { lastHours } from "./addedHours.ts";
 import { capital, count, counted, uncapital } from "./count.ts";
 import { COURSE_WORDS } from "./course.ts";
 import { money } from "./money.ts";
+import { readyCounts, readyRows } from "./ready.ts";
 import { bareHours } from "./time.ts";
 
 /** Dots below nought among the 20 outcomes of a course. */
@@ -74,14 +75,18 @@ export function lookedTitle({ looked, findings }: Pick<Appraisal, "looked" | "fi
   return `No fault found in ${sound} of ${looked.made} checks made${rest}`;
 }
 
-/** "Not roadworthy yet: two faults block, three looks owed". */
-export function readinessTitle({ readiness }: Pick<Appraisal, "readiness">): string {
+/**
+ * "Not roadworthy yet: two faults to cure, three looks owed"; "Not to be sold yet: papers that forbid a sale" where papers
+ * alone stand.
+ */
+export function readinessTitle(
+  { readiness }: Pick<Appraisal, "readiness">,
+  isPaper: (check: string) => boolean,
+): string {
   if (readiness.ready) return "No fault that blocks riding was found, and no look is owed";
-  const parts = [
-    readiness.blocking.length > 0 ? `${counted(readiness.blocking.length, "fault")} to cure` : "",
-    readiness.owed.length > 0 ? `${counted(readiness.owed.length, "look")} owed` : "",
-  ].filter((part) => part !== "");
-  return `Not roadworthy yet: ${parts.join(", ")}`;
+  const { ride } = readyRows(readiness, isPaper);
+  const lead = ride.blocking.length + ride.owed.length > 0 ? "Not roadworthy yet" : "Not to be sold yet";
+  return `${lead}: ${readyCounts(readiness, isPaper)}`;
 }
 
 /** "One hard caution, four to bear in mind". */

@@ -27,7 +27,11 @@ test("risk is the low end of the margin", () => {
 describe("what is owed before riding or selling", () => {
   test("is counted, and the first three named, faults before looks", () => {
     expect(
-      owedSaid({ ready: false, blocking: ["A"], owed: ["B", "C", "D", "E"] }, (id) => `Part ${id}`),
+      owedSaid(
+        { ready: false, blocking: ["A"], owed: ["B", "C", "D", "E"] },
+        (id) => `Part ${id}`,
+        () => false,
+      ),
     ).toEqual({
       strong: "One fault to cure, four looks owed",
       rest: "part A, part B, part C and 2 more",
@@ -35,7 +39,7 @@ describe("what is owed before riding or selling", () => {
   });
 
   test("may be nothing", () => {
-    expect(owedSaid({ ready: true, blocking: [], owed: [] }, nameOf)).toEqual({
+    expect(owedSaid({ ready: true, blocking: [], owed: [] }, nameOf, () => false)).toEqual({
       strong: "Nothing blocks, no look owed",
       rest: "",
     });

@@ -60,7 +60,7 @@ describe("work and readiness", () => {
 
   test("papers bear on the sale, all else on the ride", () => {
     const rows = readyRows(
-      { ready: false, blocking: ["chain", "serial"], owed: ["ownership", "headset"] },
+      { blocking: ["chain", "serial"], owed: ["ownership", "headset"] },
       (id) => id === "serial" || id === "ownership",
     );
     expect(rows).toEqual({

@@ -90,12 +90,19 @@ describe("titles of what was seen", () => {
   });
 
   test("say what keeps it off the road, and never that it is sound", () => {
-    const readiness = { ready: false, blocking: ["a", "b"], owed: ["c"] };
-    expect(readinessTitle(appraisal({ readiness }))).toBe(
-      "Not roadworthy yet: two faults to cure, one look owed",
+    const title = (blocking: string[], owed: string[], papers: string[] = []) =>
+      readinessTitle(
+        appraisal({ readiness: { ready: blocking.length + owed.length === 0, blocking, owed } }),
+        (id) => papers.includes(id),
+      );
+    expect(title(["a", "b"], ["c"])).toBe("Not roadworthy yet: two faults to cure, one look owed");
+    expect(title([], [])).toBe("No fault that blocks riding was found, and no look is owed");
+    // Papers are cured by no work, and stop no ride.
+    expect(title(["a", "b"], ["c"], ["b"])).toBe(
+      "Not roadworthy yet: one fault to cure, papers that forbid a sale, one look owed",
     );
-    expect(readinessTitle(appraisal({ readiness: { ready: true, blocking: [], owed: [] } }))).toBe(
-      "No fault that blocks riding was found, and no look is owed",
+    expect(title(["b"], ["c"], ["b", "c"])).toBe(
+      "Not to be sold yet: papers that forbid a sale, one look owed",
     );
   });
 
