@@ -3,8 +3,10 @@ import type { Fault } from "../api/fault.ts";
 import type { Appraisal } from "../api/types.ts";
 import { hardlyLooked, standing } from "../courses/standing.ts";
 import { RateBar } from "../find/RateBar.tsx";
+import { Spoken } from "../parts/Spoken.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
+import { WORKING } from "../words/common.ts";
 import { capital } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { money, roundMoney } from "../words/money.ts";
@@ -21,8 +23,6 @@ interface VerdictBarProps {
   /** How many of the four picks are still open. */
   readonly open: number;
 }
-
-const SPEAK_MS = 500;
 
 /** The answer so far, always in sight at the foot: verdict, rate with its range, and the most to offer. */
 export function VerdictBar(props: VerdictBarProps) {
@@ -41,15 +41,14 @@ export function VerdictBar(props: VerdictBarProps) {
         {appraisal === null ? <Waiting {...props} /> : <Answered {...props} appraisal={appraisal} />}
         {fault !== null && <p class="footfault">{faultLine(fault)}</p>}
       </div>
-      <Spoken appraisal={appraisal} />
+      <Spoken text={spokenWords(appraisal)} silenced={stop} />
     </section>
   );
 }
 
 function Waiting({ open, status, fault }: VerdictBarProps) {
   if (fault !== null) return null;
-  const text =
-    status === "slow" ? "Working it out" : open === 0 ? "\u00a0" : `${capital(picksLeft(open))} to go`;
+  const text = status === "slow" ? WORKING : open === 0 ? "\u00a0" : `${capital(picksLeft(open))} to go`;
   return (
     <p class="v" role="status">
       {text}
@@ -79,7 +78,7 @@ function Answered(props: VerdictBarProps & { appraisal: Appraisal }) {
       <div>
         <p class="v">
           <CourseSign course={decision.course} />
-          {status === "slow" ? "Working it out" : advice(appraisal, { called: "it" })}
+          {status === "slow" ? WORKING : advice(appraisal, { called: "it" })}
         </p>
         {figures !== null && (
           <p class="small">
@@ -125,27 +124,14 @@ function Most({ most, currency }: { most: number | null; currency: string }) {
   );
 }
 
-/** Speaks verdict and offer once, shortly after the last answer. */
-function Spoken({ appraisal }: { appraisal: Appraisal | null }) {
-  const [text, setText] = useState("");
-  useEffect(() => {
-    if (appraisal === null) return;
-    // A figure from before a stop is gone at once, not half a second later.
-    if (appraisal.decision.stop !== null) setText("");
-    const most = appraisal.decision.walkAwayPrice;
-    const offer = most === null ? "" : ` Most to offer: ${money(most, appraisal.currency)}.`;
-    const reason = appraisal.decision.stop === null ? "" : `: ${stopReason(appraisal)}`;
-    const timer = setTimeout(
-      () => setText(`${advice(appraisal, { called: "it" })}${reason}.${offer}`),
-      SPEAK_MS,
-    );
-    return () => clearTimeout(timer);
-  }, [appraisal]);
-  return (
-    <p class="sr" aria-live="polite">
-      {text}
-    </p>
-  );
+/** Verdict and offer in a sentence each; null before there is an answer. */
+function spokenWords(appraisal: Appraisal | null): string | null {
+  if (appraisal === null) return null;
+  const { currency, decision } = appraisal;
+  const reason = decision.stop === null ? "" : `: ${stopReason(appraisal)}`;
+  const most = decision.walkAwayPrice;
+  const offer = most === null ? "" : ` Most to offer: ${money(most, currency)}.`;
+  return `${advice(appraisal, { called: "it" })}${reason}.${offer}`;
 }
 
 function faultLine(fault: Fault): string {

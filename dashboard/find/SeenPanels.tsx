@@ -1,5 +1,5 @@
 import type { Appraisal, ReportedFinding } from "../api/types.ts";
-import { Warning } from "../signs/Warning.tsx";
+import { Cautions } from "../signs/Cautions.tsx";
 import { listed, uncapital } from "../words/count.ts";
 import { plain, sentence } from "../words/plain.ts";
 import { cautionsTitle, lookedTitle } from "../words/titles.ts";
@@ -13,27 +13,13 @@ export function CautionsPanel({ appraisal }: { appraisal: Appraisal }) {
   return (
     <section class="panel" aria-labelledby="cautions-title">
       <h2 id="cautions-title">{cautionsTitle(cautions)}</h2>
-      <div class="warnings">
-        {hard.map((caution) => (
-          <Warning key={caution.id} kind="stop">
-            <b>{sentence(caution.title)}</b> {caution.text}
-            <p class="because">{sentence(caution.because)}</p>
-          </Warning>
-        ))}
-      </div>
+      <Cautions cautions={hard} />
       {soft.length > 0 && (
         <details>
           <summary>
             {hard.length > 0 ? "Also bear in mind" : "Bear in mind"} ({soft.length})
           </summary>
-          <div class="warnings">
-            {soft.map((caution) => (
-              <Warning key={caution.id} kind="mind">
-                <b>{sentence(caution.title)}</b> {caution.text}
-                <p class="because">{sentence(caution.because)}</p>
-              </Warning>
-            ))}
-          </div>
+          <Cautions cautions={soft} />
         </details>
       )}
     </section>

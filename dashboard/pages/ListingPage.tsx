@@ -20,6 +20,7 @@ import { vocabulary } from "../state/ownPrices.ts";
 import { reference } from "../state/reference.ts";
 import { route } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
+import { WORKING } from "../words/common.ts";
 import { money } from "../words/money.ts";
 import { refusal } from "../words/refusal.ts";
 import { saleTitle } from "../words/sale.ts";
@@ -58,7 +59,7 @@ function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
   const at = `/finds/${encodeURIComponent(find.id)}`;
   const title =
     answer === null
-      ? "Working it out"
+      ? WORKING
       : value === null || state === undefined
         ? verdict(answer, hourlyGoal, { called: find.called, price, nameOf: namesIn(known).any })
         : saleTitle(value, state, answer.currency);
@@ -79,7 +80,7 @@ function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
         </p>
       )}
       <p class="working" role="status">
-        {asking.status.value === "slow" ? "Working it out" : ""}
+        {asking.status.value === "slow" ? WORKING : ""}
       </p>
       {fault !== null && (
         <Trouble fault={fault} again={asking.again} say={(field) => refusal(field, known.checks)} />

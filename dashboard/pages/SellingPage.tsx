@@ -12,6 +12,7 @@ import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { route } from "../state/route.ts";
 import { ALONE, aloneFind, sellingTerms } from "../state/selling.ts";
+import { WORKING } from "../words/common.ts";
 import { Unknown } from "./findStates.tsx";
 import "../style/together.css";
 import "../style/sale.css";
@@ -42,7 +43,7 @@ export function SellingPage() {
 function Waiting() {
   return (
     <main class="page" id="main">
-      <Heading title="Selling">Working it out</Heading>
+      <Heading title="Selling">{WORKING}</Heading>
     </main>
   );
 }

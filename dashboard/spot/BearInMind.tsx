@@ -1,7 +1,6 @@
 import { useRef } from "preact/hooks";
 import type { Appraisal } from "../api/types.ts";
-import { Warning } from "../signs/Warning.tsx";
-import { sentence } from "../words/plain.ts";
+import { Cautions } from "../signs/Cautions.tsx";
 
 /**
  * The cautions that stand: soft ones that the last answer raised are open until the next, the others folded with their count.
@@ -21,7 +20,7 @@ export function BearInMind({ appraisal, at }: { appraisal: Appraisal; at: number
   const sorted = [...folded].sort((a, b) => Number(b.kind === "hard") - Number(a.kind === "hard"));
   return (
     <div class="mindful">
-      {fresh.length > 0 && <Cautions cautions={fresh} />}
+      <Cautions cautions={fresh} />
       {sorted.length > 0 && (
         <details>
           <summary>Bear in mind ({sorted.length})</summary>
@@ -33,17 +32,3 @@ export function BearInMind({ appraisal, at }: { appraisal: Appraisal; at: number
 }
 
 type Caution = Appraisal["cautions"][number];
-
-/** Cautions as blocks, hard ones in the colour of a stop. */
-export function Cautions({ cautions }: { cautions: readonly Caution[] }) {
-  return (
-    <div class="warnings">
-      {cautions.map(({ id, kind, title, text, because }) => (
-        <Warning key={id} kind={kind === "hard" ? "stop" : "mind"}>
-          <b>{sentence(title)}</b> {text}
-          <p class="because">{sentence(because)}</p>
-        </Warning>
-      ))}
-    </div>
-  );
-}

@@ -1,8 +1,8 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { Appraisal, Reference } from "../api/types.ts";
+import { Cautions } from "../signs/Cautions.tsx";
 import { capital } from "../words/count.ts";
 import { askWords } from "../words/spotLooks.ts";
-import { Cautions } from "./BearInMind.tsx";
 import { seenWords } from "./told.ts";
 import type { LookStep } from "./trail.ts";
 import type { Looking } from "./useLooking.ts";

@@ -5,6 +5,7 @@ import type { FindAsking } from "../state/finds.ts";
 import { ownFinds } from "../state/finds.ts";
 import { handling } from "../state/handling.ts";
 import { termsOf } from "../state/terms.ts";
+import { WORKING } from "../words/common.ts";
 import { BearInMind } from "./BearInMind.tsx";
 import { CautionCard } from "./CautionCard.tsx";
 import { EndPanel } from "./EndPanel.tsx";
@@ -68,7 +69,7 @@ export function Looks(props: StageProps & { asking: FindAsking }) {
             <SpotTrouble asking={asking} known={known} look={sight === "card" ? look : null} />
             {sight === "waiting" && (
               <p class="working" role="status">
-                {asking.status.value === "slow" ? "Working it out" : ""}
+                {asking.status.value === "slow" ? WORKING : ""}
               </p>
             )}
             {sight === "stopped" && appraisal !== null && <StoppedCard appraisal={appraisal} own={own} />}

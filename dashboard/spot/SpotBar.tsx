@@ -1,8 +1,8 @@
-import { useEffect, useState } from "preact/hooks";
 import type { Fault } from "../api/fault.ts";
 import type { Appraisal } from "../api/types.ts";
 import { hardlyLooked, standing } from "../courses/standing.ts";
 import { RateBar } from "../find/RateBar.tsx";
+import { Spoken } from "../parts/Spoken.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
 import type { FindAsking } from "../state/finds.ts";
@@ -51,7 +51,7 @@ export function SpotBar(props: SpotBarProps) {
         )}
         {fault !== null && <p class="footfault">{faultWords(fault)}</p>}
       </div>
-      <Spoken {...props} appraisal={appraisal} />
+      <Spoken text={spokenWords(props, appraisal)} silenced={isStopped} />
     </section>
   );
 }
@@ -92,32 +92,15 @@ function Answered(props: SpotBarProps & { appraisal: Appraisal; isSlow: boolean 
   );
 }
 
-const SPEAK_MS = 500;
-
-/** Speaks what was found, the verdict and the offer once, shortly after the last answer. */
-function Spoken(props: SpotBarProps & { appraisal: Appraisal | null }) {
-  const { appraisal, found, last, decided } = props;
-  const [text, setText] = useState("");
-  const words = appraisal === null ? null : barWords(appraisal, props);
-  const most = appraisal?.decision.walkAwayPrice ?? null;
-  const moved = appraisal === null || last === null ? null : offerWords(last, appraisal.currency);
-  const offer =
-    moved ??
-    (appraisal === null || most === null ? "" : `Most to offer: ${money(most, appraisal.currency)}.`);
-  const sentence =
-    words === null ? "" : [found, `${words.title}.`, offer].filter((one) => one !== "").join(" ");
-  const isStopped = appraisal !== null && appraisal.decision.stop !== null;
-  useEffect(() => {
-    // A figure from before a stop is gone at once, not half a second later.
-    if (isStopped) setText("");
-    const timer = setTimeout(() => setText(sentence), SPEAK_MS);
-    return () => clearTimeout(timer);
-  }, [sentence, isStopped, decided]);
-  return (
-    <p class="sr" aria-live="polite">
-      {text}
-    </p>
-  );
+/** What was found, the verdict and the offer; empty before there is an answer. */
+function spokenWords(props: SpotBarProps, appraisal: Appraisal | null): string {
+  if (appraisal === null) return "";
+  const { found, last } = props;
+  const { currency, decision } = appraisal;
+  const most = decision.walkAwayPrice;
+  const moved = last === null ? null : offerWords(last, currency);
+  const offer = moved ?? (most === null ? "" : `Most to offer: ${money(most, currency)}.`);
+  return [found, `${barWords(appraisal, props).title}.`, offer].filter((one) => one !== "").join(" ");
 }
 
 function faultWords(fault: Fault): string {

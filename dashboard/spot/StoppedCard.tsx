@@ -1,9 +1,9 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { Appraisal } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
+import { Cautions } from "../signs/Cautions.tsx";
 import { capital } from "../words/count.ts";
 import { stopReason } from "../words/verdict.ts";
-import { Cautions } from "./BearInMind.tsx";
 
 /** Everything stops: the reason, the cautions, and the ways out. No money is shown. */
 export function StoppedCard({ appraisal, own }: { appraisal: Appraisal; own: OwnFind }) {

@@ -1,6 +1,5 @@
 import type { RaisedCaution } from "../api/types.ts";
-import { Warning } from "../signs/Warning.tsx";
-import { sentence } from "../words/plain.ts";
+import { Cautions } from "../signs/Cautions.tsx";
 
 /** The cautions that bear on a check or a job, where it stands: hard ones open, soft ones folded with their count. */
 export function CautionsAt({ cautions }: { cautions: readonly RaisedCaution[] }) {
@@ -8,32 +7,14 @@ export function CautionsAt({ cautions }: { cautions: readonly RaisedCaution[] })
   const soft = cautions.filter(({ kind }) => kind === "soft");
   return (
     <>
-      {hard.length > 0 && (
-        <div class="warnings">
-          {hard.map((caution) => (
-            <Told key={caution.id} caution={caution} />
-          ))}
-        </div>
-      )}
+      <Cautions cautions={hard} atCause />
       {soft.length > 0 && (
         <details>
           <summary>Bear in mind ({soft.length})</summary>
-          <div class="warnings">
-            {soft.map((caution) => (
-              <Told key={caution.id} caution={caution} />
-            ))}
-          </div>
+          <Cautions cautions={soft} atCause />
         </details>
       )}
     </>
-  );
-}
-
-function Told({ caution: { kind, title, text } }: { caution: RaisedCaution }) {
-  return (
-    <Warning kind={kind === "hard" ? "stop" : "mind"}>
-      <b>{sentence(title)}</b> {text}
-    </Warning>
   );
 }
 
