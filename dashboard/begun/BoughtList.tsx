@@ -4,6 +4,7 @@ import { type Fault, messagesAt } from "../api/fault.ts";
 import type { BoughtPart } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { capital } from "../words/count.ts";
+import { FIGURE_NAMES } from "../words/fields.ts";
 import { figure } from "../words/figure.ts";
 import { billed, currencySign } from "../words/money.ts";
 import { type ThingRow, thingRows } from "./rows.ts";
@@ -72,13 +73,13 @@ function Thing({ row, currency, wrong, onBought }: ThingProps) {
       {bought !== null && (
         <div class="fields">
           <NumberField
-            label={`How much${unit === "each" ? "" : `, ${unit}`}: ${name}`}
+            label={`${FIGURE_NAMES["/find/soFar/bought/*/quantity"]}${unit === "each" ? "" : `, ${unit}`}: ${name}`}
             value={bought.quantity}
             onValue={(quantity) => quantity !== undefined && onBought({ ...bought, quantity })}
             messages={wrong("quantity")}
           />
           <NumberField
-            label={`Worth again, one: ${name}`}
+            label={`${FIGURE_NAMES["/find/soFar/bought/*/reuseValue"]}: ${name}`}
             value={bought.reuseValue}
             onValue={(value) => onBought({ ...bought, reuseValue: value ?? 0 })}
             before={currencySign(currency)}

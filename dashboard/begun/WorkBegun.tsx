@@ -6,7 +6,9 @@ import type { Appraisal, CourseOutcome, Reference } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { ownFinds } from "../state/finds.ts";
+import { FIGURE_NAMES } from "../words/fields.ts";
 import { currencySign } from "../words/money.ts";
+import { inHours as refusedInHours } from "../words/refusal.ts";
 import { begunWords, spentWords } from "../words/soFar.ts";
 import { BoughtList } from "./BoughtList.tsx";
 import { JobList } from "./JobList.tsx";
@@ -49,7 +51,7 @@ function Begun({ own, known, appraisal, course, fault }: WorkBegunProps & { own:
       </p>
       <div class="fields">
         <NumberField
-          label="Money spent"
+          label={FIGURE_NAMES["/find/soFar/money"]}
           value={soFar.money}
           onValue={(value) => change(withSpent(soFar, "money", value))}
           before={currencySign(known.currency)}
@@ -57,13 +59,13 @@ function Begun({ own, known, appraisal, course, fault }: WorkBegunProps & { own:
           hint="Parts and services so far, the price of the bike apart."
         />
         <NumberField
-          label="Hours spent"
+          label={FIGURE_NAMES["/find/soFar/minutes"]}
           value={soFar.minutes === undefined ? undefined : inHours(soFar.minutes)}
           onValue={(value) =>
             change(withSpent(soFar, "minutes", value === undefined ? undefined : value * 60))
           }
           unit="h"
-          messages={messagesAt(fault, "/find/soFar/minutes")}
+          messages={messagesAt(fault, "/find/soFar/minutes").map(refusedInHours)}
         />
       </div>
       <p class="small" role="status">

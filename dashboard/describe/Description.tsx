@@ -5,7 +5,7 @@ import type { AttributeName, Reference } from "../api/types.ts";
 import { NumberField, Wrong } from "../parts/NumberField.tsx";
 import { Choose, Picks } from "../parts/Picks.tsx";
 import { counted } from "../words/count.ts";
-import { DESIRABILITY, FIELD_NAMES, MONTHS, ORIGINALITY } from "../words/fields.ts";
+import { DESIRABILITY, FIELD_NAMES, FIGURE_NAMES, MONTHS, ORIGINALITY } from "../words/fields.ts";
 import { currencySign } from "../words/money.ts";
 
 export interface DescribeProps {
@@ -43,7 +43,7 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
       <h2 id="price-title">What do they ask?</h2>
       <div class="fields">
         <NumberField
-          label="Asking price, or what you paid"
+          label={FIGURE_NAMES["/find/purchase/price"]}
           value={answers.price}
           onValue={(value) => onAnswers(withAnswer(answers, "price", value))}
           before={currencySign(known.currency)}
@@ -64,7 +64,7 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
           <Wrong id="paid-wrong" messages={wrong} />
         </div>
         <NumberField
-          label="Fetching it, there and back"
+          label={FIGURE_NAMES["/find/purchase/travelMinutes"]}
           value={answers.travelMinutes}
           onValue={(value) => onAnswers(withAnswer(answers, "travelMinutes", value))}
           unit="min"
@@ -72,7 +72,7 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
           hint="Counts as your time."
         />
         <NumberField
-          label="What fetching it costs"
+          label={FIGURE_NAMES["/find/purchase/travelCost"]}
           value={answers.travelCost}
           onValue={(value) => onAnswers(withAnswer(answers, "travelCost", value))}
           before={currencySign(known.currency)}
@@ -150,7 +150,7 @@ export function FurtherDetails(props: DescribeProps) {
           <Attribute key={name} name={name} {...props} />
         ))}
         <NumberField
-          label="Sprockets at the back"
+          label={FIGURE_NAMES["/find/rearSprockets"]}
           value={answers.rearSprockets}
           onValue={(value) => onAnswers(withAnswer(answers, "rearSprockets", value))}
           messages={messagesAt(fault, "/find/rearSprockets")}

@@ -1,4 +1,5 @@
 import { useEffect, useId, useState } from "preact/hooks";
+import { atField } from "../words/atField.ts";
 import { figure } from "../words/figure.ts";
 import { readNumber, typedNumber } from "../words/readNumber.ts";
 
@@ -36,7 +37,10 @@ export function NumberField(props: NumberFieldProps) {
     if (number !== null) onValue(number);
   };
   const by = (change: number) => type(typedNumber(Math.round(((value ?? 0) + change) * 100) / 100));
-  const wrong = read === null ? [`This is no number. Write it like ${figure(43.5, 1)}.`] : messages;
+  const wrong =
+    read === null
+      ? [`This is no number. Write it like ${figure(43.5, 1)}.`]
+      : messages.map((message) => atField(label, message));
   const described = [hint === undefined ? "" : `${id}-hint`, wrong.length > 0 ? `${id}-wrong` : ""]
     .join(" ")
     .trim();

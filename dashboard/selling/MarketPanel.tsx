@@ -4,8 +4,9 @@ import type { SellingPlan } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { Choose } from "../parts/Picks.tsx";
 import { sellingTerms } from "../state/selling.ts";
-import { MONTHS } from "../words/fields.ts";
+import { FIGURE_NAMES, MONTHS } from "../words/fields.ts";
 import { currencySign } from "../words/money.ts";
+import { inPercent } from "../words/refusal.ts";
 import { marketHints } from "../words/sellingMarket.ts";
 import type { BikeTerms, SellerTerms } from "./terms.ts";
 
@@ -34,7 +35,7 @@ export function MarketPanel({ id, seller, bike, month, plan, currency, fault }: 
       </p>
       <div class="fields">
         <NumberField
-          label="Weeks until it must be gone"
+          label={FIGURE_NAMES["/market/weeks"]}
           value={seller.weeks}
           onValue={(value) => putSeller("weeks", value)}
           unit="weeks"
@@ -42,7 +43,7 @@ export function MarketPanel({ id, seller, bike, month, plan, currency, fault }: 
           messages={messagesAt(fault, "/market/weeks")}
         />
         <NumberField
-          label="What keeping it costs a week"
+          label={FIGURE_NAMES["/market/storagePerWeek"]}
           value={seller.storagePerWeek}
           onValue={(value) => putSeller("storagePerWeek", value)}
           before={sign}
@@ -51,7 +52,7 @@ export function MarketPanel({ id, seller, bike, month, plan, currency, fault }: 
           messages={messagesAt(fault, "/market/storagePerWeek")}
         />
         <NumberField
-          label="Buyers who come a week"
+          label={FIGURE_NAMES["/market/arrivalsPerWeek"]}
           value={bike.arrivalsPerWeek}
           onValue={(value) => putBike(id, "arrivalsPerWeek", value)}
           unit="a week"
@@ -59,14 +60,14 @@ export function MarketPanel({ id, seller, bike, month, plan, currency, fault }: 
           messages={messagesAt(fault, "/market/arrivalsPerWeek")}
         />
         <Percent
-          label="What buyers talk off"
+          label={FIGURE_NAMES["/market/haggling"]}
           share={seller.haggling}
           onShare={(value) => putSeller("haggling", value)}
           hint={hints.haggling}
           messages={messagesAt(fault, "/market/haggling")}
         />
         <NumberField
-          label="What it brings if it has not sold by then"
+          label={FIGURE_NAMES["/market/fallback"]}
           value={bike.fallback}
           onValue={(value) => putBike(id, "fallback", value)}
           before={sign}
@@ -103,7 +104,7 @@ function Percent(props: {
       onValue={(percent) => onShare(percent === undefined ? undefined : percent / 100)}
       unit="%"
       hint={hint}
-      messages={messages}
+      messages={messages.map(inPercent)}
     />
   );
 }

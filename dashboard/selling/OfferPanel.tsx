@@ -3,6 +3,7 @@ import { messagesAt } from "../api/fault.ts";
 import type { SellingPlan } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { Choose } from "../parts/Picks.tsx";
+import { FIGURE_NAMES } from "../words/fields.ts";
 import { currencySign } from "../words/money.ts";
 import { offerWords } from "../words/sellingOffer.ts";
 import type { OfferMade } from "./body.ts";
@@ -26,7 +27,7 @@ export function OfferPanel({ plan, entry, answered, fault }: OfferPanelProps) {
       <h2 id="offer-title">Has somebody made an offer?</h2>
       <div class="fields">
         <NumberField
-          label="An offer of"
+          label={FIGURE_NAMES["/offer/amount"]}
           value={amount}
           onValue={putAmount}
           before={currencySign(currency)}

@@ -28,6 +28,24 @@ export const FIELD_NAMES: Readonly<Record<AttributeName, string>> = {
   fixedGear: "Fixed gear",
 };
 
+/** What a figure that is typed is called, by where it stands in a question (RFC 6901; "*" for a place in a list). */
+export const FIGURE_NAMES = {
+  "/find/purchase/price": "Asking price, or what you paid",
+  "/find/purchase/travelMinutes": "Fetching it, there and back",
+  "/find/purchase/travelCost": "What fetching it costs",
+  "/find/rearSprockets": "Sprockets at the back",
+  "/find/soFar/money": "Money spent",
+  "/find/soFar/minutes": "Hours spent",
+  "/find/soFar/bought/*/quantity": "How much",
+  "/find/soFar/bought/*/reuseValue": "Worth again, one",
+  "/market/weeks": "Weeks until it must be gone",
+  "/market/storagePerWeek": "What keeping it costs a week",
+  "/market/arrivalsPerWeek": "Buyers who come a week",
+  "/market/haggling": "What buyers talk off",
+  "/market/fallback": "What it brings if it has not sold by then",
+  "/offer/amount": "An offer of",
+} as const;
+
 export const MONTHS = [
   "January",
   "February",

@@ -1,7 +1,9 @@
 import type { FieldFault } from "../api/fault.ts";
 import type { AttributeName, Check, MeasuredInput } from "../api/types.ts";
+import { atField } from "./atField.ts";
 import { capital } from "./count.ts";
-import { FIELD_NAMES } from "./fields.ts";
+import { FIELD_NAMES, FIGURE_NAMES } from "./fields.ts";
+import { figure } from "./figure.ts";
 import { sentence } from "./plain.ts";
 
 /** A message about a measured input, with the input's label in place of its id. */
@@ -9,8 +11,32 @@ export function labelled(message: string, { id, label }: Pick<MeasuredInput, "id
   return message.startsWith(`${id} `) ? capital(`${label}${message.slice(id.length)}`) : message;
 }
 
+/** A message with its figures as they were typed, where the API takes them in another unit: 0.9 as 90 % by 100 and " %". */
+function inUnit(message: string, times: number, unit: string): string {
+  return message.replace(/\d+(?:\.\d+)?/g, (told) => `${figure(Number(told) * times, 2)}${unit}`);
+}
+
+/** The messages of a share that is typed in per cent, and of minutes typed in hours. */
+export const inPercent = (message: string) => inUnit(message, 100, " %");
+export const inHours = (message: string) => inUnit(message, 1 / 60, " h");
+
+/** Fields that are typed in another unit than the API takes. */
+const UNITS: Readonly<Record<string, (message: string) => string>> = {
+  "/market/haggling": inPercent,
+  "/find/soFar/minutes": inHours,
+};
+
+/** A figure that is typed, by its label; null for any other field. */
+function figureRefused(pointer: string, message: string): string | null {
+  const at = pointer.replace(/\/\d+(?=\/)/g, "/*");
+  const label = FIGURE_NAMES[at as keyof typeof FIGURE_NAMES] as string | undefined;
+  return label === undefined ? null : atField(label, UNITS[at]?.(message) ?? message);
+}
+
 /** A refused field by the name it has on the page: "Chain elongation. Length of 24 pitches requires at least 301.8 mm." */
 export function refusal({ pointer, message }: FieldFault, checks: readonly Check[]): string {
+  const typed = figureRefused(pointer, message);
+  if (typed !== null) return typed;
   const [part, name = "", ...rest] = pointer.split("/").slice(1);
   if (part === "observations") {
     const check = checks.find(({ id }) => id === name);
