@@ -1,9 +1,9 @@
 import { useState } from "preact/hooks";
 import type { Find } from "../finds/find.ts";
-import { askingOf, ownFinds } from "../state/finds.ts";
-import { go, standAt } from "../state/route.ts";
+import { standAt } from "../state/route.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { CopyButton } from "./CopyButton.tsx";
+import { RemoveSure } from "./RemoveSure.tsx";
 
 /** What can be done with a find of one's own. */
 export function OwnActions({ find }: { find: Find }) {
@@ -31,25 +31,5 @@ export function OwnActions({ find }: { find: Find }) {
       </div>
     );
   }
-  const remove = () => {
-    ownFinds.remove(id);
-    askingOf(id).stop();
-    go("/");
-  };
-  return (
-    <fieldset class="acts">
-      <legend class="sr">{FIND_TEXTS.removeSure}</legend>
-      <button type="button" class="btn" onClick={remove}>
-        {FIND_TEXTS.remove}
-      </button>
-      <button
-        type="button"
-        class="btn quiet"
-        ref={(button) => button?.focus()}
-        onClick={() => setSure(false)}
-      >
-        {FIND_TEXTS.keep}
-      </button>
-    </fieldset>
-  );
+  return <RemoveSure id={id} onKeep={() => setSure(false)} />;
 }

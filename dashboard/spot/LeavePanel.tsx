@@ -1,14 +1,11 @@
+import { useState } from "preact/hooks";
+import { RemoveSure } from "../find/RemoveSure.tsx";
 import type { OwnFind } from "../finds/own.ts";
-import { askingOf, ownFinds } from "../state/finds.ts";
-import { go } from "../state/route.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 
 /** Left where it is: what was seen is kept, or not. */
 export function LeavePanel({ own }: { own: OwnFind }) {
-  const remove = () => {
-    ownFinds.remove(own.id);
-    askingOf(own.id).stop();
-    go("/");
-  };
+  const [sure, setSure] = useState(false);
   return (
     <div class="ending">
       <p>What you saw is kept among the finds; they may come down yet.</p>
@@ -19,10 +16,18 @@ export function LeavePanel({ own }: { own: OwnFind }) {
         <a class="btn quiet" href="/spot">
           Look at another
         </a>
-        <button type="button" class="btn quiet" onClick={remove}>
-          Remove for good
-        </button>
+        {!sure && (
+          <button type="button" class="btn quiet" onClick={() => setSure(true)}>
+            Remove
+          </button>
+        )}
       </p>
+      {sure && (
+        <>
+          <p>{FIND_TEXTS.removeSure}</p>
+          <RemoveSure id={own.id} onKeep={() => setSure(false)} />
+        </>
+      )}
     </div>
   );
 }

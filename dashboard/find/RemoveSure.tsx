@@ -1,0 +1,23 @@
+import { askingOf, ownFinds } from "../state/finds.ts";
+import { go } from "../state/route.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
+
+/** Asks before a find of one's own is removed: there is no way back. The focus is on keeping it. */
+export function RemoveSure({ id, onKeep }: { id: string; onKeep: () => void }) {
+  const remove = () => {
+    ownFinds.remove(id);
+    askingOf(id).stop();
+    go("/");
+  };
+  return (
+    <fieldset class="acts">
+      <legend class="sr">{FIND_TEXTS.removeSure}</legend>
+      <button type="button" class="btn" onClick={remove}>
+        {FIND_TEXTS.remove}
+      </button>
+      <button type="button" class="btn quiet" ref={(button) => button?.focus()} onClick={onKeep}>
+        {FIND_TEXTS.keep}
+      </button>
+    </fieldset>
+  );
+}
