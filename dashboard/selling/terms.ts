@@ -49,8 +49,11 @@ export interface SellingTerms {
   putAlone(name: AttributeName, value: string | undefined): void;
 }
 
-/** Opens the shelf. What cannot be read is as at first. */
-export function openSellingTerms(place: Shelf): SellingTerms {
+/**
+ * Opens the shelf. What cannot be read is as at first.
+ * @param known ids of the finds there are: with the next change the terms of others are dropped
+ */
+export function openSellingTerms(place: Shelf, known: () => readonly string[]): SellingTerms {
   const found = place.read();
   const kept = signal(keptIn(typeof found === "object" ? found.value : undefined));
   const put = (change: Partial<SellingKept>) => {
@@ -62,7 +65,9 @@ export function openSellingTerms(place: Shelf): SellingTerms {
     putSeller: (key, value) => put({ seller: withField(kept.value.seller, key, value) }),
     putBike(id, key, value) {
       const { bikes } = kept.value;
-      put({ bikes: { ...bikes, [id]: withField(bikes[id] ?? {}, key, value) } });
+      const there = new Set(known());
+      const others = Object.entries(bikes).filter(([bike]) => there.has(bike));
+      put({ bikes: { ...Object.fromEntries(others), [id]: withField(bikes[id] ?? {}, key, value) } });
     },
     putAlone: (name, value) => put({ alone: withField(kept.value.alone, name, value) }),
   };

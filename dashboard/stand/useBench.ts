@@ -6,6 +6,7 @@ import type { Appraisal } from "../api/types.ts";
 import { copyOf } from "../finds/copy.ts";
 import type { Find } from "../finds/find.ts";
 import { askingOf, ownFinds } from "../state/finds.ts";
+import { knownIds } from "../state/knownIds.ts";
 import { rename, standAt } from "../state/route.ts";
 import { setUnsure, unsureOf } from "../state/unsure.ts";
 
@@ -103,12 +104,12 @@ export function useBench(find: Find): Bench {
           step,
         ),
       );
-      setUnsure(of, cannotTell);
+      setUnsure(of, cannotTell, knownIds());
     },
     undo() {
       if (last === null) return;
       setSteps(steps.filter((one) => isOwn(one) && one !== last));
-      setUnsure(keep(last.before.answers), last.before.unsure);
+      setUnsure(keep(last.before.answers), last.before.unsure, knownIds());
     },
   };
 }

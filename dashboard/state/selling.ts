@@ -4,21 +4,23 @@ import { bodyOf, withOwnPrices } from "../answers/body.ts";
 import { sellingPlan } from "../api/client.ts";
 import type { SellingBody, SellingPlan } from "../api/types.ts";
 import type { Find } from "../finds/find.ts";
+import { ALONE } from "../finds/own.ts";
 import { comparablesFor, partPricesOf } from "../ownPrices/comparables.ts";
 import { localDay } from "../ownPrices/days.ts";
 import { openSellingTerms } from "../selling/terms.ts";
 import { describedKind } from "../words/description.ts";
 import { type Asking, createAsking } from "./asking.ts";
 import { goal } from "./goal.ts";
+import { knownIds } from "./knownIds.ts";
 import { ownPrices, vocabulary } from "./ownPrices.ts";
 import { reference } from "./reference.ts";
 import { browserStore, shelf } from "./shelf.ts";
 
 /** Terms of selling, and the bicycle that is none of the finds: kept in this browser. */
-export const sellingTerms = openSellingTerms(shelf(browserStore(), "spokeworth.selling"));
-
-/** Stands for the id of the bicycle that is none of the finds. No find has it. */
-export const ALONE = "alone";
+export const sellingTerms = openSellingTerms(shelf(browserStore(), "spokeworth.selling"), () => [
+  ...knownIds(),
+  ALONE,
+]);
 
 /** The bicycle of which only kind, era, material and tier are known; null until all four are. */
 export const aloneFind = computed<Find | null>(() => {

@@ -24,8 +24,12 @@ export function unsureOf({ id, copyOf }: Pick<Find, "id" | "copyOf">): readonly 
   return kept[id] ?? (copyOf === undefined ? undefined : kept[copyOf]) ?? [];
 }
 
-/** Keeps which checks of a find could not be told; none is kept too, for a copy would else take its original's. */
-export function setUnsure(find: string, checks: readonly string[]): void {
-  unsure.value = { ...unsure.value, [find]: checks };
+/**
+ * Keeps which checks of a find could not be told; none is kept too, for a copy would else take its original's.
+ * @param known ids of the finds there are: what is kept of others is dropped
+ */
+export function setUnsure(find: string, checks: readonly string[], known: readonly string[]): void {
+  const others = Object.entries(unsure.value).filter(([id]) => known.includes(id));
+  unsure.value = { ...Object.fromEntries(others), [find]: checks };
   place.write(unsure.value);
 }

@@ -10,7 +10,7 @@ function store(first?: string) {
     setItem: (key: string, value: string) => void kept.set(key, value),
   };
 }
-const open = (place = store()) => openSellingTerms(shelf(place, "place"));
+const open = (place = store(), known = ["a", "b"]) => openSellingTerms(shelf(place, "place"), () => known);
 
 describe("terms of selling", () => {
   test("are kept, the seller's for all finds, the others for one, and come back", () => {
@@ -28,6 +28,15 @@ describe("terms of selling", () => {
       bikes: { a: { state: "madeSafe", fallback: 40 }, b: { arrivalsPerWeek: 2.5 } },
       alone: { category: "hybrid" },
     });
+  });
+
+  test("of a find that was removed go with the next change", () => {
+    const place = store();
+    open(place).putBike("a", "fallback", 40);
+    const terms = open(place, ["b"]);
+    expect(terms.kept.value.bikes).toEqual({ a: { fallback: 40 } });
+    terms.putBike("b", "fallback", 30);
+    expect(terms.kept.value.bikes).toEqual({ b: { fallback: 30 } });
   });
 
   test("a term taken back is left out", () => {
