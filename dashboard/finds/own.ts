@@ -27,6 +27,8 @@ export interface OwnFinds {
   remove(id: string): void;
 }
 
+/** Stands for the id of the bicycle that is none of the finds. No find has it. */
+export const ALONE = "alone";
 const VERSION = 1;
 /** The longest name that the form takes, in letters. */
 export const LONGEST_NAME = 60;
@@ -64,10 +66,10 @@ function findsIn(value: unknown): OwnFind[] | null {
   return value.finds.flatMap((one: unknown) => ownFindIn(one) ?? []);
 }
 
-/** A find as it was kept, or as it stands in a file; null where it is none. Of its answers those of the right shape are taken. */
+/** A find as it was kept, or as it stands in a file; null where it is none. Of its answers those of the right shape are taken, of a name as much as the form takes. */
 export function ownFindIn(value: unknown): OwnFind | null {
   if (!isRecord(value) || typeof value.id !== "string" || value.id === "") return null;
-  const name = typeof value.name === "string" ? value.name : "";
+  const name = typeof value.name === "string" ? value.name.slice(0, LONGEST_NAME) : "";
   const copied = typeof value.copyOf === "string" ? { copyOf: value.copyOf } : {};
   return { id: value.id, name, answers: parsedAnswers(value.answers), ...copied };
 }

@@ -21,15 +21,14 @@ export function FindsPage() {
   const rows = useRows(answers, hourlyGoal);
   // Below the heading nothing is shown that the answers would push aside.
   const waiting = answers.length === 0;
-  const currency = known?.currency ?? "EUR";
   const stopped = answers.filter(({ appraisal }) => appraisal !== null && appraisal.decision.stop !== null);
   const title =
-    hourlyGoal === null || rows.length === 0
+    known === null || hourlyGoal === null || rows.length === 0
       ? "What does an hour on each find earn?"
       : headline(
           rows.map(({ find, beats, misses }) => ({ called: find.called, beats, misses })),
           hourlyGoal,
-          currency,
+          known.currency,
         );
   return (
     <main class="page" id="main" aria-busy={waiting}>
@@ -66,7 +65,7 @@ export function FindsPage() {
             <MarginChart
               rows={rows}
               goal={hourlyGoal}
-              currency={currency}
+              currency={known.currency}
               reference={known}
               dimmed={isAsking()}
             />

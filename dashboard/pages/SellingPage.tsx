@@ -1,6 +1,7 @@
 import { useEffect } from "preact/hooks";
 import type { Reference } from "../api/types.ts";
 import { withGoal } from "../finds/find.ts";
+import { ALONE } from "../finds/own.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
 import { WorkedOut } from "../parts/WorkedOut.tsx";
@@ -11,7 +12,7 @@ import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { route } from "../state/route.ts";
-import { ALONE, aloneFind, sellingTerms } from "../state/selling.ts";
+import { aloneFind, sellingTerms } from "../state/selling.ts";
 import { WORKING } from "../words/common.ts";
 import { Unknown } from "./findStates.tsx";
 import "../style/together.css";

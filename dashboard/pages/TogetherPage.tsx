@@ -25,7 +25,6 @@ export function TogetherPage() {
   const stood = standing.value;
   const fault = setAsking.fault.value;
   const status = setAsking.status.value;
-  const currency = known?.currency ?? "EUR";
   // Below the heading nothing is shown that the answer would push aside.
   const waiting = stood === null && fault === null;
   const dimmed = status !== "settled";
@@ -51,7 +50,7 @@ export function TogetherPage() {
           <>
             <Provisos />
             <div class="together">
-              <TermsPanel stood={stood} currency={currency} />
+              {known !== null && <TermsPanel stood={stood} currency={known.currency} />}
               {stood !== null && <SetPanel stood={stood} dimmed={dimmed} />}
             </div>
           </>

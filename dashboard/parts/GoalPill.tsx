@@ -11,7 +11,7 @@ export function GoalPill() {
   const box = useRef<HTMLDivElement>(null);
   const button = useRef<HTMLButtonElement>(null);
   const value = goal.value;
-  const currency = reference.value?.currency ?? "EUR";
+  const currency = reference.value?.currency;
 
   useEffect(() => {
     if (!open) return;
@@ -23,7 +23,7 @@ export function GoalPill() {
     return () => document.removeEventListener("pointerdown", away);
   }, [open]);
 
-  if (value === null) return <div class="goal" />;
+  if (value === null || currency === undefined) return <div class="goal" />;
   const close = () => {
     setOpen(false);
     button.current?.focus();

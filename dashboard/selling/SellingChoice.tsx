@@ -1,9 +1,9 @@
 import type { Find } from "../finds/find.ts";
+import { ALONE } from "../finds/own.ts";
 import { isInvented, ownership } from "../finds/ownership.ts";
 import { defaultState } from "../listing/saleStates.ts";
 import { STATE_NAMES } from "../sale/states.ts";
 import { askingOf } from "../state/finds.ts";
-import { ALONE } from "../state/selling.ts";
 import { moneyRange } from "../words/range.ts";
 
 /** The finds to choose from, one's own first, and the bicycle that is none of them. */

@@ -1,5 +1,5 @@
 import { DEMO_FINDS } from "../finds/demo.ts";
-import { LONGEST_NAME, type OwnFind } from "../finds/own.ts";
+import { ALONE, LONGEST_NAME, type OwnFind } from "../finds/own.ts";
 import type { ReadFind } from "./findsFile.ts";
 import { fingerprint } from "./fingerprint.ts";
 
@@ -34,9 +34,10 @@ function place(read: OwnFind, known: readonly OwnFind[]): Omit<TakenFind, "lost"
   return before === undefined ? { find: beside, as: "beside" } : { find: before, as: "same" };
 }
 
-/** An invented find's id stays its own: of two finds with one id, each would show the other's answer. */
+/** An invented find's id stays its own, as does that of the bicycle which is none: of two with one id, each would show the other's answer. */
 function withFreeId(find: OwnFind): OwnFind {
-  return DEMO_FINDS.some(({ id }) => id === find.id) ? { ...find, id: `${find.id}-${contents(find)}` } : find;
+  const isTaken = find.id === ALONE || DEMO_FINDS.some(({ id }) => id === find.id);
+  return isTaken ? { ...find, id: `${find.id}-${contents(find)}` } : find;
 }
 
 /** The find that says just the same, whatever its id. */

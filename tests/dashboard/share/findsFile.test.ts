@@ -49,6 +49,11 @@ describe("a file of finds", () => {
     expect(readFinds(text)).toEqual({ wrong });
   });
 
+  test("has names no longer than the form takes, and says where one was cut", () => {
+    const text = findsToJson([find("own-1", "x".repeat(90))], DAY);
+    expect(read(text)).toEqual([{ find: find("own-1", "x".repeat(60)), lost: ["name"] }]);
+  });
+
   test("tells entry by entry what it could not read, and takes the rest", () => {
     const text = JSON.stringify({
       format: "spokeworth-finds",
@@ -96,6 +101,8 @@ describe("finds taken from a file", () => {
     const [taken] = takenFinds(entries(find("plum-hybrid", "A", 1)), []);
     expect(taken).toMatchObject({ as: "new", find: { name: "A", answers: { price: 1 } } });
     expect(taken!.find.id).not.toBe("plum-hybrid");
+    // The bicycle that is none of the finds has its selling page under this one.
+    expect(takenFinds(entries(find("alone", "A", 1)), [])[0]!.find.id).not.toBe("alone");
   });
 
   test("overwrite nothing, lose nothing, and add nothing the second time", () => {
