@@ -1,8 +1,8 @@
-import AxeBuilder from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { describeFind, headed, openCheck } from "./setup/dashboard.ts";
+import { expectSound } from "./setup/sound.ts";
 
 /** A steel racer of the top tier: worth restoring until its frame turns out bent. */
 const RACER = ["Road racing", "1980s", "Steel", "Top"];
@@ -98,16 +98,6 @@ describe("the job so far", () => {
   }) => {
     const work = await openWork(page);
     await work.locator(".thing").first().getByRole("checkbox").check();
-    for (const width of [390, 1280]) {
-      await page.setViewportSize({ width, height: 844 });
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme });
-        const { violations } = await new AxeBuilder({ page }).include("main").analyze();
-        expect(
-          violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`),
-        ).toEqual([]);
-      }
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    }
+    await expectSound(page, { place: "main" });
   });
 });

@@ -2,28 +2,37 @@ import { type Browser, type BrowserContext, type BrowserContextOptions, chromium
 import { test as base, expect, inject } from "vitest";
 import { BROWSER_MISSING } from "./chromium.ts";
 import type {} from "./globalSetup.ts";
-import { serveSite } from "./site.ts";
 
+/** Takes the place of Playwright's own list, whose entries that matter here it repeats; the last three are pages behind the address bar. */
+const WITHOUT = [
+  "AvoidUnnecessaryBeforeUnloadCheckSync",
+  "DestroyProfileOnBrowserClose",
+  "HttpsUpgrades",
+  "MediaRouter",
+  "OptimizationHints",
+  "PaintHolding",
+  "ThirdPartyStoragePartitioning",
+  "WebUIOmniboxPopup",
+  "WebUIOmniboxAimPopup",
+  "WebUIOmniboxFullPopup",
+];
 const FLAGS = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
   "--disable-sync",
   "--disable-background-networking",
+  `--disable-features=${WITHOUT.join(",")}`,
 ];
 
 /**
- * A test in a real browser against the whole service, dashboard and API, on a port of its own with an empty log.
- * `site` is its address, `page` a fresh page whose relative addresses lead there. A page that raises an error,
- * or asks anything of another host, fails its test.
+ * A test in a real browser against the whole service, dashboard and API. `site` is its address, `page` a fresh page of a
+ * visitor of its own, whose relative addresses lead there. A page that raises an error, or asks anything of another host,
+ * fails its test. The browser serves one test file after the other.
  */
 export const test = base
-  .extend("site", { scope: "file" }, async ({}, { onCleanup }) => {
-    const { url, close } = await serveSite();
-    onCleanup(close);
-    return url;
-  })
-  .extend("browser", { scope: "file" }, async ({}, { onCleanup }) => {
+  .extend("site", { scope: "worker" }, () => new URL(inject("site")))
+  .extend("browser", { scope: "worker" }, async ({}, { onCleanup }) => {
     const found = inject("chromium");
     if (found === null) throw new Error(BROWSER_MISSING);
     const { executablePath, environment } = found;
