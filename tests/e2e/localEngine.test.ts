@@ -7,7 +7,7 @@ import { headed } from "./setup/dashboard.ts";
 
 /** Replies of the engine's thread, as built, in the page, one after the other, and of the server. */
 async function replies(page: Page, questions: readonly Question[]) {
-  await page.goto("/");
+  await page.goto("/finds/plum-hybrid");
   const engine = page.workers()[0] ?? (await page.waitForEvent("worker"));
   const script = engine.url();
   return page.evaluate(

@@ -1,6 +1,7 @@
 import type { Locator, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
+import { ledTo } from "./setup/dashboard.ts";
 import { expectSound } from "./setup/sound.ts";
 
 const RACER = ["Road racing", "1980s", "Steel", "Upper"];
@@ -18,11 +19,16 @@ const was = (page: Page): Locator => page.locator(".was p");
 /** On a phone, four picks and a price. */
 async function start(page: Page, picks: readonly string[] = RACER, price = "70"): Promise<void> {
   await page.setViewportSize({ width: 390, height: 844 });
-  await page.goto("/spot");
-  for (const pick of picks) await button(page, pick).click();
-  await page.getByLabel("Asking price").fill(price);
-  await button(page, "Go on").click();
+  await ledTo(page, `on the spot: ${[...picks, price]}`, async () => {
+    await page.goto("/spot");
+    for (const pick of picks) await button(page, pick).click();
+    await page.getByLabel("Asking price").fill(price);
+    await button(page, "Go on").click();
+    await heading(page).waitFor();
+  });
   await heading(page).waitFor();
+  // The first card stands on the picks alone; the price may bring another.
+  await settled(page);
 }
 
 /** Waits until the answer to the last press has come. */

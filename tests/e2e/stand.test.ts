@@ -1,7 +1,7 @@
 import type { Locator, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
-import { describeFind, headed, said } from "./setup/dashboard.ts";
+import { describeFind, headed, ledTo, said } from "./setup/dashboard.ts";
 import { expectSound, WIDTHS } from "./setup/sound.ts";
 
 /** A steel racer: at this price some looks are worth their minutes. */
@@ -11,9 +11,12 @@ const MONEY = /€\s?\d|\d\s?(€|EUR)/;
 
 /** Describes a racer and puts it on the stand. */
 async function onTheStand(page: Page): Promise<void> {
-  await describeFind(page, RACER, /^Restore it: /);
-  await page.getByLabel("Asking price, or what you paid").fill(PRICE);
-  await page.getByRole("link", { name: "On the stand" }).click();
+  await ledTo(page, "a racer on the stand", async () => {
+    await describeFind(page, RACER, /^Restore it: /);
+    await page.getByLabel("Asking price, or what you paid").fill(PRICE);
+    await page.getByRole("link", { name: "On the stand" }).click();
+    await headed(page, /^Not looked at yet/);
+  });
   await headed(page, /^Not looked at yet: \d+ checks to make$/);
   await nextCard(page).locator("button.level").first().waitFor();
 }

@@ -1,7 +1,7 @@
 import type { Locator, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
-import { describeFind, headed, openCheck } from "./setup/dashboard.ts";
+import { describeFind, headed, ledTo, openCheck } from "./setup/dashboard.ts";
 import { expectSound } from "./setup/sound.ts";
 
 /** A steel racer of the top tier: worth restoring until its frame turns out bent. */
@@ -11,8 +11,12 @@ const SPENT = "Already spent €30 and 2 h: shown, not counted.";
 
 /** Describes a racer, opens its page and unfolds the job so far. */
 async function openWork(page: Page): Promise<Locator> {
-  await describeFind(page, RACER, /^Restore it: /);
-  await page.getByRole("link", { name: "See the whole answer" }).click();
+  await ledTo(page, "the page of a racer", async () => {
+    await describeFind(page, RACER, /^Restore it: /);
+    await page.getByRole("link", { name: "See the whole answer" }).click();
+    await headed(page, /^Restore /);
+    await page.waitForURL("**/finds/own-*");
+  });
   const work = page.locator("details.begun");
   await work.locator("summary").click();
   return work;
