@@ -84,7 +84,8 @@ describe("every page, at 390 and 1280 pixels, light and dark", () => {
 /** Every row that a canvas stands for gets its marks: more colours than ground, grid and goal line give it. */
 async function expectBars(page: Page, rows: number, more = 0): Promise<void> {
   await expect
-    .poll(() => page.evaluate(coloursOfRows), { timeout: 10_000 })
+    // Every pixel is looked at: not so often that it keeps the page from drawing them.
+    .poll(() => page.evaluate(coloursOfRows), { timeout: 10_000, interval: 250 })
     .toSatisfy(
       (colours: number[]) => colours.length === rows + more && colours.every((count) => count > PLAIN),
       `${rows + more} rows, each with more than ${PLAIN} colours`,
