@@ -141,7 +141,7 @@ describe("is refused by field and remedy", () => {
       "a band that says nothing",
       { value: { p10: 1, p50: 10, p90: 5000 } },
       "/value/p90",
-      /at most 100 times p10/,
+      /at most 10 times p10/,
     ],
     ["two months", { ...OF_FIND, market: { month: 9 } }, "/market/month", /give one of them, or both alike/],
     ["no weeks", { ...ALONE, market: { weeks: 0 } }, "/market/weeks", /at least 1/],

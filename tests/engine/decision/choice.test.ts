@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Appraisal } from "../../../worker/engine/decision/appraisal.ts";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
-import { appraise } from "../../../worker/engine/decision/appraise.ts";
+import type { Report } from "../../../worker/engine/decision/appraise.ts";
 import { anyFind, likelyFind } from "../properties/anyFind.ts";
 import { type Found, lookedOver } from "./lookedOver.ts";
+import { plainAnswer } from "./plainAnswer.ts";
 import { BOOK } from "./shippedBook.ts";
 
 const SEED = 20261125;
@@ -18,7 +18,7 @@ function priced(request: AppraisalRequest, price: number): AppraisalRequest {
 }
 
 /** The best course other than leaving. */
-function bestOther({ courses }: Appraisal): number {
+function bestOther({ courses }: Report): number {
   return Math.max(
     ...courses.flatMap(({ course, netBenefit }) =>
       course !== "leave" && netBenefit !== null ? [netBenefit] : [],
@@ -26,24 +26,24 @@ function bestOther({ courses }: Appraisal): number {
   );
 }
 
-function chosen({ courses, decision }: Appraisal) {
+function chosen({ courses, decision }: Report) {
   return courses.find(({ course }) => course === decision.course)!;
 }
 
-const decided = (found: Found) => appraise(lookedOver(found), BOOK).decision;
+const decided = (found: Found) => plainAnswer(lookedOver(found)).decision;
 
 describe("the price to walk away at", () => {
   test("leaves the best other course nothing; a unit more and the bike is left, a unit less and it is not", () => {
     let tried = 0;
     fc.assert(
       fc.property(likelyFind, (request) => {
-        const { walkAwayPrice, stop } = appraise(priced(request, 0), BOOK).decision;
+        const { walkAwayPrice, stop } = plainAnswer(priced(request, 0)).decision;
         if (stop !== null || walkAwayPrice === 0) return;
         tried++;
-        expect(bestOther(appraise(priced(request, walkAwayPrice!), BOOK))).toBeCloseTo(0, 6);
-        expect(appraise(priced(request, walkAwayPrice! + 1), BOOK).decision.course).toBe("leave");
+        expect(bestOther(plainAnswer(priced(request, walkAwayPrice!)))).toBeCloseTo(0, 6);
+        expect(plainAnswer(priced(request, walkAwayPrice! + 1)).decision.course).toBe("leave");
         if (walkAwayPrice! > 1)
-          expect(appraise(priced(request, walkAwayPrice! - 1), BOOK).decision.course).not.toBe("leave");
+          expect(plainAnswer(priced(request, walkAwayPrice! - 1)).decision.course).not.toBe("leave");
       }),
       { seed: SEED, numRuns: 60 },
     );
@@ -53,8 +53,8 @@ describe("the price to walk away at", () => {
   test("does not depend on the price asked", () => {
     fc.assert(
       fc.property(likelyFind, fc.double({ min: 0, max: 900, noNaN: true }), (request, price) => {
-        const { walkAwayPrice } = appraise(priced(request, 0), BOOK).decision;
-        const other = appraise(priced(request, price), BOOK).decision.walkAwayPrice;
+        const { walkAwayPrice } = plainAnswer(priced(request, 0)).decision;
+        const other = plainAnswer(priced(request, price)).decision.walkAwayPrice;
         if (walkAwayPrice === null) expect(other).toBeNull();
         else expect(other).toBeCloseTo(walkAwayPrice, 6);
       }),
@@ -72,7 +72,7 @@ describe("the course decided", () => {
   test("has the highest net benefit, but a restoration within the noise of making safe gives way", () => {
     fc.assert(
       fc.property(likelyFind, (request) => {
-        const answer = appraise(request, BOOK);
+        const answer = plainAnswer(request);
         if (answer.decision.stop !== null) return;
         const benefit = (course: string) =>
           answer.courses.find((one) => one.course === course)!.netBenefit ?? -Infinity;
@@ -118,7 +118,7 @@ describe("the course decided", () => {
       fc.property(likelyFind, fc.integer({ min: 1, max: 30 }), (request, more) => {
         const goal = request.workshop?.hourlyGoal ?? defaults.hourlyGoal;
         const at = (hourlyGoal: number) =>
-          appraise({ ...request, workshop: { ...request.workshop, hourlyGoal } }, BOOK);
+          plainAnswer({ ...request, workshop: { ...request.workshop, hourlyGoal } });
         const low = at(goal);
         const high = at(goal + more);
         if (low.decision.stop !== null) return;
@@ -140,20 +140,20 @@ describe("the price to break even at", () => {
       find: { purchase: { price: 40, paid: false } },
       workshop: { fee: { rate: 0.1, fixed: 3 }, packing: 2 },
     };
-    const answer = appraise(lookedOver({ ...found, found: {} }), BOOK);
+    const answer = plainAnswer(lookedOver({ ...found, found: {} }));
     const { course, breakEvenSalePrice } = answer.decision;
     expect(course).not.toBe("leave");
     // Faultless and clear: one branch, so the money out is certain in expectation.
     const { plan } = chosen(answer);
     expect(breakEvenSalePrice! * 0.9).toBeCloseTo(plan!.cost.mean + plan!.allowance.money + 40 + 3 + 2, 6);
-    const left = appraise(priced(lookedOver(found), 5000), BOOK).decision;
+    const left = plainAnswer(priced(lookedOver(found), 5000)).decision;
     expect(left).toMatchObject({ course: "leave", breakEvenSalePrice: null });
   });
 
   test("is reached where the mean of the margin is 0: takings are share x price", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const { decision } = appraise(request, BOOK);
+        const { decision } = plainAnswer(request);
         if (decision.breakEvenSalePrice === null) expect(decision.course).toBe("leave");
         else expect(decision.breakEvenSalePrice).toBeGreaterThanOrEqual(0);
       }),

@@ -8,6 +8,7 @@ import { appliesTo } from "../../../worker/engine/inspection/applicability.ts";
 import { settleAttributes } from "../../../worker/engine/inspection/attributeDefaults.ts";
 import type { DescribedAttributes, Dimensions } from "../../../worker/engine/inspection/find.ts";
 import type { Observation } from "../../../worker/engine/inspection/observation.ts";
+import { sumOver } from "../../../worker/engine/service/moments.ts";
 import type { CourseId } from "../../../worker/engine/service/operation.ts";
 import { BOOK } from "./shippedBook.ts";
 
@@ -65,4 +66,14 @@ export function openedCourse(course: CourseId, found: Found = {}): OpenCourse {
   const weighed = weighCourses(situationFor(lookedOver(found))).find((one) => one.course === course)!;
   if (!weighed.open) throw new Error(`${course} is closed: ${weighed.because}`);
   return weighed;
+}
+
+/** Expected follow-up of the plan's jobs that may fail, and the chance that none of them ends the frame, each job on its own. */
+export function risksOf({ plan, unknown }: OpenCourse) {
+  const used = [...plan.resources].map((index) => unknown!.resources[index]!);
+  return {
+    money: sumOver(used, ({ contingency }) => contingency.money),
+    minutes: sumOver(used, ({ contingency }) => contingency.minutes),
+    frameHolds: used.reduce((holds, { endsFrame }) => holds * (1 - endsFrame), 1),
+  };
 }

@@ -6,7 +6,7 @@ import { appraise } from "../../../worker/engine/decision/appraise.ts";
 import { DomainError } from "../../../worker/engine/domainError.ts";
 import type { CourseId } from "../../../worker/engine/service/operation.ts";
 import { seenFind } from "../properties/anyFind.ts";
-import { type Found, lookedOver, openedCourse, situationFor } from "./lookedOver.ts";
+import { type Found, lookedOver, openedCourse, risksOf, situationFor } from "./lookedOver.ts";
 import { plainAnswer } from "./plainAnswer.ts";
 import { BOOK } from "./shippedBook.ts";
 
@@ -107,11 +107,14 @@ describe("work that is done", () => {
       bike: { postMaterial: "aluminium", componentTier: "top" },
       found: { "seatpost-free": "stuck" },
     };
-    const before = openedCourse("restore", stuck).plan;
-    const now = openedCourse("restore", { ...stuck, find: { soFar: { done: ["free-seatpost"] } } }).plan;
-    expect(before.endsFrame).toBeGreaterThan(0);
-    expect(now.endsFrame).toBe(0);
-    expect(now.contingency.money.mean).toBeLessThan(before.contingency.money.mean);
+    const before = openedCourse("restore", stuck);
+    const now = openedCourse("restore", { ...stuck, find: { soFar: { done: ["free-seatpost"] } } });
+    const limits = ({ plan }: typeof before) => plan.tasks.filter(({ openEnd }) => openEnd !== null);
+    expect(limits(before)).toHaveLength(1);
+    expect(limits(now)).toEqual([]);
+    expect(risksOf(before).frameHolds).toBeLessThan(1);
+    expect(risksOf(now).frameHolds).toBe(1);
+    expect(risksOf(now).money.mean).toBeLessThan(risksOf(before).money.mean);
   });
 
   test("leaves what it made necessary: gears are still to be indexed after a new chain", () => {
@@ -180,15 +183,36 @@ describe("a finding that work has cured", () => {
     expect(now.value!.asFound.p50).toBeGreaterThan(blocked.value!.asFound.p50);
   });
 
-  test("that a test had to decide opens riding again once the test is done and found nothing", () => {
-    const line: Found = { found: { "front-impact": "suspect" } };
-    const make = (done: string[]) => courseIn(midJob({ done }, line), "make-safe");
-    expect(make([]).available).toBe(false);
-    expect(make(["decide-crack"]).available).toBe(true);
-    expect(midJob({ done: ["decide-crack"] }, line).decision.lookFirst).not.toBe("decide-crack");
-    // A crack that was found is told as an observation instead.
-    const cracked: Found = { found: { "frame-cracks": "crack-structural" } };
-    expect(courseIn(midJob({ done: ["decide-crack"] }, cracked), "make-safe").available).toBe(false);
+  test("that a test decides stands until its check is answered: done says nothing of what it showed", () => {
+    for (const check of ["front-impact", "frame-cracks"]) {
+      const level = check === "front-impact" ? "suspect" : "paint-line";
+      const found = (found: Record<string, string>): Found => ({ found });
+      const tested = midJob({ done: ["decide-crack"] }, found({ [check]: level }));
+      expect(tested.findings.find((one) => one.check === check)).toMatchObject({
+        level,
+        curedBy: [],
+        safetyBlock: true,
+      });
+      expect(tested.readiness).toMatchObject({ ready: false, blocking: expect.arrayContaining([check]) });
+      expect(tested.cautions.map(({ id }) => id)).toEqual(
+        midJob({}, found({ [check]: level })).cautions.map(({ id }) => id),
+      );
+      // It is not made twice.
+      expect(tested.nextChecks.some((look) => "operation" in look)).toBe(false);
+      const sound = midJob({ done: ["decide-crack"] }, found({ [check]: "none" }));
+      expect(sound.readiness.blocking).not.toContain(check);
+      expect(courseIn(sound, "make-safe").available).toBe(true);
+    }
+    const make = (found: Found["found"]) =>
+      courseIn(midJob({ done: ["decide-crack"] }, { found: found! }), "make-safe");
+    expect(make({ "front-impact": "suspect" }).available).toBe(false);
+    expect(make({ "frame-cracks": "crack-structural" }).available).toBe(false);
+  });
+
+  test("that a query decides is owed until its check is answered", () => {
+    const owed = (done: string[]) => midJob({ done }, { found: { serial: "not-queried" } }).readiness.owed;
+    expect(owed([])).toContain("serial");
+    expect(owed(["query-serial"])).toContain("serial");
   });
 });
 
@@ -334,6 +358,36 @@ describe("parts that are bought", () => {
       { part: "tyre", quantity: 3, reuseValue: 6 },
     ];
     expect(midJob({ bought }, TYRES).soFar.bought).toEqual([{ part: "tyre", quantity: 4, reuseValue: 5 }]);
+  });
+});
+
+describe("parts that no plan wants", () => {
+  test("are worth the same whatever a query says: what it is worth to ask does not hang on them", () => {
+    const asked = (bought: { part: string; quantity: number; reuseValue: number }[]) =>
+      midJob({ bought }, { found: { serial: "not-queried" } }).nextChecks.find(
+        (look) => "operation" in look,
+      )!;
+    const none = asked([]);
+    expect(none.sampleInformation).toBeGreaterThan(0);
+    const held = asked([{ part: "kickstand", quantity: 3, reuseValue: 500 }]);
+    expect(held.sampleInformation).toBeCloseTo(none.sampleInformation, 6);
+  });
+});
+
+describe("parts bought before the bike is", () => {
+  test("are there whether it is bought or not: they raise no offer", () => {
+    const offered = (bought: { part: string; quantity: number; reuseValue: number }[]) => {
+      const { decision, nextChecks } = midJob(
+        { bought },
+        { unseen: ["frame-cracks"], find: { purchase: { price: 10 } } },
+      );
+      return [decision.walkAwayPrice!, nextChecks[0]!.offerSwing!] as const;
+    };
+    const [price, swing] = offered([]);
+    const [held, swingThen] = offered([{ part: "kickstand", quantity: 1, reuseValue: 40 }]);
+    expect(price).toBeGreaterThan(0);
+    expect(held).toBeCloseTo(price, 9);
+    expect(swingThen).toBeCloseTo(swing, 9);
   });
 });
 

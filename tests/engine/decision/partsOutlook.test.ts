@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { Appraisal, ReportedPiece } from "../../../worker/engine/decision/appraisal.ts";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
 import { appraise } from "../../../worker/engine/decision/appraise.ts";
+import { reportedPieces } from "../../../worker/engine/decision/reportedPieces.ts";
 import { anyFind, likelyFind, seenFind } from "../properties/anyFind.ts";
 import { type Found, lookedOver, openedCourse, situationFor } from "./lookedOver.ts";
 import { plainAnswer } from "./plainAnswer.ts";
@@ -171,16 +172,16 @@ describe("the course and its list", () => {
   test("never lists a blocked frame, nor bar, stem or fork with a sign of a crash, nor what is missing", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const answer = plainAnswer(request);
-        if (!answer.value) return;
-        const found = answer.findings;
+        const situation = situationFor(request);
+        const found = situation.inspection.findings;
+        const pieces = reportedPieces(situation);
         const crashed = signs.some(({ check, levels }) =>
           found.some((one) => one.check === check && levels.includes(one.level)),
         );
         const blocked = found.some(
-          ({ check, safetyBlock }) => safetyBlock && BOOK.checks.get(check)!.group === "frame-fork",
+          ({ check, safety }) => safety === "block" && BOOK.checks.get(check)!.group === "frame-fork",
         );
-        const sold = listed(answer.value.pieces).map(({ piece }) => piece);
+        const sold = listed(pieces).map(({ piece }) => piece);
         expect(sold.length).toBeLessThanOrEqual(7);
         if (blocked) expect(sold).not.toContain("frame");
         if (crashed) expect(sold.filter((id) => exposed.includes(id))).toEqual([]);
@@ -190,8 +191,7 @@ describe("the course and its list", () => {
           ["seatpost", "post"],
           ["tyre", "tyres"],
         ] as const)
-          if (missing.includes(part))
-            expect(answer.value.pieces.some((one) => one.piece === piece)).toBe(false);
+          if (missing.includes(part)) expect(pieces.some((one) => one.piece === piece)).toBe(false);
       }),
       { seed: 20261125, numRuns: 300 },
     );
@@ -201,7 +201,7 @@ describe("the course and its list", () => {
     fc.assert(
       fc.property(likelyFind, fc.double({ min: 0, max: 60, noNaN: true }), (request, more) => {
         const at = (hourlyGoal: number) =>
-          plainAnswer({ ...request, workshop: { ...request.workshop, hourlyGoal } }).value?.pieces ?? [];
+          reportedPieces(situationFor({ ...request, workshop: { ...request.workshop, hourlyGoal } }));
         const goal = request.workshop?.hourlyGoal ?? BOOK.catalogue.defaults.hourlyGoal;
         expect(listed(at(goal + more)).length).toBeLessThanOrEqual(listed(at(goal)).length);
       }),

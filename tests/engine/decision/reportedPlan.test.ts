@@ -1,16 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Appraisal, ReportedPlan } from "../../../worker/engine/decision/appraisal.ts";
-import { appraise } from "../../../worker/engine/decision/appraise.ts";
+import type { ReportedPlan } from "../../../worker/engine/decision/appraisal.ts";
+import type { Report } from "../../../worker/engine/decision/appraise.ts";
 import { likelyFind } from "../properties/anyFind.ts";
 import { CASES, requestOf } from "../workedCases/workedCase.ts";
 import { type Found, lookedOver } from "./lookedOver.ts";
+import { plainAnswer } from "./plainAnswer.ts";
 import { BOOK } from "./shippedBook.ts";
 
 const SEED = 20261125;
-const plansIn = ({ courses }: Appraisal) => courses.flatMap(({ plan }) => (plan === null ? [] : [plan]));
+const plansIn = ({ courses }: Report) => courses.flatMap(({ plan }) => (plan === null ? [] : [plan]));
 const planOf = (found: Found, course = "make-safe"): ReportedPlan =>
-  appraise(lookedOver(found), BOOK).courses.find((one) => one.course === course)!.plan!;
+  plainAnswer(lookedOver(found)).courses.find((one) => one.course === course)!.plan!;
 const operationIn = (plan: ReportedPlan, id: string) =>
   plan.operations.find(({ operation }) => operation === id)!;
 const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
@@ -46,14 +47,14 @@ describe("a plan as it is told", () => {
   test.each(cases.map((one) => [one.id, one] as const))(
     "%s: minutes are those of its operations and shared steps, cost and shopping list those of its parts",
     (_, one) => {
-      for (const plan of plansIn(appraise(requestOf(one), BOOK))) expectConsistent(plan);
+      for (const plan of plansIn(plainAnswer(requestOf(one)))) expectConsistent(plan);
     },
   );
 
   test("so it is on any bike, at any speed and with any prices and tools", () => {
     fc.assert(
       fc.property(likelyFind, (request) => {
-        for (const plan of plansIn(appraise(request, BOOK))) expectConsistent(plan);
+        for (const plan of plansIn(plainAnswer(request))) expectConsistent(plan);
       }),
       { seed: SEED, numRuns: 150 },
     );
@@ -126,7 +127,7 @@ describe("a plan as it is told", () => {
 
   test("every operation tells how it is proved, and its torque where there is one", () => {
     for (const one of cases)
-      for (const plan of plansIn(appraise(requestOf(one), BOOK)))
+      for (const plan of plansIn(plainAnswer(requestOf(one))))
         for (const { operation, proof, torque } of plan.operations) {
           expect(proof, operation).not.toBe("");
           expect(torque, operation).toEqual(BOOK.service.operations.get(operation)!.torque);

@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Appraisal, CourseOutcome } from "../../../worker/engine/decision/appraisal.ts";
+import type { CourseOutcome } from "../../../worker/engine/decision/appraisal.ts";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
-import { appraise } from "../../../worker/engine/decision/appraise.ts";
+import type { Report } from "../../../worker/engine/decision/appraise.ts";
 import { likelyFind } from "../properties/anyFind.ts";
 import { type Found, lookedOver } from "./lookedOver.ts";
+import { plainAnswer } from "./plainAnswer.ts";
 import { BOOK } from "./shippedBook.ts";
 
 /** What each setting of the workshop does, and all that it does. */
@@ -13,11 +14,11 @@ const SEED = 20261125;
 const { defaults } = BOOK.catalogue;
 type Workshop = NonNullable<AppraisalRequest["workshop"]>;
 
-const answer = (found: Found) => appraise(lookedOver(found), BOOK);
+const answer = (found: Found) => plainAnswer(lookedOver(found));
 const set = (request: AppraisalRequest, workshop: Workshop) =>
-  appraise({ ...request, workshop: { ...request.workshop, ...workshop } }, BOOK);
-const courseOf = ({ courses }: Appraisal, id: string) => courses.find(({ course }) => course === id)!;
-const open = ({ courses }: Appraisal): CourseOutcome[] => courses.filter(({ available }) => available);
+  plainAnswer({ ...request, workshop: { ...request.workshop, ...workshop } });
+const courseOf = ({ courses }: Report, id: string) => courses.find(({ course }) => course === id)!;
+const open = ({ courses }: Report): CourseOutcome[] => courses.filter(({ available }) => available);
 
 /** Faultless, its number known to be clear: one branch, so that each setting shows by itself. */
 const CLEAR: Found = { find: { purchase: { price: 20, paid: false } } };
@@ -27,7 +28,7 @@ describe("the hourly goal", () => {
     fc.assert(
       fc.property(likelyFind, (request) => {
         const goal = request.workshop?.hourlyGoal ?? defaults.hourlyGoal;
-        for (const { margin, hours, netBenefit } of open(appraise(request, BOOK)))
+        for (const { margin, hours, netBenefit } of open(plainAnswer(request)))
           expect(netBenefit!).toBeCloseTo(margin!.mean - goal * hours!.mean, 6);
       }),
       { seed: SEED, numRuns: 100 },
@@ -64,7 +65,7 @@ describe("the price level", () => {
     for (const state of ["asFound", "parts", "madeSafe"] as const)
       for (const point of ["p10", "p50", "p90"] as const)
         expect(three.value![state]![point] / one.value![state]![point]).toBeCloseTo(3, 6);
-    const safe = (answered: Appraisal) => courseOf(answered, "make-safe").plan;
+    const safe = (answered: Report) => courseOf(answered, "make-safe").plan;
     expect(safe(three)).toEqual(safe(one));
   });
 });
@@ -162,7 +163,7 @@ describe("what was spent so far", () => {
         fc.integer({ min: 0, max: 900 }),
         (request, money, minutes) => {
           const spent = (soFar: { money: number; minutes: number } | undefined) =>
-            appraise({ ...request, find: { ...request.find, soFar } }, BOOK);
+            plainAnswer({ ...request, find: { ...request.find, soFar } });
           const { soFar, ...rest } = spent({ money, minutes });
           const { soFar: none, ...same } = spent(undefined);
           expect(soFar).toEqual({ money, hours: minutes / 60, done: [], bought: [] });
@@ -178,8 +179,8 @@ describe("what was spent so far", () => {
 describe("the currency", () => {
   test("is a label: it stands in the answer and its sentences and moves no figure", () => {
     const request = lookedOver(CLEAR);
-    const crowns = appraise({ ...request, currency: "SEK" }, BOOK);
-    const plain = appraise(request, BOOK);
+    const crowns = plainAnswer({ ...request, currency: "SEK" });
+    const plain = plainAnswer(request);
     expect([crowns.currency, plain.currency]).toEqual(["SEK", defaults.currency]);
     expect(crowns.courses).toEqual(plain.courses);
     expect(crowns.decision.reasons.join(" ")).toContain("SEK");
@@ -194,7 +195,7 @@ describe("a setting left out", () => {
       fc.property(likelyFind, (request) => {
         const left = { ...request, workshop: undefined };
         const given = set(left, { hourlyGoal, skill, speedFactor, fee, packing, priceLevel });
-        expect(given).toEqual(appraise(left, BOOK));
+        expect(given).toEqual(plainAnswer(left));
       }),
       { seed: SEED, numRuns: 40 },
     );

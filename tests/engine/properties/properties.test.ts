@@ -136,7 +136,7 @@ describe("an operation more", () => {
             expect(with_[what].mean).toBeGreaterThanOrEqual(without[what].mean - 1e-9);
             expect(with_[what].mean).toBeLessThanOrEqual(without[what].mean + alone[what].mean + 1e-9);
           }
-          expect(with_.endsFrame).toBeGreaterThanOrEqual(without.endsFrame - 1e-12);
+          expect(with_.endsTitle).toBeGreaterThanOrEqual(without.endsTitle - 1e-12);
         },
       ),
       { seed: SEED, numRuns: 200 },
@@ -145,13 +145,12 @@ describe("an operation more", () => {
 });
 
 describe("the same request", () => {
-  test("has the same answer, byte for byte, and in whatever order its observations stand", () => {
+  test("has the same answer, byte for byte, when it is asked again with its observations in another order", () => {
     fc.assert(
-      fc.property(anyFind, fc.infiniteStream(fc.nat()), (request, dice) => {
+      fc.property(anyFind, fc.array(fc.nat(), { minLength: 64, maxLength: 64 }), (request, dice) => {
         const first = JSON.stringify(appraise(request, BOOK));
-        expect(JSON.stringify(appraise(request, BOOK))).toBe(first);
         const shuffled = Object.entries(request.observations)
-          .map((entry) => ({ entry, key: dice.next().value as number }))
+          .map((entry, place) => ({ entry, key: dice[place % dice.length]! }))
           .sort((a, b) => a.key - b.key)
           .map(({ entry }) => entry);
         expect(
@@ -175,10 +174,20 @@ describe("every answer", () => {
   test("holds numbers and words alone: nothing undefined, nothing infinite, whatever is asked", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        for (const ask of [appraise, inspectFind, valueFind])
-          expect(unsayable(ask(request, BOOK))).toEqual([]);
+        for (const answer of [plainAnswer(request), inspectFind(request, BOOK), valueFind(request, BOOK)])
+          expect(unsayable(answer)).toEqual([]);
       }),
       { seed: SEED, numRuns: 400 },
+    );
+  });
+
+  test("holds nothing else in what to check next", () => {
+    fc.assert(
+      fc.property(anyFind, (request) => {
+        const { nextChecks, lookingOn } = appraise(request, BOOK);
+        expect(unsayable({ nextChecks, lookingOn })).toEqual([]);
+      }),
+      { seed: SEED, numRuns: 120 },
     );
   });
 

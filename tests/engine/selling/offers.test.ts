@@ -72,7 +72,7 @@ describe("the news of an offer", () => {
         const kept = (amount: number) => amount * (1 - terms.fee);
         const lowest = lowestOffer(plan, week, kept);
         const offers = new OffersOfWeek(plan, week);
-        fc.pre(lowest > 0.051 * offers.asked && lowest < 0.999 * offers.asked);
+        fc.pre(lowest > 0.0011 * offers.asked && lowest < 0.999 * offers.asked);
         expect(kept(lowest) / offers.hear(lowest).carryingOn).toBeCloseTo(1, 5);
         expect(kept(lowest * 0.98)).toBeLessThan(offers.hear(lowest * 0.98).carryingOn);
       }),
@@ -138,6 +138,41 @@ describe("what to answer", () => {
         expect(offer!.counter!).toBeGreaterThan(Math.max(amount, offer!.carryingOn));
         expect(offer!.counterChance!).toBeGreaterThanOrEqual(BOOK.catalogue.selling.offers.leastChance);
       }
+  });
+
+  test("where little is known of the going rate too: what is accepted leaves as much as carrying on, and nothing else does", () => {
+    const kept = (amount: number, { rate, fixed } = { rate: 0, fixed: 0 }) => amount * (1 - rate) - fixed;
+    for (const wide of [
+      { p10: 50, p50: 100, p90: 200 },
+      { p10: 40, p50: 100, p90: 250 },
+    ])
+      for (const fee of [undefined, { rate: 0.1, fixed: 2 }])
+        for (const week of [1, 6])
+          for (const amount of [8, 15, 30, 60, 90, 120, 170, 210]) {
+            const { offer } = planSale(
+              { subject: { value: wide, currency: undefined }, market: { fee }, offer: { amount, week } },
+              BOOK,
+            );
+            const gain = kept(amount, fee) - offer!.carryingOn;
+            if (Math.abs(gain) > 1e-3)
+              expect(offer!.answer === "accept", JSON.stringify({ wide, fee, week, amount, gain })).toBe(
+                gain > 0,
+              );
+          }
+  });
+
+  test("the reason sets what is left after fees against carrying on", () => {
+    const fee = { rate: 0.2, fixed: 5 };
+    const low = answered(100, 1, { fee }).offer!;
+    expect(low.answer).not.toBe("accept");
+    expect(low.carryingOn).toBeGreaterThan(75);
+    expect(low.reason).toContain(
+      `${Math.round(low.carryingOn)} EUR after this offer, more than the 75 EUR left of it after fees`,
+    );
+    const high = answered(300, 1, { fee }).offer!;
+    expect(high.answer).toBe("accept");
+    expect(high.reason).toContain("235 EUR left of it after fees is not less");
+    expect(answered(300, 1).offer!.reason).toContain("300 EUR in hand is not less");
   });
 
   test("the going rate falls with a low offer, and without an offer's help by weeks gone by alone", () => {

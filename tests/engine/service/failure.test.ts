@@ -4,7 +4,7 @@ import type { Bench } from "../../../worker/engine/service/bench.ts";
 import { failureChance, failuresOf } from "../../../worker/engine/service/failure.ts";
 import { expectedPrice } from "../../../worker/engine/service/partPrice.ts";
 import { buildTask, type Place } from "../../../worker/engine/service/task.ts";
-import { type Found, lookedOver, openedCourse, situationFor } from "../decision/lookedOver.ts";
+import { type Found, lookedOver, openedCourse, risksOf, situationFor } from "../decision/lookedOver.ts";
 import { BOOK } from "../decision/shippedBook.ts";
 
 const operationOf = (id: string) => BOOK.service.operations.get(id)!;
@@ -94,8 +94,12 @@ describe("an operation that may fail", () => {
     // Of the posts that are given up, the share that ends the frame tells which way was taken.
     const taken = (componentTier: Tier, workshop: Found["workshop"] = {}) => {
       const found = { bike: { ...STUCK.bike, componentTier }, found: STUCK.found!, workshop };
-      const { endsFrame, tasks } = openedCourse("restore", found).plan;
-      return endsFrame / (1 - tasks.find(({ openEnd }) => openEnd !== null)!.openEnd!.releaseChance);
+      const course = openedCourse("restore", found);
+      const { tasks } = course.plan;
+      return (
+        (1 - risksOf(course).frameHolds) /
+        (1 - tasks.find(({ openEnd }) => openEnd !== null)!.openEnd!.releaseChance)
+      );
     };
     expect(taken("top")).toBeCloseTo(0.1, 12);
     expect(taken("top", { partPrices: { "svc-post-removal": 900 } })).toBeCloseTo(0.2, 12);
@@ -142,7 +146,7 @@ describe("an operation that may fail", () => {
   test("done for both wheels fails no likelier than its row says, shared evenly between them", () => {
     const weak: Found = { bike: { componentTier: "top" }, found: { caliper: "sticky" } };
     const wheel = (place: Place) => failing("overhaul-calipers", weak, place).contingency;
-    const both = openedCourse("make-safe", weak).plan.contingency;
+    const both = risksOf(openedCourse("make-safe", weak));
     expect(both.money.mean).toBeCloseTo(2 * wheel("rear").money.mean, 9);
     expect(wheel("front")).toEqual(wheel("rear"));
     const caliper = BOOK.service.parts.get("caliper-rim")!;
@@ -159,7 +163,7 @@ describe("an operation that may fail", () => {
       found: { rotor: { front: level, rear: { level: "ok" } } },
     });
     const two = openedCourse("make-safe", DISCS);
-    expect(two.plan.contingency.money.mean).toBeCloseTo(2 * one.plan.contingency.money.mean, 9);
+    expect(risksOf(two).money.mean).toBeCloseTo(2 * risksOf(one).money.mean, 9);
   });
 });
 
@@ -169,11 +173,12 @@ describe("a plan with several risks", () => {
       bike: { componentTier: "top", postMaterial: "aluminium" },
       found: { "seatpost-free": "stuck", "rear-alignment": "out" },
     };
-    const { plan } = openedCourse("make-safe", found);
+    const course = openedCourse("make-safe", found);
+    const { plan } = course;
     expect(plan.tasks.map(({ operation }) => operation.id)).toEqual(
       expect.arrayContaining(["free-seatpost", "cold-set"]),
     );
     const givenUp = 1 - plan.tasks.find(({ openEnd }) => openEnd !== null)!.openEnd!.releaseChance;
-    expect(1 - plan.endsFrame).toBeCloseTo((1 - givenUp * 0.1) * (1 - 0.06), 12);
+    expect(risksOf(course).frameHolds).toBeCloseTo((1 - givenUp * 0.1) * (1 - 0.06), 12);
   });
 });

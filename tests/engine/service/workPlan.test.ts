@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { reportPlan } from "../../../worker/engine/decision/reportedPlan.ts";
 import { settleRequest } from "../../../worker/engine/decision/settledRequest.ts";
 import type { OpenCourse } from "../../../worker/engine/decision/weighedCourse.ts";
-import { type Found, lookedOver, openedCourse } from "../decision/lookedOver.ts";
+import { type Found, lookedOver, openedCourse, risksOf } from "../decision/lookedOver.ts";
 import { BOOK } from "../decision/shippedBook.ts";
 
 /** Plans on the product's own tables, on bikes that are faultless but for what a test is about. */
@@ -152,10 +152,10 @@ describe("the job is as large as the fault", () => {
     const loose = safe({ bike: UPPER, found: { "bb-bearing": "loose" } });
     expect(task(loose, "service-bb")!.name).toBe("Adjust bottom bracket play");
     expect(steps(loose)).not.toContain("bb-out");
-    expect(loose.plan.contingency.money.mean).toBe(0);
+    expect(risksOf(loose).money.mean).toBe(0);
     const rough = safe({ bike: UPPER, found: { "bb-bearing": "rough" } });
     expect(steps(rough)).toEqual(expect.arrayContaining(["bb-out", "cranks-off", "chain-off"]));
-    expect(rough.plan.contingency.minutes.mean).toBeGreaterThan(0);
+    expect(risksOf(rough).minutes.mean).toBeGreaterThan(0);
   });
 
   test("a cup that will not move is freed where the bearing behind it must go", () => {

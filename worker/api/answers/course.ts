@@ -29,7 +29,9 @@ export const course = z.strictObject({
       p90: money,
     })
     .nullable()
-    .describe("Money an hour; p10 and p90 are of the realised ratio. Null for leave"),
+    .describe(
+      "Money an hour; p10 and p90 are of the realised ratio. Null for leave, and where no hours are left to work",
+    ),
   addedMarginPerAddedHour: money
     .nullable()
     .describe("What the added hours earn over the next shorter course worth comparing"),

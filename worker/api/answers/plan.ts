@@ -13,7 +13,9 @@ export const plannedPart = z.strictObject({
   name: words,
   unit: words,
   quantity: z.number().positive(),
-  price: money.describe("Expected price of one"),
+  price: money.describe(
+    "Expected price of one; in a job's parts, what is at hand counts what it would be worth unused",
+  ),
   kind: z.enum(["part", "consumable", "service", "tool", "delivery"]),
 }) satisfies z.ZodType<PlannedPart>;
 
@@ -57,7 +59,9 @@ export const plan = z.strictObject({
     .describe("Dismantling that several jobs share, counted once"),
   shoppingList: z.array(plannedPart).describe("What is still to be bought"),
   minutes: spread.describe("Minutes of the shown plan"),
-  cost: spread.describe("Parts, consumables, services, tools and delivery of the shown plan; purchase apart"),
+  cost: spread.describe(
+    "Still to be paid for parts, consumables, services, tools and delivery of the shown plan; purchase apart",
+  ),
   allowance: z
     .strictObject({ money, minutes })
     .describe("Expected work on faults not yet seen and on jobs that may fail, beyond the shown plan"),

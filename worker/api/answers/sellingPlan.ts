@@ -36,7 +36,9 @@ const offer = z
     answer: z.enum(OFFER_ANSWERS),
     counter: money.positive().nullable().describe("What to ask that buyer; null unless you counter"),
     counterChance: share.nullable().describe("Chance that they pay it; null unless you counter"),
-    carryingOn: money.describe("What carrying on is worth after hearing the offer"),
+    carryingOn: money.describe(
+      "What carrying on is worth after hearing the offer, at the plan's prices or lower ones, whichever are worth more then",
+    ),
     reason: words,
     goingRate: points.describe("Going rate as the offer and the weeks without a sale leave it"),
   })

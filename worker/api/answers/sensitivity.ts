@@ -5,7 +5,9 @@ import { money, share } from "./figures.ts";
 const end = z.strictObject({
   input: z
     .number()
-    .describe("Money of the sale or of the planned purchases; times the usual minutes for the pace"),
+    .describe(
+      "Money: takings for salePrice, the planned purchases for partPrices, all money out for hiddenFaults and failingJobs; for pace the speed factor",
+    ),
   rate: money.describe("Expected margin over expected hours"),
   netBenefit: money,
 });

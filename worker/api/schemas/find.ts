@@ -48,7 +48,9 @@ function soFar({ parts, operations }: FindVocabulary) {
         .array(z.enum(operations))
         .max(MOST_ENTRIES)
         .optional()
-        .describe("Ids of finished work. What failed is told as an observation instead"),
+        .describe(
+          "Ids of finished work that held, on every wheel it concerns. What failed, and what a test showed, is told as an observation instead",
+        ),
       bought: z.array(bought).max(MOST_ENTRIES).optional().describe("Parts bought for it"),
     })
     .describe("The job so far: only what remains is counted");

@@ -94,14 +94,15 @@ function saleValue({ branches }: OpenCourse): Money {
 }
 
 /**
- * Highest purchase price at which the best course other than leaving has no negative net benefit. Margin falls by one for each unit of price, so
- * it is the best net benefit plus the price asked; never below 0, where even a gift does not pay.
+ * Highest purchase price at which the best course other than leaving leaves no less than leaving does, which is what parts bought for it are worth unused. Margin
+ * falls by one for each unit of price, so it is the best net benefit beyond that plus the price asked; never below 0, where even a gift does not pay.
  */
 export function walkAwayPrice(courses: readonly WeighedCourse[], { settled }: Situation): Money | null {
   const { paid, price } = settled.purchase;
+  const { reuseWorth } = settled;
   if (paid) return null;
   const worth = courses.flatMap((course) =>
-    course.open && course.course !== "leave" ? [course.expected.netBenefit + price] : [],
+    course.open && course.course !== "leave" ? [course.expected.netBenefit - reuseWorth + price] : [],
   );
   return Math.max(0, ...worth);
 }

@@ -131,7 +131,9 @@ function endOf({ job, ways }: Uncertainty, index: number): Way | null {
 
 /** Chance of a way and of each class together. */
 export function among(mass: Float64Array, { chances }: Way): Float64Array {
-  return mass.map((chance, z) => chance * chances[z]!);
+  const together = new Float64Array(mass.length);
+  for (let z = 0; z < mass.length; z++) together[z] = mass[z]! * chances[z]!;
+  return together;
 }
 
 function endedBy(mass: Float64Array, shown: Path, way: Way, index: number, stakes: DiscoveryStakes): Growing {
@@ -192,11 +194,10 @@ export function restOf(rest: ClassSums, { used }: Path, z: number): { money: num
 }
 
 /** The path once an uncertainty has shown: taken apart that far, its job done. */
-function showing(path: Path, { opening, job }: Uncertainty, resources: readonly Resource[]): Path {
+function showing(path: Path, { opening, job, resource }: Uncertainty, resources: readonly Resource[]): Path {
   const opened = opening.length === 0 ? path.opened : new Set([...path.opened, ...opening]);
   if (job === null || isOpening(job)) return { ...path, opened };
-  const own = resources.find(({ task }) => task?.operation === job)!;
-  return { ...path, opened, spent: joined(path.spent, own) };
+  return { ...path, opened, spent: joined(path.spent, resources[resource!]!) };
 }
 
 /** The path with a way's work ahead; a failed job's follow-up is done at once, a fault's cure only once the parts are there. */

@@ -34,9 +34,9 @@ export interface Outcome {
 }
 
 /**
- * Distribution of a course from its branches. Within a branch the going rate is log-normal and integrated in closed form; money out and
- * hours are matched in mean and variance (normal, log-normal) and taken as independent of each other: an approximation by moments. What closed form does
- * not reach is summed at Gauss-Hermite nodes, as near as millions of draws can tell (`npm run proof`).
+ * Distribution of a course from its branches. Within a branch the going rate is log-normal and integrated in closed form; money out is matched in mean,
+ * variance and skewness (normal, or a shifted log-normal), hours in mean and variance (log-normal), and money follows hours on its regression line: an
+ * approximation by moments. What closed form does not reach is summed at Gauss-Hermite nodes, as near as millions of draws can tell (`npm run proof`).
  */
 export function outcomeOf(branches: readonly Branch[], pace: Pace): Outcome {
   const ways = branches.filter(({ chance }) => chance > 0);

@@ -12,6 +12,8 @@ import { isWhole } from "./standingFaults.ts";
 
 /** The going rates of one find in every state it may be sold in. */
 export interface Pricing {
+  /** It is polished already. */
+  readonly polished: boolean;
   /** Penalty of a bike that is not polished: full where restoration interests buyers, a share elsewhere; none once it is. */
   readonly notPolished: Probability;
   /** Sold as rideable with a visible condition. */
@@ -86,6 +88,7 @@ export function pricingOf(settled: SettledRequest, book: Book): Pricing {
     conditionCurve((condition) => rideable(condition, finish), design.conditionKnots);
 
   return {
+    polished,
     notPolished,
     rideable,
     asFoundRiding: atLevel(predict(belief, asFoundSale(true), start), logPriceLevel),

@@ -2,11 +2,13 @@ import type { Check } from "../inspection/check.ts";
 import type { Money } from "../quantity.ts";
 import { squared } from "../statistics/elementary/powers.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
+import { zeroRows } from "../statistics/zeroRows.ts";
+import { partsSale, whenFrameLost, whenFrameSells } from "./partsSale.ts";
 import { type Player, rideablePlayer } from "./playRideable.ts";
 import type { ScenarioBenefits } from "./scenarioBenefits.ts";
 import { type Draw, drawLevels, papersDraw, SCENARIO_COUNT } from "./scenarioDraws.ts";
 import { blocks, condemnsFrame, type Situation } from "./situation.ts";
-import { type Standing, standingOf } from "./standing.ts";
+import { type Standing, standingAfter, standingOf } from "./standing.ts";
 import type { OpenCourse } from "./weighedCourse.ts";
 
 /** The open courses played through the same scenarios. */
@@ -24,7 +26,7 @@ export interface Played {
 export function playScenarios(courses: readonly OpenCourse[], situation: Situation): Played {
   const jobs = new Map<string, number>();
   const players = courses.map((course) => playerOf(course, situation, jobs));
-  const draws = Array.from({ length: SCENARIO_COUNT }, (_, index) => drawAt(index, situation));
+  const draws = drawAll(situation);
   const size = courses.length * SCENARIO_COUNT;
   const slopes = new Float64Array(size);
   const offsets = new Float64Array(size);
@@ -51,9 +53,13 @@ export function benefitOf(
   return takings - money - ((workshop.speedFactor * minutes + otherMinutes) * workshop.hourlyGoal) / 60;
 }
 
-function drawAt(index: number, { unseen }: Situation): Draw {
+function drawAll({ unseen }: Situation): readonly Draw[] {
   const count = unseen.faults.length;
-  return drawLevels(index, unseen, { ranks: new Int8Array(count), within: new Float64Array(count) });
+  const within = zeroRows(SCENARIO_COUNT, count);
+  const draws: Draw[] = [];
+  for (let index = 0; index < SCENARIO_COUNT; index++)
+    draws.push(drawLevels(index, unseen, { ranks: new Int8Array(count), within: within() }));
+  return draws;
 }
 
 function playerOf(course: OpenCourse, situation: Situation, jobs: Map<string, number>): Player {
@@ -66,7 +72,7 @@ function playerOf(course: OpenCourse, situation: Situation, jobs: Map<string, nu
 
 function workPlayer(course: OpenCourse, situation: Situation, jobs: Map<string, number>): Player {
   if (course.unknown) return rideablePlayer(situation, course, course.unknown, jobs);
-  const [better, worse] = course.branches.slice(course.plan.endsTitle === 0 ? 0 : 1).map(standingOf);
+  const [better, worse] = standingsOf(course, situation);
   if (!worse) return () => better!;
   const [kind, certain] =
     course.course === "break-for-parts"
@@ -79,6 +85,18 @@ function workPlayer(course: OpenCourse, situation: Situation, jobs: Map<string, 
     for (let place = 0; place < bad.length; place++) if (bad[place]![ranks[place]!]) return worse;
     return better!;
   };
+}
+
+/** How a course without unknown work stands where nothing is amiss, and where something is: a bike that does not ride, a frame that is lost. */
+function standingsOf(course: OpenCourse, situation: Situation): readonly Standing[] {
+  const { plan, branches } = course;
+  if (course.course !== "break-for-parts")
+    return branches.slice(plan.endsTitle === 0 ? 0 : 1).map(standingOf);
+  // Its branches are lots of pieces that sell or do not; prices and sales stand at their means.
+  const { parts, pricing, frameUnsaleableChance } = situation;
+  return [whenFrameSells(parts.list, frameUnsaleableChance), whenFrameLost(parts.list)].map((pieces) =>
+    standingAfter(situation, partsSale(pieces, pricing), plan),
+  );
 }
 
 function levelsOf(check: Check, kind: (check: Check, rank: number) => boolean): readonly boolean[] {

@@ -53,8 +53,9 @@ export function finishedSale(
     });
   }
   if (situation.wholeSaleClosedBecause !== null || situation.rideableClosedBecause === null) return null;
-  const polished = course === "restore";
-  return situation.pricing.rideableSale(polished ? 1 : 1 - situation.pricing.notPolished, {
+  const { pricing } = situation;
+  const polished = course === "restore" || pricing.polished;
+  return pricing.rideableSale(polished ? 1 : 1 - pricing.notPolished, {
     polished,
     repainted: false,
   });

@@ -125,7 +125,7 @@ function stakesOf(
 ): Stakes {
   const fixed = settled.fee.fixed + settled.packing;
   const saleIn = (repainted: boolean) => {
-    const curve = pricing.curve({ polished: course === "restore", repainted });
+    const curve = pricing.curve({ polished: course === "restore" || pricing.polished, repainted });
     return {
       takings: (gain: number) => share * curve.mean(unworkedCondition + gain) - fixed,
       largestMarginal: (penalty: number) => share * curve.largestRise(penalty),

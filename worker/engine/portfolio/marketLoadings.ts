@@ -32,7 +32,7 @@ function saleOf({ candidate: { find }, option: { course } }: Taken): Sale {
   const { belief } = settled.market;
   const rideable = course.course === "restore" || course.course === "make-safe";
   const sale = rideable
-    ? pricing.rideableSale(0, { polished: course.course === "restore", repainted: false })
+    ? pricing.rideableSale(0, { polished: course.course === "restore" || pricing.polished, repainted: false })
     : pricing.asFoundSale(false);
   return { row: targetRow(belief, sale).row, belief };
 }

@@ -66,5 +66,5 @@ function valuedGoods(
   };
 }
 
-/** A wider band says nothing of what to ask. */
-const MOST_SPREAD = 100;
+/** A wider band says nothing of what to ask, and takes long to plan for. */
+const MOST_SPREAD = 10;

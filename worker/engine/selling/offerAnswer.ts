@@ -36,18 +36,25 @@ export function answerOffer(
   const { weights } = new OffersOfWeek(finer, week - 1).hear(amount);
   const told = { carryingOn, goingRate: ratePoints(finer.sale.rates.logRates, weights) };
   const words = (money: Money) => `${Math.round(money)} ${currency}`;
+  const left = received(amount);
   const worth = `Carrying on is worth about ${words(carryingOn)} after this offer`;
   const noCounter = { counter: null, counterChance: null };
-  if (amount >= planned.lowestOffer) {
-    const reason = `${worth}; ${words(amount)} in hand is not less.`;
+  if (amount >= planned.lowestOffer || left >= carryingOn) {
+    const inHand = left < amount ? `${words(left)} left of it after fees` : `${words(amount)} in hand`;
+    const reason =
+      amount >= offers.asked && left < carryingOn
+        ? `${words(amount)} is no less than what you ask for this week, haggling taken off.`
+        : `${worth}; ${inHand} is not less.`;
     return { answer: "accept", ...noCounter, reason, ...told };
   }
+  const offered = left < amount ? `the ${words(left)} left of it after fees` : words(amount);
+  const better = `${worth}, ${words(left) === words(carryingOn) ? "a little more" : "more"} than ${offered}`;
   const best = bestCounter(offers, amount, received, selling.priceSteps);
   if (best === null || best.chance < selling.offers.leastChance) {
-    const reason = `${worth}, more than ${words(amount)}, and this buyer is not likely to pay that.`;
+    const reason = `${better}, and this buyer is not likely to pay that.`;
     return { answer: "wait", ...noCounter, reason, ...told };
   }
-  const reason = `${worth}, more than ${words(amount)}. In about ${inTen(best.chance)} of 10 this buyer pays ${words(best.amount)}.`;
+  const reason = `${better}. In about ${inTen(best.chance)} of 10 this buyer pays ${words(best.amount)}.`;
   return { answer: "counter", counter: best.amount, counterChance: best.chance, reason, ...told };
 }
 

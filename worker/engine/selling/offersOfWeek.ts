@@ -9,6 +9,8 @@ import type { PricePath } from "./demand/pricePath.ts";
 export interface PlanUnderWay {
   readonly sale: PostedSale;
   readonly path: PricePath;
+  /** The same plan at lower prices: what may be turned to after an offer (see comingDown). */
+  readonly lower?: readonly PricePath[];
   /** By week: log of the going rate over that of the first. */
   readonly logSeason: readonly number[];
   /** Mean by which the logarithm of a first offer lies below that of what the buyer would pay. */
@@ -19,7 +21,7 @@ export interface PlanUnderWay {
 export interface HeardOffer {
   /** Of the going rates; sum to 1. */
   readonly weights: Float64Array;
-  /** What carrying on is worth. */
+  /** What carrying on is worth, with the plan's prices or lower ones, whichever are worth more after this news. */
   readonly carryingOn: Money;
 }
 
@@ -48,6 +50,8 @@ export class OffersOfWeek {
   readonly #logMedian: Float64Array;
   /** By node: chance of a willingness above the price asked, under the normal that is moved down. */
   readonly #beyond: Float64Array;
+  /** For the plan and each lower one, by node: worth of carrying on with it from this week. */
+  readonly #carryingOn: readonly Float64Array[];
 
   /** @param week from 0 */
   constructor(plan: PlanUnderWay, week: number) {
@@ -59,6 +63,10 @@ export class OffersOfWeek {
     this.#logMedian = rates.logRates.map((logRate) => logRate + level);
     const logAsked = log(this.asked);
     this.#beyond = this.#logMedian.map((logMedian) => this.#above(logMedian, logAsked));
+    const nodes = rates.logRates.length;
+    this.#carryingOn = [plan.path, ...(plan.lower ?? [])].map(({ carryingOn }) =>
+      carryingOn.subarray(week * nodes, (week + 1) * nodes),
+    );
   }
 
   /** What an offer says, money in hand; one at the price asked or above says no more than one just below it. */
@@ -75,12 +83,8 @@ export class OffersOfWeek {
     const most = Math.max(...logLikelihood);
     const weights = logLikelihood.map((one, node) => path.reach[start + node]! * exp(one - most));
     const total = weights.reduce((sum, one) => sum + one, 0);
-    let carryingOn = 0;
-    for (let node = 0; node < nodes; node++) {
-      weights[node]! /= total;
-      carryingOn += weights[node]! * path.carryingOn[start + node]!;
-    }
-    return { weights, carryingOn };
+    for (let node = 0; node < nodes; node++) weights[node]! /= total;
+    return { weights, carryingOn: this.#worthOfCarryingOn(weights) };
   }
 
   /**
@@ -90,19 +94,25 @@ export class OffersOfWeek {
    */
   counter({ weights }: HeardOffer, offer: Money, amount: Money, received: Money): Counter {
     const nodes = weights.length;
-    const carryingOn = this.#plan.path.carryingOn;
     const [logOffer, logAmount] = [log(offer), log(amount)];
+    const refused = new Float64Array(nodes);
     let chance = 0;
-    let worth = 0;
     for (let node = 0; node < nodes; node++) {
       const logMedian = this.#logMedian[node]!;
       const between = this.#above(logMedian, logOffer) - this.#beyond[node]!;
       const over = this.#above(logMedian, logAmount) - this.#beyond[node]!;
       const taken = between > 0 ? Math.min(1, Math.max(0, over / between)) : 0;
       chance += weights[node]! * taken;
-      worth += weights[node]! * (taken * received + (1 - taken) * carryingOn[this.#week * nodes + node]!);
+      refused[node] = weights[node]! * (1 - taken);
     }
-    return { chance: Math.min(1, chance), worth };
+    return { chance: Math.min(1, chance), worth: chance * received + this.#worthOfCarryingOn(refused) };
+  }
+
+  /** Worth of carrying on with the best of the plan and the lower ones. @param weights of the going rates */
+  #worthOfCarryingOn(weights: Float64Array): Money {
+    return Math.max(
+      ...this.#carryingOn.map((worth) => weights.reduce((sum, one, node) => sum + one * worth[node]!, 0)),
+    );
   }
 
   /** Upper tail of the normal that is moved down: between two points far out on that side, the difference keeps its digits. */

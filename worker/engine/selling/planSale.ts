@@ -1,5 +1,6 @@
 import type { Book } from "../decision/book.ts";
 import type { Money } from "../quantity.ts";
+import { comingDown } from "./comingDown.ts";
 import { bestPath } from "./demand/bestPath.ts";
 import { type PostedSale, postedSale } from "./demand/posting.ts";
 import { writtenPrices } from "./demand/priceGrid.ts";
@@ -33,6 +34,7 @@ export function planSale(request: SellingRequest, book: Book): SellingPlan {
   const underWay: PlanUnderWay = {
     sale,
     path,
+    lower: comingDown(sale, path),
     logSeason: posting.season.map(({ logRate }) => logRate),
     openingBelow: book.catalogue.selling.offers.openingBelow,
   };
@@ -107,7 +109,10 @@ function asked(inHand: Money, left: number): Money {
 }
 
 /** The same plan over many more going rates. */
-function finer({ path, ...rest }: PlanUnderWay, posting: Parameters<typeof postedSale>[0]): PlanUnderWay {
+function finer(
+  { path, logSeason, openingBelow }: PlanUnderWay,
+  posting: Parameters<typeof postedSale>[0],
+): PlanUnderWay {
   const sale = postedSale(posting, FINER);
-  return { ...rest, sale, path: pricedPath(sale, path.prices) };
+  return { sale, path: pricedPath(sale, path.prices), logSeason, openingBelow };
 }

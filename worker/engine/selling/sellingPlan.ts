@@ -31,7 +31,7 @@ export interface OfferAnswer {
   readonly counter: Money | null;
   /** Chance that they pay it; null unless the answer is to counter. */
   readonly counterChance: Probability | null;
-  /** What carrying on is worth after hearing it. */
+  /** What carrying on is worth after hearing it, at the plan's prices or lower ones, whichever are worth more then. */
   readonly carryingOn: Money;
   readonly reason: string;
   /** The going rate, before haggling, as the offer and the weeks without a sale leave it. */

@@ -22,7 +22,7 @@ export interface CuredWork {
 
 /**
  * What finished work has cured: faults with a remedy of which one option that this bike allows is done whole, and symptoms all of whose causes here are
- * cured. A level that ends the job is never cured; one that a test decides is, by the test.
+ * cured. A level that ends the job is never cured, nor is one by the test that decides it: what the test showed is told at its check.
  * @param patient the bike as it was found
  */
 export function curedByDone(patient: Patient, done: Done): CuredWork {
@@ -33,7 +33,7 @@ export function curedByDone(patient: Patient, done: Done): CuredWork {
     return [...new Set(explaining.flatMap((cause) => faults.get(cause)!))];
   };
   for (const fault of patient.faults) {
-    const option = optionsHere(fault, patient).find((one) => one.every((id) => done.has(id)));
+    const option = doneOption(fault, patient, done);
     if (option) faults.set(fault, option);
   }
   for (const fault of patient.faults) {
@@ -45,9 +45,18 @@ export function curedByDone(patient: Patient, done: Done): CuredWork {
     isCurable: (fault) =>
       optionsHere(fault, patient).length > 0 || causesOf(fault, patient).explaining.length > 0,
     wouldBeCured: (fault) =>
-      optionsHere(fault, patient).some((option) => option.every((id) => done.has(id))) ||
-      causesCured(fault) !== undefined,
+      doneOption(fault, patient, done) !== undefined || causesCured(fault) !== undefined,
   };
+}
+
+/** An option of the fault's remedy that is done whole. Of a test it is known that it is done, not what it showed. */
+function doneOption(fault: FaultAt, patient: Patient, done: Done): readonly OperationId[] | undefined {
+  const settles = (id: OperationId) =>
+    done.has(id) &&
+    !patient.index.operations
+      .get(id)!
+      .tests.some(({ of, at }) => of === fault.check.id && at.includes(fault.level.id));
+  return optionsHere(fault, patient).find((option) => option.every(settles));
 }
 
 /** Options of a fault's remedy that this bike allows; none where the level ends the job. */

@@ -51,6 +51,8 @@ function waysToGo(way: Way, end: Way | null, plan: WorkPlan, ledger: Ledger): re
     courses = courses.flatMap((course) => forked(course, resource, courses.length, plan, ledger));
   }
   const shares = courses.reduce((total, { share }) => total + share, 0);
+  // A job that always ends the frame leaves no way to go.
+  if (shares === 0) return end ? [end] : [];
   const ways = courses.map(({ share, resources, money, minutes }): Way => {
     const own = resources.map((index) => ledger.resources[index]!);
     return {

@@ -50,7 +50,7 @@ export function isApplicable(operation: Operation, bench: Pick<Patient, "attribu
  * The smaller job where every fault that calls for the operation allows it: a loose bearing is adjusted, but is opened where the
  * races are worn as well.
  */
-export function variantFor(operation: Operation, bench: Patient): Variant | null {
+function variantFor(operation: Operation, bench: Patient): Variant | null {
   const variant = operation.variants.find(
     ({ at, when }) => holds(when, bench.attributes) && faultAt(bench, at) !== undefined,
   );

@@ -50,8 +50,7 @@ export interface WorkPlan {
   readonly cash: Moments;
   /** At speed 1. */
   readonly minutes: Moments;
-  readonly contingency: { readonly money: Moments; readonly minutes: Moments };
-  readonly endsFrame: Probability;
+  /** Chance that the work shows that nothing may be sold. */
   readonly endsTitle: Probability;
 }
 
@@ -94,12 +93,7 @@ export function buildWorkPlan(ledger: Ledger, parts: PlanParts): WorkPlan {
     money,
     cash,
     minutes: sumOver(used, ({ minutes }) => minutes),
-    contingency: {
-      money: sumOver(used, ({ contingency }) => contingency.money),
-      minutes: sumOver(used, ({ contingency }) => contingency.minutes),
-    },
-    endsFrame: anyOf(used, ({ endsFrame }) => endsFrame),
-    endsTitle: anyOf(used, ({ endsTitle }) => endsTitle),
+    endsTitle: anyOf(used.map(({ endsTitle }) => endsTitle)),
   };
 }
 
@@ -112,8 +106,8 @@ function extraOf({ kind, tool, money }: Resource): PlanExtra[] {
 }
 
 /** Chance that at least one of independent events happens. */
-function anyOf(resources: readonly Resource[], chance: (resource: Resource) => Probability): Probability {
-  return 1 - resources.reduce((none, resource) => none * (1 - chance(resource)), 1);
+function anyOf(chances: readonly Probability[]): Probability {
+  return 1 - chances.reduce((none, chance) => none * (1 - chance), 1);
 }
 
 function mergePlaces(used: readonly Resource[], reasons: Reasons): PlannedTask[] {

@@ -36,10 +36,12 @@ export function timesAndMoved(beta: ScaledBeta, factor: number, by: number): Sca
   return { ...beta, low: factor * beta.low + by, width: factor * beta.width };
 }
 
+/** E[X]. */
 export function scaledBetaMean({ low, width, a, b }: ScaledBeta): number {
   return low + (width * a) / (a + b);
 }
 
+/** Var(X). */
 export function scaledBetaVariance({ width, a, b }: ScaledBeta): number {
   return (squared(width) * a * b) / (squared(a + b) * (a + b + 1));
 }

@@ -41,8 +41,8 @@ export function knownWay({ ways }: Uncertainty, rank: number, minuteWorth: Money
     }
   }
   return {
-    cost: cost / through,
-    ends: ending / (ending + through),
+    cost: through > 0 ? cost / through : 0,
+    ends: ending > 0 ? ending / (ending + through) : 0,
     lost: ending > 0 ? lost / ending : 0,
     resources: new Set(resources),
   };

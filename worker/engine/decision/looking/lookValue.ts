@@ -28,13 +28,18 @@ export function lookValue(
     sampleInformation,
     netGain: sampleInformation - fee - minutes * minuteWorth,
     gainPerMinute: (sampleInformation - fee) / minutes - minuteWorth,
-    offerSwing: settled.purchase.paid ? null : offerSwing(outlooks, settled.purchase.price),
+    offerSwing: settled.purchase.paid
+      ? null
+      : offerSwing(outlooks, settled.purchase.price - settled.reuseWorth),
     couldBecome: couldBecome(outlooks, now),
     method,
   };
 }
 
-/** Highest less lowest price worth paying: the best course other than leaving and the price asked, at least 0; nothing where the matter stops. */
+/**
+ * Highest less lowest price worth paying: the best course other than leaving and the price asked, at least 0; nothing where the matter stops.
+ * @param asked less what leaving is worth
+ */
 function offerSwing(outlooks: readonly LevelOutlook[], asked: Money): Money {
   let highest = 0;
   let lowest = Number.POSITIVE_INFINITY;

@@ -1,5 +1,6 @@
-import type { Check } from "../../inspection/check.ts";
+import type { Check, CheckId } from "../../inspection/check.ts";
 import type { Money } from "../../quantity.ts";
+import { COURSES } from "../../service/operation.ts";
 import type { Book } from "../book.ts";
 import { drawLevels, SCENARIO_COUNT } from "../scenarioDraws.ts";
 import type { Situation } from "../situation.ts";
@@ -8,6 +9,7 @@ import type { Looking } from "./looking.ts";
 import type { LookingOn, LookList, NextCheck, UnmadeCheck } from "./nextCheck.ts";
 import { planningAnew } from "./planningAnew.ts";
 import { sampleInformation } from "./sampleInformation.ts";
+import { weighedAgain } from "./weighedAgain.ts";
 
 /** A list so long that all of it good makes another plan. */
 const MANY = 4;
@@ -33,10 +35,24 @@ function listAt(where: Check["where"], looking: Looking, looks: readonly NextChe
     const draws = drawsOf(checks, looking.find.situation);
     const outlooks = together(checks, draws, looking);
     worth = Math.max(worth, worthOf(outlooks, looking));
-    if (worth <= cost && where === "spot" && list.length >= MANY)
-      worth = Math.max(worth, worthOf(planningAnew(outlooks, checks, draws, looking, book), looking));
+    if (worth <= cost && where === "spot" && list.length >= MANY && mayGain(cost, checks, looking, book)) {
+      const fallsShort = (some: readonly LevelOutlook[]) => worthOf(some, looking) <= cost;
+      const anew = planningAnew(outlooks, checks, draws, looking, book, fallsShort);
+      worth = Math.max(worth, worthOf(anew, looking));
+    }
   }
   return { checks, minutes, sampleInformation: worth, netGain: worth - cost };
+}
+
+/**
+ * Whether knowing the checks may be worth more than an amount. Where the bike is left now, it is worth most where all of them turn out best: a worse finding
+ * never makes any course worth more.
+ */
+function mayGain(amount: Money, checks: readonly CheckId[], { find, now }: Looking, book: Book): boolean {
+  if (now.course !== "leave") return true;
+  const unseen = checks.map((id) => find.inspection.unseen.find(({ check }) => check === id)!);
+  const best = weighedAgain(find, unseen, new Array(checks.length).fill(0), 1, book);
+  return best.worths[COURSES.indexOf(best.course)]! - now.expected.netBenefit > amount;
 }
 
 /** Levels of the checks, drawn 128 times with the history that links them. */

@@ -34,19 +34,29 @@ interface Quantiles {
   readonly p90: number;
 }
 
+/** Prices that are asked, seen by the weeks alone. */
+type Asking = Pick<Forecasting, "arrivals" | "weights" | "prices">;
+
+/** Week by week, how a path of prices ends. */
+interface Endings {
+  /** Chance that it is sold in each week. */
+  readonly chances: readonly Probability[];
+  /** By node: weight of the node times the chance that it is unsold in the end. */
+  readonly unsold: Float64Array;
+  readonly expectedWeeks: number;
+}
+
 /**
- * Chances, weeks and takings of a path. In a week in which buyers who take the price come at the rate H, it is sold with chance 1 - exp(-H) and stands on
- * average (1 - exp(-H)) / H of the week; by node, the chance to be unsold multiplies up.
+ * In a week in which buyers who take the price come at the rate H, it is sold with chance 1 - exp(-H) and stands on average (1 - exp(-H)) / H of the week; by
+ * node, the chance to be unsold multiplies up.
  */
-export function forecastSale({ arrivals, weights, prices, received, fallback }: Forecasting): SaleForecast {
+export function saleEndings({ arrivals, weights, prices }: Asking): Endings {
   const unsold = weights.slice();
   const buying = buyingRates(weights.length);
-  const chanceSold: number[] = [];
-  const amounts: number[] = [];
-  const chances: number[] = [];
-  let [sold, expectedWeeks] = [0, 0];
-  prices.forEach((price, week) => {
-    arrivals.at(week, price, buying);
+  const chances = new Array<Probability>(prices.length);
+  let expectedWeeks = 0;
+  for (let week = 0; week < prices.length; week++) {
+    arrivals.at(week, prices[week]!, buying);
     let now = 0;
     for (let node = 0; node < unsold.length; node++) {
       const rate = buying.rate[node]!;
@@ -55,11 +65,21 @@ export function forecastSale({ arrivals, weights, prices, received, fallback }: 
       unsold[node]! -= chance;
       now += chance;
     }
+    chances[week] = now;
+  }
+  return { chances, unsold, expectedWeeks };
+}
+
+/** Chances, weeks and takings of a path. */
+export function forecastSale(forecasting: Forecasting): SaleForecast {
+  const { weights, prices, received, fallback } = forecasting;
+  const { chances, unsold, expectedWeeks } = saleEndings(forecasting);
+  let sold = 0;
+  const chanceSold = chances.map((now) => {
     sold += now;
-    chanceSold.push(Math.min(1, sold));
-    amounts.push(received(price));
-    chances.push(now);
+    return Math.min(1, sold);
   });
+  const amounts = Array.from(prices, received);
   // The weights sum to 1 but for rounding.
   const chanceUnsold = Math.min(
     1,

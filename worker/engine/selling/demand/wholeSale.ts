@@ -4,7 +4,7 @@ import { log1p } from "../../statistics/elementary/log.ts";
 import { bestPath } from "./bestPath.ts";
 import type { RateCurve } from "./goingRates.ts";
 import type { Fallback, Posting } from "./posting.ts";
-import { forecastSale } from "./saleForecast.ts";
+import { saleEndings } from "./saleForecast.ts";
 import { type Seasons, seasonWeeks, WEEKS_A_YEAR } from "./season.ts";
 import type { SellingTables, WholeState } from "./sellingTables.ts";
 
@@ -75,12 +75,6 @@ export function expectedWeeks(sold: WholeSale, tables: SellingTables): number {
     },
   };
   const { sale, path } = bestPath(posting, ROUGH, { last: "near", end: "found" });
-  const nodes = sale.weights.length;
-  return forecastSale({
-    arrivals: sale.arrivals,
-    weights: sale.weights,
-    prices: path.prices.slice(0, path.end),
-    received: (price) => price,
-    fallback: sale.fallback.slice(path.end * nodes, (path.end + 1) * nodes),
-  }).expectedWeeks;
+  const prices = path.prices.slice(0, path.end);
+  return saleEndings({ arrivals: sale.arrivals, weights: sale.weights, prices }).expectedWeeks;
 }
