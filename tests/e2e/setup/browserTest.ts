@@ -4,8 +4,9 @@ import { BROWSER_MISSING } from "./chromium.ts";
 import type {} from "./globalSetup.ts";
 
 /**
- * Takes the place of Playwright's own list, whose entries that matter here it repeats; then pages
- * behind the address bar, and a process in reserve for the next page. */
+ * Features that are off: Playwright's own list, whose place this takes, as far as it matters here; the pages behind the
+ * address bar, a process for every window; and the process in reserve for the next page.
+ */
 const WITHOUT = [
   "AvoidUnnecessaryBeforeUnloadCheckSync",
   "DestroyProfileOnBrowserClose",
