@@ -1,0 +1,67 @@
+import AxeBuilder from "@axe-core/playwright";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect } from "vitest";
+import { test } from "./setup/browserTest.ts";
+import { describeFind } from "./setup/dashboard.ts";
+
+/** A steel racer of the top tier: worth restoring. */
+const RACER = ["Road racing", "1980s", "Steel", "Top"];
+
+/** A field that is refused holds what was typed, and says by its label why. */
+async function expectRefused(field: Locator, typed: string, label: string): Promise<void> {
+  await field.waitFor();
+  expect(await field.inputValue()).toBe(typed);
+  const why = field.locator(
+    "xpath=ancestor::div[contains(concat(' ', @class, ' '), ' field ')][1]//p[@role='alert']",
+  );
+  await why.waitFor();
+  expect(await why.textContent()).toMatch(new RegExp(`^${label}: must be `));
+  expect(await field.getAttribute("aria-invalid")).toBe("true");
+}
+
+async function expectSound(page: Page): Promise<void> {
+  for (const colorScheme of ["light", "dark"] as const) {
+    await page.emulateMedia({ colorScheme });
+    const { violations } = await new AxeBuilder({ page }).include("main").analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual(
+      [],
+    );
+  }
+}
+
+describe("a figure that was refused and kept", () => {
+  test("of the terms of selling is there after a reload, with its reason, and can be mended", async ({
+    page,
+  }) => {
+    const label = "Weeks until it must be gone";
+    await page.goto("/selling/plum-hybrid");
+    const weeks = page.getByLabel(label);
+    await weeks.fill("0");
+    await expectRefused(weeks, "0", label);
+    await page.reload();
+    await expectRefused(weeks, "0", label);
+    await page
+      .getByRole("alert")
+      .filter({ hasText: `${label}: must be at least 1` })
+      .first()
+      .waitFor();
+    await expectSound(page);
+    await weeks.fill("3");
+    await page.getByText("Not sold in 3 weeks").waitFor();
+  }, 60_000);
+
+  test("of the work begun is there after a reload, with its reason, and can be mended", async ({ page }) => {
+    await describeFind(page, RACER, /^Restore it: /);
+    await page.getByRole("link", { name: "See the whole answer" }).click();
+    const work = page.locator("details.begun");
+    await work.locator("summary").click();
+    const money = page.getByLabel("Money spent");
+    await money.fill("99999999");
+    await expectRefused(money, "99999999", "Money spent");
+    await page.reload();
+    await expectRefused(money, "99999999", "Money spent");
+    await expectSound(page);
+    await money.fill("30");
+    await page.getByText("Already spent €30").first().waitFor();
+  }, 60_000);
+});
