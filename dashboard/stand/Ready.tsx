@@ -4,8 +4,8 @@ import { capital } from "../words/count.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { sentence } from "../words/plain.ts";
 import { curesOf, owedWords, READY_TITLES, readyRows } from "../words/ready.ts";
-import { RESULT_UNTOLD } from "../words/stand.ts";
 import { readinessTitle } from "../words/titles.ts";
+import { RESULT_UNTOLD } from "../words/untold.ts";
 import { worstOf } from "./looks.ts";
 
 interface ReadyProps {

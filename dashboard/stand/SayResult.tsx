@@ -1,5 +1,5 @@
 import type { Names } from "../find/names.ts";
-import { RESULT_UNTOLD, sayResult } from "../words/stand.ts";
+import { RESULT_UNTOLD, sayResult } from "../words/untold.ts";
 
 /** Under a test or a query that is done: its result is not told yet, with the way to the checks where it is. */
 export function SayResult(props: {

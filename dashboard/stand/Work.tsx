@@ -7,8 +7,8 @@ import { untoldResults } from "../begun/untold.ts";
 import { planInSight, plannedCourses } from "../courses/planInSight.ts";
 import type { Names } from "../find/names.ts";
 import { PlanPicks } from "../find/PlanPanel.tsx";
-import { RESULT_UNTOLD } from "../words/stand.ts";
 import { planTitle } from "../words/titles.ts";
+import { RESULT_UNTOLD } from "../words/untold.ts";
 import { Job, mayChange } from "./Job.tsx";
 import type { Bench } from "./useBench.ts";
 

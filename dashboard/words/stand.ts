@@ -1,5 +1,5 @@
 import type { Appraisal, CourseOutcome } from "../api/types.ts";
-import { capital, counted, uncapital } from "./count.ts";
+import { capital, counted } from "./count.ts";
 import { billed, money, roundMoney, roundTo } from "./money.ts";
 import { advice, stopReason } from "./verdict.ts";
 
@@ -81,12 +81,4 @@ export function decideAgain(
       ? ""
       : ` Over the whole job that right is worth about ${money(rightToChange, currency)}.`;
   return `You can still change course after this: answer what you found, and every course is weighed anew from here.${worth}`;
-}
-
-/** Of a test or a query that is done. */
-export const RESULT_UNTOLD = "The test is done; its result is not told yet.";
-
-/** "Say what it showed: serial number": leads to the check where a test's result is answered. */
-export function sayResult(check: string): string {
-  return `Say what it showed: ${uncapital(check)}`;
 }

@@ -1,8 +1,8 @@
-import AxeBuilder from "@axe-core/playwright";
-import type { Locator, Page } from "playwright-core";
+import type { Locator } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { describeFind } from "./setup/dashboard.ts";
+import { expectSound } from "./setup/sound.ts";
 
 /** A steel racer of the top tier: worth restoring. */
 const RACER = ["Road racing", "1980s", "Steel", "Top"];
@@ -17,16 +17,6 @@ async function expectRefused(field: Locator, typed: string, label: string): Prom
   await why.waitFor();
   expect(await why.textContent()).toMatch(new RegExp(`^${label}: must be `));
   expect(await field.getAttribute("aria-invalid")).toBe("true");
-}
-
-async function expectSound(page: Page): Promise<void> {
-  for (const colorScheme of ["light", "dark"] as const) {
-    await page.emulateMedia({ colorScheme });
-    const { violations } = await new AxeBuilder({ page }).include("main").analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual(
-      [],
-    );
-  }
 }
 
 describe("a figure that was refused and kept", () => {
@@ -45,7 +35,7 @@ describe("a figure that was refused and kept", () => {
       .filter({ hasText: `${label}: must be at least 1` })
       .first()
       .waitFor();
-    await expectSound(page);
+    await expectSound(page, { place: "main", widths: [390] });
     await weeks.fill("3");
     await page.getByText("Not sold in 3 weeks").waitFor();
   }, 60_000);
@@ -60,7 +50,7 @@ describe("a figure that was refused and kept", () => {
     await expectRefused(money, "9999999999", "Money spent");
     await page.reload();
     await expectRefused(money, "9999999999", "Money spent");
-    await expectSound(page);
+    await expectSound(page, { place: "main", widths: [390] });
     await money.fill("30");
     await page.getByText("Already spent €30").first().waitFor();
   }, 60_000);

@@ -1,8 +1,8 @@
-import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { describeFind, headed } from "./setup/dashboard.ts";
+import { expectSound } from "./setup/sound.ts";
 
 const RACER = ["Road racing", "1980s", "Steel", "Upper"];
 const QUERY = /^Record serial number, query official register/;
@@ -29,13 +29,7 @@ describe("a query that is ticked as done", () => {
     await work.getByRole("checkbox", { name: QUERY }).check();
     await work.getByText(UNTOLD).waitFor();
     await page.locator("#ready").getByText(UNTOLD).waitFor();
-    await page.setViewportSize({ width: 390, height: 844 });
-    for (const colorScheme of ["light", "dark"] as const) {
-      await page.emulateMedia({ colorScheme });
-      const { violations } = await new AxeBuilder({ page }).include("main").analyze();
-      expect(violations.map(({ id }) => id)).toEqual([]);
-    }
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    await expectSound(page, { place: "main", widths: [390] });
 
     await page.getByRole("link", { name: "Money and hours spent are told on its page" }).click();
     const begun = page.locator("details.begun");
