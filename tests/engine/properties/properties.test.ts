@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Appraisal } from "../../../worker/engine/decision/appraisal.ts";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
 import { appraise } from "../../../worker/engine/decision/appraise.ts";
 import { walkAwayPrice } from "../../../worker/engine/decision/choice.ts";
@@ -18,6 +19,21 @@ import { anyFind, likelyFind, seenFind } from "./anyFind.ts";
 import { sparedWork, worseFinding } from "./worseFinding.ts";
 
 const SEED = 20261125;
+
+/** Asks once for each find: one seed draws the same finds for several laws. */
+function askedOnce<Answer>(
+  ask: (request: AppraisalRequest) => Answer,
+): (request: AppraisalRequest) => Answer {
+  const answers = new Map<string, Answer>();
+  return (request) => {
+    const key = JSON.stringify(request);
+    if (!answers.has(key)) answers.set(key, ask(request));
+    return answers.get(key)!;
+  };
+}
+
+const whole = askedOnce((request): Appraisal => appraise(request, BOOK));
+const plain = askedOnce(plainAnswer);
 
 /** The walk-away price alone: all of an answer that the law is about. */
 function mostToPay(request: AppraisalRequest): number {
@@ -148,7 +164,7 @@ describe("the same request", () => {
   test("has the same answer, byte for byte, when it is asked again with its observations in another order", () => {
     fc.assert(
       fc.property(anyFind, fc.array(fc.nat(), { minLength: 64, maxLength: 64 }), (request, dice) => {
-        const first = JSON.stringify(appraise(request, BOOK));
+        const first = JSON.stringify(whole(request));
         const shuffled = Object.entries(request.observations)
           .map((entry, place) => ({ entry, key: dice[place % dice.length]! }))
           .sort((a, b) => a.key - b.key)
@@ -174,7 +190,7 @@ describe("every answer", () => {
   test("holds numbers and words alone: nothing undefined, nothing infinite, whatever is asked", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        for (const answer of [plainAnswer(request), inspectFind(request, BOOK), valueFind(request, BOOK)])
+        for (const answer of [plain(request), inspectFind(request, BOOK), valueFind(request, BOOK)])
           expect(unsayable(answer)).toEqual([]);
       }),
       { seed: SEED, numRuns: 400 },
@@ -184,7 +200,7 @@ describe("every answer", () => {
   test("holds nothing else in what to check next", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const { nextChecks, lookingOn } = appraise(request, BOOK);
+        const { nextChecks, lookingOn } = whole(request);
         expect(unsayable({ nextChecks, lookingOn })).toEqual([]);
       }),
       { seed: SEED, numRuns: 120 },
@@ -194,7 +210,7 @@ describe("every answer", () => {
   test("raises each caution whose trigger holds, as hard as its words say, and no other", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const answer = plainAnswer(request);
+        const answer = plain(request);
         expect(raisedCautions(answer)).toEqual(expectedCautions(request, answer));
       }),
       { seed: SEED, numRuns: 200 },
@@ -204,7 +220,7 @@ describe("every answer", () => {
   test("has chances from 0 to 1, and bands in order", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const { courses, hidden, value } = plainAnswer(request);
+        const { courses, hidden, value } = plain(request);
         const chances = [
           ...courses.flatMap(({ lossProbability, belowGoalProbability }) => [
             lossProbability,
