@@ -12,7 +12,7 @@ import { DomainError } from "../../../worker/engine/domainError.ts";
 import { Ledger } from "../../../worker/engine/service/ledger.ts";
 import { buildWorkPlan, type WorkPlan } from "../../../worker/engine/service/workPlan.ts";
 import { lookedOver, situationFor } from "../decision/lookedOver.ts";
-import { plainAnswer } from "../decision/plainAnswer.ts";
+import { askedOnce, plainAnswer, plainOnce } from "../decision/plainAnswer.ts";
 import { BOOK } from "../decision/shippedBook.ts";
 import { expectedCautions, raisedCautions } from "../workedCases/expectedCautions.ts";
 import { anyFind, likelyFind, seenFind } from "./anyFind.ts";
@@ -20,20 +20,7 @@ import { sparedWork, worseFinding } from "./worseFinding.ts";
 
 const SEED = 20261125;
 
-/** Asks once for each find: one seed draws the same finds for several laws. */
-function askedOnce<Answer>(
-  ask: (request: AppraisalRequest) => Answer,
-): (request: AppraisalRequest) => Answer {
-  const answers = new Map<string, Answer>();
-  return (request) => {
-    const key = JSON.stringify(request);
-    if (!answers.has(key)) answers.set(key, ask(request));
-    return answers.get(key)!;
-  };
-}
-
 const whole = askedOnce((request): Appraisal => appraise(request, BOOK));
-const plain = askedOnce(plainAnswer);
 
 /** The walk-away price alone: all of an answer that the law is about. */
 function mostToPay(request: AppraisalRequest): number {
@@ -190,10 +177,21 @@ describe("every answer", () => {
   test("holds numbers and words alone: nothing undefined, nothing infinite, whatever is asked", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        for (const answer of [plain(request), inspectFind(request, BOOK), valueFind(request, BOOK)])
+        for (const answer of [plainOnce(request), inspectFind(request, BOOK)])
           expect(unsayable(answer)).toEqual([]);
       }),
       { seed: SEED, numRuns: 400 },
+    );
+  });
+
+  test("holds nothing else where the value alone is asked for, and the same value", () => {
+    fc.assert(
+      fc.property(anyFind, (request) => {
+        const answer = valueFind(request, BOOK);
+        expect(unsayable(answer)).toEqual([]);
+        expect(answer.value).toEqual(plainOnce(request).value);
+      }),
+      { seed: SEED, numRuns: 100 },
     );
   });
 
@@ -210,7 +208,7 @@ describe("every answer", () => {
   test("raises each caution whose trigger holds, as hard as its words say, and no other", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const answer = plain(request);
+        const answer = plainOnce(request);
         expect(raisedCautions(answer)).toEqual(expectedCautions(request, answer));
       }),
       { seed: SEED, numRuns: 200 },
@@ -220,7 +218,7 @@ describe("every answer", () => {
   test("has chances from 0 to 1, and bands in order", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const { courses, hidden, value } = plain(request);
+        const { courses, hidden, value } = plainOnce(request);
         const chances = [
           ...courses.flatMap(({ lossProbability, belowGoalProbability }) => [
             lossProbability,
