@@ -4,7 +4,7 @@ import { Later } from "./parts/Later.tsx";
 import { Masthead, Tabs } from "./parts/Masthead.tsx";
 import { Trouble } from "./parts/Trouble.tsx";
 import { WorkedOut } from "./parts/WorkedOut.tsx";
-import { askingOf, finds } from "./state/finds.ts";
+import { askingOf, findsShown } from "./state/finds.ts";
 import { loadReference, reference, referenceFault } from "./state/reference.ts";
 import { type Route, route } from "./state/route.ts";
 
@@ -14,7 +14,7 @@ export function App() {
     <div class={hasTabs(here) ? "shell has-tabs" : "shell"}>
       <Masthead />
       {referenceFault.value !== null && reference.value === null ? <NoReference /> : <Page key={key()} />}
-      {hasFinds(here) && <WorkedOut askings={askingsOf(here)} />}
+      {hasFinds(here) && <WorkedOut askings={findsShown.value.map(({ id }) => askingOf(id))} />}
       {hasTabs(here) && <Tabs />}
     </div>
   );
@@ -34,12 +34,6 @@ const NOT_OF_FINDS: readonly Route["page"][] = [
 /** Whether a page shows the answers about finds kept here, and nothing but them. */
 function hasFinds({ page }: Route): boolean {
   return !NOT_OF_FINDS.includes(page) && reference.value !== null;
-}
-
-/** The conversations whose answers a page shows. */
-function askingsOf(here: Route) {
-  if ("id" in here) return here.id === null ? [] : [askingOf(here.id)];
-  return finds.value.map(({ id }) => askingOf(id));
 }
 
 /** Where a find is looked at, its verdict stands at the foot in place of the tabs. */

@@ -62,6 +62,8 @@ export default defineConfig({
         root,
         test: {
           name: "e2e",
+          // One browser and one start of Playwright for all the files that a worker takes.
+          isolate: false,
           include: ["tests/e2e/**/*.test.ts"],
           globalSetup: ["./tests/e2e/setup/globalSetup.ts"],
           testTimeout,

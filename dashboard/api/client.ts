@@ -36,14 +36,20 @@ export function fetchReference(): Promise<Outcome<Reference>> {
 
 let tellFirst: () => void;
 
-/** Comes with the first answer about a find: what can wait begins after it. */
+/** Comes with the first answer about a find, a refusal too: what can wait begins after it. */
 export const firstAnswer = new Promise<void>((resolve) => {
   tellFirst = resolve;
 });
 
+let asked = false;
+
+/** Whether anything about a find was asked since the page was opened. */
+export const hasAsked = () => asked;
+
 async function post<T>(path: string, body: unknown, signal: AbortSignal): Promise<Outcome<T>> {
+  asked = true;
   const outcome = await ask<T>({ method: "POST", path, body: JSON.stringify(body) }, signal);
-  if ("ok" in outcome) tellFirst();
+  if ("ok" in outcome || outcome.fault.kind === "refused") tellFirst();
   return outcome;
 }
 

@@ -15,6 +15,8 @@ export function BoughtList(props: ListProps & { fault: Fault | null }) {
   const order = useRef<readonly string[]>([]);
   const rows = thingRows(order.current, course?.plan?.shoppingList ?? [], soFar.bought, known);
   order.current = rows.map(({ part }) => part);
+  // As they are asked about: without what the catalogue does not hold.
+  const asked = soFar.bought.filter(({ part }) => known.parts.some(({ id }) => id === part));
   if (rows.length === 0) return null;
   return (
     <fieldset class="begunlist">
@@ -25,7 +27,7 @@ export function BoughtList(props: ListProps & { fault: Fault | null }) {
           row={row}
           currency={known.currency}
           wrong={(field) => {
-            const at = soFar.bought.findIndex(({ part }) => part === row.part);
+            const at = asked.findIndex(({ part }) => part === row.part);
             return messagesAt(fault, `/find/soFar/bought/${at}/${field}`);
           }}
           onBought={(bought) => onChange(withBought(soFar, row.part, bought))}
@@ -72,9 +74,8 @@ function Thing({ row, currency, wrong, onBought }: ThingProps) {
           <NumberField
             label={`How much${unit === "each" ? "" : `, ${unit}`}: ${name}`}
             value={bought.quantity}
-            onValue={(quantity) =>
-              quantity !== undefined && quantity > 0 && onBought({ ...bought, quantity })
-            }
+            onValue={(quantity) => quantity !== undefined && onBought({ ...bought, quantity })}
+            messages={wrong("quantity")}
           />
           <NumberField
             label={`Worth again, one: ${name}`}

@@ -17,7 +17,8 @@ interface WorkBegunProps {
   /** Id of the find; the panel is for finds of one's own alone. */
   readonly id: string;
   readonly known: Reference;
-  readonly appraisal: Appraisal;
+  /** Null where there is none: what was told is refused, and must be mended first. */
+  readonly appraisal: Appraisal | null;
   /** The course whose plan is shown. */
   readonly course: CourseOutcome | undefined;
   readonly fault: Fault | null;
@@ -34,13 +35,14 @@ function Begun({ own, known, appraisal, course, fault }: WorkBegunProps & { own:
   const open = useRef(!isBlank(soFar));
   const change = (next: SoFar) =>
     ownFinds.put({ ...own, answers: withAnswer(own.answers, "soFar", isBlank(next) ? undefined : next) });
-  const { currency } = appraisal;
-  const spent = spentWords(appraisal.soFar, currency);
+  const currency = appraisal?.currency ?? known.currency;
+  const counted = appraisal?.soFar ?? { ...soFar, money: 0, hours: 0 };
+  const spent = spentWords(counted, currency);
   return (
     <details class="panel fold begun" open={open.current}>
       <summary>
         <span class="foldname">Work begun</span>
-        <span class="small">{begunWords(appraisal.soFar, currency)}</span>
+        <span class="small">{begunWords(counted, currency)}</span>
       </summary>
       <p class="small">
         Say what is done and what it took: every course is then compared from now on. Found something?{" "}

@@ -38,7 +38,7 @@ export function serviceWorker(): Plugin {
 }
 
 /** Every file of a build by its address, with a hash of its content where the name does not hold one already. */
-export function filesIn(folder: string): PrecachedFile[] {
+function filesIn(folder: string): PrecachedFile[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join("/"))

@@ -84,11 +84,6 @@ export function weekAt(x: number): number {
   return Math.round(x + 0.5);
 }
 
-/** The lowest price above the lane of blocks. */
-export function floorOf({ y, height }: Plane): number {
-  return y.min + ((y.max - y.min) * LANE) / height;
-}
-
 /** What glides: of each week both ends of its price, and its lowest offer (its price while that is not shown). */
 export function weekAnchors(weeks: readonly WeekMark[]): readonly Point[] {
   return weeks.flatMap(({ week, price, lowest }) => [

@@ -50,6 +50,7 @@ function columnsOf(goal: number, known: Reference): readonly Column[] {
     { name: "your hours, 1 in 10 above (h)", of: ({ row }) => row?.shown.hours?.p90 },
     { name: `cash in it ${money}`, of: ({ row }) => row?.shown.cashNeeded },
     { name: "until sold (days)", of: ({ row }) => row?.shown.elapsedDays },
+    { name: `expected takings ${money}`, of: ({ row }) => row?.shown.sale?.takings },
     { name: `price asked or paid ${money}`, of: ({ price }) => price },
     { name: "already paid", of: ({ paid }) => yesNo(paid) },
     { name: `most to pay ${money}`, of: ({ appraisal }) => appraisal.decision.walkAwayPrice },

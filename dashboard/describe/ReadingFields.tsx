@@ -6,6 +6,8 @@ import { messagesAt } from "../api/fault.ts";
 import type { Check, Reading } from "../api/types.ts";
 import { Wrong } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
+import { lengthUnit } from "../state/units.ts";
+import { lengthsFor, withLengths } from "../words/length.ts";
 import { levelWords } from "../words/plain.ts";
 import type { Bike } from "./bike.ts";
 import { LevelButtons } from "./LevelButtons.tsx";
@@ -61,7 +63,7 @@ export function ReadingFields(props: ReadingFieldsProps) {
           choices={check.levels.map(({ id: level, description }) => ({
             value: level,
             label: levelWords(check, level),
-            detail: description,
+            detail: withLengths(description, lengthsFor(check, lengthUnit.value)),
           }))}
           value={reading.level}
           onValue={setLevel}

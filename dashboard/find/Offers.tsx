@@ -2,7 +2,7 @@ import type { CourseOutcome } from "../api/types.ts";
 import { Term } from "../parts/Term.tsx";
 import { capital } from "../words/count.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
-import { goalMoney, money, priceWords } from "../words/money.ts";
+import { goalMoney, money, priceWords, roundMoney } from "../words/money.ts";
 import { spentWords } from "../words/soFar.ts";
 import { days, hours } from "../words/time.ts";
 import type { Shown } from "./VerdictPanel.tsx";
@@ -11,13 +11,15 @@ import type { Shown } from "./VerdictPanel.tsx";
 export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown: CourseOutcome | null }) {
   const { currency, decision, soFar } = appraisal;
   const most = decision.walkAwayPrice;
+  // What would read as nothing is nothing.
+  const pays = most !== null && roundMoney(most) > 0;
   const spent = spentWords(soFar, currency);
   return (
     <div class="offers">
       {most !== null && !paid && (
         <div>
           <b>
-            {most > 0 ? (
+            {pays ? (
               <>
                 <Term of="walk-away">Pay at most</Term> {money(most, currency)}
               </>
@@ -26,7 +28,7 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
             )}
           </b>
           <span class="small">
-            {most > 0
+            {pays
               ? `${price === undefined ? "" : `They ask ${priceWords(price, currency)}. `}At ${money(most, currency)} you earn just your ${goalMoney(goal, currency)} an hour.`
               : `At any price an hour earns less than your ${goalMoney(goal, currency)}.`}
           </span>

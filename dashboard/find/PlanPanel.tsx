@@ -8,11 +8,10 @@ import { money, roundMoney, roundTo } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { LEFT_AS_THEY_ARE } from "../words/plan.ts";
 import { between, moneyRange } from "../words/range.ts";
-import { isWorthTelling, limitsElsewhere, stopWords } from "../words/stopLimit.ts";
 import { bareHours, minutes } from "../words/time.ts";
 import { planTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
-import { PlanSteps, StopTerm } from "./PlanSteps.tsx";
+import { PlanSteps } from "./PlanSteps.tsx";
 import { ShoppingList } from "./ShoppingList.tsx";
 
 interface PlanPanelProps {
@@ -75,11 +74,9 @@ export function PlanPicks(props: {
   );
 }
 
-/** What the shown plan leaves out: the allowance for the unseen, limits of work that may prove needed, and faults told to the buyer. */
+/** What the shown plan leaves out: the allowance for the unseen, and faults told to the buyer. */
 function Rest({ plan, currency, names }: { plan: ReportedPlan; currency: string; names: Names }) {
   const { allowance, disclosed } = plan;
-  const elsewhere = limitsElsewhere(plan);
-  const explaining = plan.stopLimits.find(isWorthTelling);
   return (
     <>
       {(roundTo(allowance.minutes, 1) > 0 || roundMoney(allowance.money) > 0) && (
@@ -88,11 +85,6 @@ function Rest({ plan, currency, names }: { plan: ReportedPlan; currency: string;
           {money(allowance.money, currency)}, on average.
         </p>
       )}
-      {elsewhere.map((limit) => (
-        <p key={limit.operation} class="small">
-          {limit === explaining ? <StopTerm limit={limit} currency={currency} /> : stopWords(limit, currency)}
-        </p>
-      ))}
       {disclosed.length > 0 && (
         <p class="small">
           <b>{LEFT_AS_THEY_ARE}</b> {sentence(listed(disclosed.map(names.check)))}

@@ -1,10 +1,9 @@
 import type { PlannedOperation, ReportedPlan, StopLimit } from "../api/types.ts";
 import { Explained } from "../parts/Term.tsx";
-import { listed } from "../words/count.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { money } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
-import { amountWords, DECIDE_AGAIN, jobName, jobTags, torqueWords } from "../words/plan.ts";
+import { DECIDE_AGAIN, jobFacts, jobName, jobTags } from "../words/plan.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import type { Names } from "./names.ts";
@@ -87,23 +86,14 @@ function Step({ operation, longest, dearest, names, currency, stop, explains }: 
 }
 
 /** A limit with its word explained. */
-export function StopTerm({ limit, currency }: { limit: StopLimit; currency: string }) {
+function StopTerm({ limit, currency }: { limit: StopLimit; currency: string }) {
   return <Explained text={stopWords(limit, currency)} words={/Stop trying/} of="stop-limit" />;
 }
 
 /** Why a job is in the plan, what it uses, its torque, and the check that proves it done. */
 export function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
-  const { torque, proof, because, redecide, parts, assumed } = operation;
-  const facts: [string, string][] = [];
-  if (because.length > 0) {
-    const what = listed(because.map(names.check));
-    facts.push(["Because of", assumed ? `${what}: not looked at, but likelier than not` : what]);
-  }
-  if (parts.length > 0)
-    facts.push(["Uses", listed(parts.map(({ name, quantity, unit }) => amountWords(name, quantity, unit)))]);
-  if (torque !== null) facts.push(["Torque", torqueWords(torque)]);
-  facts.push(["Proof", proof]);
-  if (redecide) facts.push(["Then", DECIDE_AGAIN]);
+  const { redecide } = operation;
+  const facts = [...jobFacts(operation, names.check), ...(redecide ? [["Then", DECIDE_AGAIN] as const] : [])];
   return (
     <dl class="facts">
       {facts.map(([name, text]) => (

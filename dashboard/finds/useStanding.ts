@@ -11,8 +11,9 @@ export interface StandingAnswers {
 }
 
 /**
- * The last time that every find was answered or refused, and all answers held for one goal. Until that is so again
- * it stays, so that the list does not jump and no answer for the old goal is held against the new one.
+ * The last time that every find was answered or refused, none was asked about anew, and all answers held for one goal.
+ * Until that is so again it stays, so that the list does not jump and no answer for the old goal is held against the
+ * new one.
  */
 export function useStanding(): StandingAnswers {
   const stood = useRef<StandingAnswers>({ answers: [], goal: null });
@@ -24,7 +25,8 @@ export function useStanding(): StandingAnswers {
   for (const { find, appraisal } of answers) {
     const asking = askingOf(find.id);
     const refused = asking.fault.value?.kind === "refused";
-    if (appraisal === null) open ||= asking.fault.value === null;
+    if (asking.status.value !== "settled") open = true;
+    else if (appraisal === null) open ||= asking.fault.value === null;
     else if (!refused) goals.add(termsOf(asking, wished).goal);
   }
   if (!open && goals.size <= 1) stood.current = { answers, goal: [...goals][0] ?? wished };

@@ -1,18 +1,15 @@
-import { useRef } from "preact/hooks";
 import { type Answers, isComplete, NEEDED } from "../answers/answers.ts";
-import type { Reference } from "../api/types.ts";
 import { Checks } from "../describe/Checks.tsx";
 import { FourPicks, FurtherDetails, Purchase } from "../describe/Description.tsx";
 import { VerdictBar } from "../describe/VerdictBar.tsx";
 import { namesIn } from "../find/names.ts";
 import { OwnTrouble } from "../finds/OwnNotes.tsx";
-import { LONGEST_NAME, newOwnFind, type OwnFind } from "../finds/own.ts";
+import { LONGEST_NAME, type OwnFind } from "../finds/own.ts";
 import { Heading } from "../parts/Heading.tsx";
+import { type OpenedProps, OwnFindPage } from "../parts/OwnFindPage.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
 import { askingOf, ownFinds } from "../state/finds.ts";
-import { goal } from "../state/goal.ts";
-import { reference } from "../state/reference.ts";
-import { rename, route, standAt } from "../state/route.ts";
+import { rename, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
 import { describedKind } from "../words/description.ts";
 import { refusal } from "../words/refusal.ts";
@@ -20,43 +17,10 @@ import { verdict } from "../words/verdict.ts";
 
 /** Describe a find of one's own and answer checks; the verdict follows every answer. */
 export function DescribePage() {
-  const here = route.value;
-  const id = here.page === "describe" ? here.id : null;
-  const fresh = useRef(newOwnFind());
-  const known = reference.value;
-  const hourlyGoal = goal.value;
-  const kept = id === null ? undefined : ownFinds.all.value.find((find) => find.id === id);
-  if (known === null || hourlyGoal === null) {
-    return (
-      <main class="page" id="main">
-        <Heading title="Describe a find">Describe a find</Heading>
-      </main>
-    );
-  }
-  if (id !== null && kept === undefined) {
-    return (
-      <main class="page" id="main">
-        <Heading title="No such find">There is no find of yours by that name in this browser.</Heading>
-        <p>
-          <a href="/describe">Describe one</a>
-        </p>
-      </main>
-    );
-  }
-  // A new find gets its id before its first answer, so that the form stays the same when it gets its address.
-  if (kept === undefined && ownFinds.get(fresh.current.id) !== undefined) fresh.current = newOwnFind();
-  const own = kept ?? fresh.current;
-  return <Form key={own.id} own={own} isNew={kept === undefined} known={known} goal={hourlyGoal} />;
+  return <OwnFindPage page="describe" title="Describe a find" begin="Describe one" form={Form} />;
 }
 
-interface FormProps {
-  readonly own: OwnFind;
-  readonly isNew: boolean;
-  readonly known: Reference;
-  readonly goal: number;
-}
-
-function Form({ own, isNew, known, goal: wished }: FormProps) {
+function Form({ own, isNew, known, goal: wished }: OpenedProps) {
   const asking = askingOf(own.id);
   const complete = isComplete(own.answers);
   const appraisal = complete ? asking.answer.value : null;

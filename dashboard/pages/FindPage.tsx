@@ -5,6 +5,7 @@ import { CopyButton } from "../find/CopyButton.tsx";
 import { FindPanels } from "../find/FindPanels.tsx";
 import { namesIn } from "../find/names.ts";
 import { OwnActions } from "../find/OwnActions.tsx";
+import { RefusedWork } from "../find/RefusedWork.tsx";
 import { ShareAndPrint } from "../find/ShareAndPrint.tsx";
 import type { Find } from "../finds/find.ts";
 import { isInvented, ownership } from "../finds/ownership.ts";
@@ -17,7 +18,7 @@ import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { route, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
-import { WORKING } from "../words/common.ts";
+import { NO_ANSWER, WORKING } from "../words/common.ts";
 import { factsLine } from "../words/description.ts";
 import { sentence } from "../words/plain.ts";
 import { refusal } from "../words/refusal.ts";
@@ -75,7 +76,11 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
           </p>
           <Heading title={find.name}>
             {appraisal === null ? (
-              WORKING
+              waiting ? (
+                WORKING
+              ) : (
+                NO_ANSWER
+              )
             ) : (
               <Said appraisal={appraisal}>
                 {verdict(appraisal, hourlyGoal, { called: find.called, price, nameOf: names.any })}
@@ -125,6 +130,9 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
       </p>
       {fault !== null && (
         <Trouble fault={fault} again={asking.again} say={(field) => refusal(field, known.checks)} />
+      )}
+      {appraisal === null && !find.invented && visit === undefined && (
+        <RefusedWork id={find.id} known={known} fault={fault} />
       )}
       {appraisal !== null && (
         <FindPanels

@@ -12,11 +12,14 @@ import { STATE_NAMES } from "../sale/states.ts";
 import { askingOf } from "../state/finds.ts";
 import { ALONE, sellingAskingOf, sellingTerms } from "../state/selling.ts";
 import { termsOf } from "../state/terms.ts";
+import { WORKING } from "../words/common.ts";
 import { uncapital } from "../words/count.ts";
 import { refusal } from "../words/refusal.ts";
 import { planTitle } from "../words/selling.ts";
+import { roadWords } from "../words/sellingRoad.ts";
 import { verdict } from "../words/verdict.ts";
 import { sellingBody } from "./body.ts";
+import { MarketPanel } from "./MarketPanel.tsx";
 import { NotSold } from "./NotSold.tsx";
 import { printPlan } from "./printPlan.tsx";
 import { RoadNote } from "./RoadNote.tsx";
@@ -56,19 +59,26 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
       ? null
       : sellingBody(withGoal(find.body, goal), state, { seller, bike }, entry.made),
   );
-  const plan = open === null ? null : planAsking.answer.value;
+  const planFault = open === null ? null : planAsking.fault.value;
+  // While a plan is under way the last one stays. Where none comes, that of another state says nothing of this one.
+  const isStale = planFault !== null && planAsking.answered.value?.state !== state;
+  const plan = open === null || isStale ? null : planAsking.answer.value;
+  const roadSaid = open === null ? null : roadWords(open);
+  const road = roadSaid === null ? "" : `${roadSaid.said} ${roadSaid.because}`;
   const { currency } = known;
   const title =
     plan !== null && open !== null
       ? planTitle(plan.path, { currency: plan.currency, road: open.road, shown })
-      : withoutPlan(
-          find,
-          answer,
-          known,
-          termsOf(asking, goal),
-          state === undefined,
-          ground?.kind === "refused",
-        );
+      : planFault !== null || (answer === null && asking.fault.value !== null)
+        ? "No price plan yet."
+        : withoutPlan(
+            find,
+            answer,
+            known,
+            termsOf(asking, goal),
+            state === undefined,
+            ground?.kind === "refused",
+          );
   const slow = asking.status.value === "slow" || planAsking.status.value === "slow";
   return (
     <main class="page" id="main">
@@ -85,17 +95,16 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
         <Heading title={`Selling: ${find.name}`}>{title}</Heading>
       </div>
       <p class="working" role="status">
-        {slow ? "Working it out" : ""}
+        {slow ? WORKING : ""}
       </p>
-      {[asking, planAsking].map((one, i) =>
-        one.fault.value === null || (i === 1 && open === null) ? null : (
-          <Trouble
-            key={i === 0 ? "appraisal" : "plan"}
-            fault={one.fault.value}
-            again={one.again}
-            say={(field) => refusal(field, known.checks)}
-          />
-        ),
+      {[
+        { key: "appraisal", fault: asking.fault.value, again: asking.again },
+        { key: "plan", fault: planFault, again: planAsking.again },
+      ].map(
+        ({ key, fault, again }) =>
+          fault !== null && (
+            <Trouble key={key} fault={fault} again={again} say={(field) => refusal(field, known.checks)} />
+          ),
       )}
       {children}
       {states.length > 0 && state !== undefined && (
@@ -107,6 +116,22 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
         />
       )}
       {open !== null && <RoadNote ground={open} />}
+      {plan === null && planFault?.kind === "refused" && (
+        // What was refused may be a term kept from before: without its field nobody could change it.
+        <div class="two selling">
+          <div class="a">
+            <MarketPanel
+              id={find.id}
+              seller={seller}
+              bike={bike}
+              month={appraised.workshop?.month}
+              plan={null}
+              currency={currency}
+              fault={planFault}
+            />
+          </div>
+        </div>
+      )}
       {answer !== null && plan === null && (
         <NotSold
           find={find}
@@ -127,11 +152,11 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
           bike={bike}
           entry={entry}
           answered={planAsking.answered.value?.offer ?? null}
-          fault={planAsking.fault.value}
+          fault={planFault}
           shown={shown}
           onShown={setShown}
           onPrint={() =>
-            void printPlan({ plan, shown, title, name: find.name, state, invented: isInvented(find) })
+            void printPlan({ plan, shown, title, name: find.name, state, road, invented: isInvented(find) })
           }
           dimmed={planAsking.status.value !== "settled"}
         />
@@ -150,9 +175,9 @@ function withoutPlan(
   noState: boolean,
   refused: boolean,
 ): string {
-  if (answer === null) return "Working it out";
+  if (answer === null) return WORKING;
   if (answer.value === null)
     return verdict(answer, goal, { called: find.called, price, nameOf: namesIn(known).any });
   if (refused) return "Not to be sold as things stand.";
-  return noState ? "It cannot be sold whole." : "Working it out";
+  return noState ? "It cannot be sold whole." : WORKING;
 }

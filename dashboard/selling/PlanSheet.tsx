@@ -14,6 +14,8 @@ interface PlanSheetProps {
   readonly title: string;
   /** The find and its state. */
   readonly called: string;
+  /** What must be said or done before it is ridden; empty where nothing stands in the way. */
+  readonly road: string;
   /** What is invented. */
   readonly note: string;
   /** Address of the chart; null where there is none. */
@@ -26,7 +28,7 @@ const LONG = 16;
 const TOO_LONG = 40;
 
 /** The price plan on one sheet of A4. */
-export function PlanSheet({ plan, shown, title, called, note, picture }: PlanSheetProps) {
+export function PlanSheet({ plan, shown, title, called, road, note, picture }: PlanSheetProps) {
   const { path, currency, market } = plan;
   const joined = stretches(path);
   return (
@@ -35,6 +37,11 @@ export function PlanSheet({ plan, shown, title, called, note, picture }: PlanShe
       <p>
         <b>{called}</b>
       </p>
+      {road !== "" && (
+        <p>
+          <b>{road}</b>
+        </p>
+      )}
       <p>{note}</p>
       {picture !== null && joined.length <= TOO_LONG && (
         <>

@@ -15,13 +15,15 @@ interface PrintedPlan {
   /** Name of the find. */
   readonly name: string;
   readonly state: WholeState;
+  /** What must be said or done before it is ridden; empty where nothing stands in the way. */
+  readonly road: string;
   /** An invented find is labelled so. */
   readonly invented: boolean;
 }
 
 /** Prints the price plan on one sheet, in black; the chart as a picture, and without it where none comes of it. */
 export async function printPlan(printed: PrintedPlan): Promise<void> {
-  const { plan, shown, title, name, state, invented } = printed;
+  const { plan, shown, title, name, state, road, invented } = printed;
   const picture = await pictureFor(plan, shown);
   printSheets(
     <PlanSheet
@@ -29,6 +31,7 @@ export async function printPlan(printed: PrintedPlan): Promise<void> {
       shown={shown}
       title={title}
       called={`${name}, ${uncapital(STATE_NAMES[state])}`}
+      road={road}
       note={sheetNote(invented)}
       picture={picture}
     />,

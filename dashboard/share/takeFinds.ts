@@ -1,3 +1,4 @@
+import { DEMO_FINDS } from "../finds/demo.ts";
 import { LONGEST_NAME, type OwnFind } from "../finds/own.ts";
 import type { ReadFind } from "./findsFile.ts";
 import { fingerprint } from "./fingerprint.ts";
@@ -23,13 +24,19 @@ export function takenFinds(read: readonly ReadFind[], kept: readonly OwnFind[]):
   });
 }
 
-function place(find: OwnFind, known: readonly OwnFind[]): Omit<TakenFind, "lost"> {
+function place(read: OwnFind, known: readonly OwnFind[]): Omit<TakenFind, "lost"> {
+  const find = withFreeId(read);
   const there = same(find, known);
   if (there !== undefined) return { find: there, as: "same" };
   if (!known.some(({ id }) => id === find.id)) return { find, as: "new" };
   const beside = renamed(find);
   const before = same(beside, known);
   return before === undefined ? { find: beside, as: "beside" } : { find: before, as: "same" };
+}
+
+/** An invented find's id stays its own: of two finds with one id, each would show the other's answer. */
+function withFreeId(find: OwnFind): OwnFind {
+  return DEMO_FINDS.some(({ id }) => id === find.id) ? { ...find, id: `${find.id}-${contents(find)}` } : find;
 }
 
 /** The find that says just the same, whatever its id. */

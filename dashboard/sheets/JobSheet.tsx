@@ -6,7 +6,6 @@ import { sentence } from "../words/plain.ts";
 import { LEFT_AS_THEY_ARE } from "../words/plan.ts";
 import { between } from "../words/range.ts";
 import { SHEETS } from "../words/sheets.ts";
-import { limitsElsewhere, stopWords } from "../words/stopLimit.ts";
 import { bareHours, minutes } from "../words/time.ts";
 import { Box } from "./Box.tsx";
 import { JobStep } from "./JobStep.tsx";
@@ -65,7 +64,7 @@ export function JobSheet(props: JobSheetProps) {
           />
         ))}
       </ol>
-      <Rest plan={plan} names={names} currency={appraisal.currency} />
+      <Rest plan={plan} names={names} />
       <Readiness appraisal={appraisal} names={names} />
     </section>
   );
@@ -94,22 +93,15 @@ function Cautions({ cautions }: Pick<Appraisal, "cautions">) {
   );
 }
 
-/** Limits of work that may prove needed, and faults that are left. */
-function Rest({ plan, names, currency }: { plan: ReportedPlan; names: Names; currency: string }) {
-  const limits = limitsElsewhere(plan);
-  const { disclosed } = plan;
-  if (limits.length + disclosed.length === 0) return null;
+/** Faults that are left. */
+function Rest({ plan: { disclosed }, names }: { plan: ReportedPlan; names: Names }) {
+  if (disclosed.length === 0) return null;
   return (
     <>
       <h2>Beside the plan</h2>
-      {limits.map((limit) => (
-        <p key={limit.operation}>{stopWords(limit, currency)}</p>
-      ))}
-      {disclosed.length > 0 && (
-        <p>
-          <b>{LEFT_AS_THEY_ARE}</b> {sentence(listed(disclosed.map(names.check)))}
-        </p>
-      )}
+      <p>
+        <b>{LEFT_AS_THEY_ARE}</b> {sentence(listed(disclosed.map(names.check)))}
+      </p>
     </>
   );
 }

@@ -32,7 +32,9 @@ export function PrintDialog(props: PrintDialogProps) {
     ...(course === undefined ? [] : (["job"] as const)),
     ...(buys ? (["shopping"] as const) : []),
   ];
-  const [chosen, setChosen] = useState<readonly SheetId[]>(["job", "shopping"]);
+  const [chosen, setChosen] = useState<readonly SheetId[]>(
+    course === undefined ? ["inspection"] : ["job", "shopping"],
+  );
   const sheets = offered.filter((sheet) => chosen.includes(sheet));
   const toggle = (sheet: SheetId) =>
     setChosen(chosen.includes(sheet) ? chosen.filter((one) => one !== sheet) : [...chosen, sheet]);

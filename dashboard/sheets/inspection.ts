@@ -1,7 +1,7 @@
 import { isPerWheel } from "../answers/reading.ts";
 import type { Check, Observation, Reading, Reference, ReportedFinding } from "../api/types.ts";
 import { applicable, type Described, safetyOf, settled } from "../checks/applies.ts";
-import { isMade } from "../checks/made.ts";
+import { madeOn } from "../checks/made.ts";
 import { capital, uncapital } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
 import { bareLength, type LengthUnit, lengthsFor, withLengths } from "../words/length.ts";
@@ -104,6 +104,8 @@ function rowOf(check: Check, attributes: Described, seen: Seen, wished: LengthUn
       ),
     );
   const flags = measurement?.flags ?? [];
+  const stops = (level: string | undefined) =>
+    check.levels.some((one) => one.id === level && safetyOf(check, one, attributes) === "block");
   return {
     id,
     name,
@@ -115,13 +117,13 @@ function rowOf(check: Check, attributes: Described, seen: Seen, wished: LengthUn
         id: level.id,
         words: withLengths(levelText(check, level), lengths),
         ticked: ticked(level.id),
-        stops: safetyOf(check, level, attributes) === "block",
+        stops: stops(level.id),
       })),
       ...flags.map((flag) => ({
         id: flag.id,
         words: capital(flag.label),
         ticked: wheels.filter((wheel) => reading(wheel)?.flags?.includes(flag.id) === true),
-        stops: false,
+        stops: stops(flag.setsLevel) || stops(flag.raisesTo),
       })),
     ],
     blanks: (measurement?.inputs ?? []).map((input) => ({
@@ -137,7 +139,7 @@ function rowOf(check: Check, attributes: Described, seen: Seen, wished: LengthUn
       ),
     })),
     first: priority === "triage",
-    made: isMade(observation),
+    made: madeOn(check, seen),
     owed: seen.owed.includes(id),
   };
 }

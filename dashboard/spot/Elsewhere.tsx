@@ -3,14 +3,15 @@ import { elsewhereTitle, testWords } from "../words/spotEnd.ts";
 import { adviceOf } from "./advice.ts";
 
 /** What is worth its minutes and its fee, but not made where the bike stands: tests by others, and checks at home. */
-export function Elsewhere({ known, appraisal }: { known: Reference; appraisal: Appraisal }) {
+export function Elsewhere(props: { known: Reference; appraisal: Appraisal; paid: boolean }) {
+  const { known, appraisal, paid } = props;
   const advice = adviceOf(appraisal);
   const tests = advice?.tests ?? [];
   const atHome = advice?.atHome ?? [];
   if (tests.length === 0 && atHome.length === 0) return null;
   return (
     <section class="panel" aria-labelledby="elsewhere-title">
-      <h2 id="elsewhere-title">{elsewhereTitle(tests.length, atHome.length)}</h2>
+      <h2 id="elsewhere-title">{elsewhereTitle(tests.length, atHome.length, paid)}</h2>
       <ul class="lookrows">
         {tests.map((test) => (
           <li key={test.operation}>

@@ -88,7 +88,7 @@ export function EndPanel(props: EndPanelProps) {
           </p>
         )}
       </section>
-      {appraisal !== null && <Elsewhere known={known} appraisal={appraisal} />}
+      {appraisal !== null && <Elsewhere known={known} appraisal={appraisal} paid={paid} />}
       {appraisal !== null && <Owed known={known} appraisal={appraisal} looking={looking} />}
     </>
   );

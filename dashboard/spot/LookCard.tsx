@@ -5,6 +5,8 @@ import { drawingOf } from "../drawings/drawingOf.ts";
 import type { OwnFind } from "../finds/own.ts";
 import { useKeys } from "../parts/useKeys.ts";
 import type { FindAsking } from "../state/finds.ts";
+import { lengthUnit } from "../state/units.ts";
+import { lengthsFor, withLengths } from "../words/length.ts";
 import { afterThis, whyWords } from "../words/spot.ts";
 import { askWords, briefWords } from "../words/spotLooks.ts";
 import { adviceOf } from "./advice.ts";
@@ -82,7 +84,7 @@ export function LookCard({ check, look, own, asking, looking, focus, keys, bike,
         {briefWords(check) !== check.how && (
           <details class="infull">
             <summary>How, in full</summary>
-            <p class="small">{check.how}</p>
+            <p class="small">{inHand(check, check.how)}</p>
           </details>
         )}
         {check.measurement !== null && (
@@ -103,6 +105,11 @@ export function LookCard({ check, look, own, asking, looking, focus, keys, bike,
   );
 }
 
+/** A text about a check with its lengths in the user's unit. */
+function inHand(check: Check, text: string): string {
+  return withLengths(text, lengthsFor(check, lengthUnit.value));
+}
+
 /** Its drawing where it has one, and how it is made, in short. */
 function How({ check }: { check: Check }) {
   const drawing = drawingOf(check.id);
@@ -112,7 +119,7 @@ function How({ check }: { check: Check }) {
         // A drawing of our own, built into the page.
         <div class="pic" dangerouslySetInnerHTML={{ __html: drawing }} />
       )}
-      <p>{briefWords(check)}</p>
+      <p>{inHand(check, briefWords(check))}</p>
     </div>
   );
 }

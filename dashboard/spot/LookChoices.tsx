@@ -1,5 +1,7 @@
 import type { ComponentChildren } from "preact";
 import type { Check } from "../api/types.ts";
+import { lengthUnit } from "../state/units.ts";
+import { lengthsFor, withLengths } from "../words/length.ts";
 import { levelWords } from "../words/plain.ts";
 
 interface LookChoicesProps {
@@ -13,12 +15,13 @@ interface LookChoicesProps {
 
 /** The answers to a look as large buttons, and the two ways past it. */
 export function LookChoices({ check, chosen, keys, onLevel, onPass }: LookChoicesProps) {
+  const lengths = lengthsFor(check, lengthUnit.value);
   return (
     <div class="choices">
       {check.levels.map(({ id, description }, i) => (
         <Press key={id} isChosen={chosen === id} onPress={() => onLevel(id)}>
           <b>{levelWords(check, id)}</b>
-          <span>{description}</span>
+          <span>{withLengths(description, lengths)}</span>
           {keys && <i aria-hidden="true">{i + 1}</i>}
         </Press>
       ))}

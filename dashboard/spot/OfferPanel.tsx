@@ -1,7 +1,7 @@
 import type { Appraisal, Reference } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { currencySign, money, roundMoney } from "../words/money.ts";
-import { atPrice, beforeYouPay, offerAdvice } from "../words/spotEnd.ts";
+import { atPrice, beforeYouPay, leftAtPrice, offerAdvice } from "../words/spotEnd.ts";
 import { partWords } from "../words/spotLooks.ts";
 
 interface OfferPanelProps {
@@ -39,7 +39,14 @@ export function OfferPanel({ known, appraisal, goal, price, offer, onOffer }: Of
         step={5}
         messages={offer !== undefined && offer < 0 ? ["A price is nothing or more."] : []}
       />
-      <p role="status">{isTried ? atPrice(appraisal, { price, offer }) : ""}</p>
+      <div role="status">
+        {isTried && (
+          <>
+            <p>{atPrice(appraisal, { price, offer })}</p>
+            <p class="small">{leftAtPrice(appraisal, { price, offer })}</p>
+          </>
+        )}
+      </div>
     </div>
   );
 }

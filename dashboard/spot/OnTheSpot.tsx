@@ -2,6 +2,7 @@ import { useRef, useState } from "preact/hooks";
 import { type Answers, NEEDED } from "../answers/answers.ts";
 import type { Reference } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
+import type { OpenedProps } from "../parts/OwnFindPage.tsx";
 import { askingOf } from "../state/finds.ts";
 import { rename } from "../state/route.ts";
 import { Looks } from "./Looks.tsx";
@@ -26,18 +27,11 @@ export interface StageProps {
   readonly acted: boolean;
 }
 
-interface OnTheSpotProps {
-  readonly own: OwnFind;
-  readonly isNew: boolean;
-  readonly known: Reference;
-  readonly goal: number;
-}
-
 /** Which pick or price the user has opened again, though it was answered. */
 export type Reopened = (typeof NEEDED)[number] | "price" | null;
 
 /** One find beside the bike: what is not yet picked, then what they ask, then look after look. */
-export function OnTheSpot({ own, isNew, known, goal }: OnTheSpotProps) {
+export function OnTheSpot({ own, isNew, known, goal }: OpenedProps) {
   const trail = trails.all.value[own.id] ?? [];
   const [reopened, setReopened] = useState<Reopened>(null);
   const acted = useRef(false);

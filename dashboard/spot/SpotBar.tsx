@@ -6,6 +6,7 @@ import { RateBar } from "../find/RateBar.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
 import type { FindAsking } from "../state/finds.ts";
+import { NO_ANSWER, WORKING } from "../words/common.ts";
 import { money, roundMoney } from "../words/money.ts";
 import { offerWords } from "../words/spot.ts";
 import { type BarTerms, barWords } from "../words/spotBar.ts";
@@ -44,7 +45,7 @@ export function SpotBar(props: SpotBarProps) {
     >
       <div class="in">
         {appraisal === null ? (
-          <p class="v">{fault === null ? "Working it out" : "No answer yet"}</p>
+          <p class="v">{fault === null ? WORKING : NO_ANSWER}</p>
         ) : (
           <Answered {...props} appraisal={appraisal} isSlow={status === "slow"} />
         )}
@@ -68,7 +69,7 @@ function Answered(props: SpotBarProps & { appraisal: Appraisal; isSlow: boolean 
       <div>
         <p class="v">
           {words.course !== null && <CourseSign course={words.course} />}
-          {isSlow ? "Working it out" : words.title}
+          {isSlow ? WORKING : words.title}
         </p>
         <p class="small">{words.line}</p>
       </div>

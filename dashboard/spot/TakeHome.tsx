@@ -1,6 +1,6 @@
 import { useId, useState } from "preact/hooks";
 import { withAnswer } from "../answers/answers.ts";
-import type { OwnFind } from "../finds/own.ts";
+import { LONGEST_NAME, type OwnFind } from "../finds/own.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { ownFinds } from "../state/finds.ts";
 import { go } from "../state/route.ts";
@@ -52,7 +52,7 @@ export function TakeHome({ own, currency, offer }: TakeHomeProps) {
           id={id}
           type="text"
           autocomplete="off"
-          maxLength={60}
+          maxLength={LONGEST_NAME}
           value={name}
           onInput={(event) => setName(event.currentTarget.value)}
         />

@@ -14,7 +14,7 @@ export const trails = openTrails(shelf(browserStore(), "spokeworth.spot"));
  * @param trail the way back as it now is
  */
 export function putOnTheSpot(find: OwnFind, trail: readonly Step[]): void {
-  // Together, so that whoever asks about every find sees this question asked already.
+  // Together, so that whoever keeps the answers up to date sees this question asked already.
   batch(() => {
     ownFinds.put(find);
     trails.put(

@@ -80,8 +80,10 @@ export function useLooking(props: LookingProps): Looking {
   useEffect(() => {
     const watch = watched.current;
     if (watch === null || !isSettled) return;
-    watched.current = null;
     setPending(null);
+    // Where no answer came, what the look raised is told once one does.
+    if (fault !== null && fault.kind !== "refused") return;
+    watched.current = null;
     if (fault !== null || appraisal === null) return;
     setRaised(hardOf(appraisal).filter((id) => !watch.hard.has(id)));
     if (appraisal.decision.walkAwayPrice !== null) onOffer(watch.step, appraisal.decision.walkAwayPrice);

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import type { CourseId, Reference } from "../api/types.ts";
+import { madeOn } from "../checks/made.ts";
 import { spokes } from "../checks/spokes.ts";
 import { planInSight } from "../courses/planInSight.ts";
 import { bikeOf, checksOn } from "../describe/bike.ts";
@@ -14,7 +15,7 @@ import { refusal } from "../words/refusal.ts";
 import { Controls } from "./Controls.tsx";
 import { Groups } from "./Groups.tsx";
 import { LastChange } from "./LastChange.tsx";
-import { madeOn, openLooks, paidTests, progressOf, rankedLooks, worthTogether } from "./looks.ts";
+import { openLooks, paidTests, progressOf, rankedLooks, worthTogether } from "./looks.ts";
 import { NextHere } from "./NextHere.tsx";
 import { OpenList } from "./OpenList.tsx";
 import { pressCannotTell, pressLevel } from "./press.ts";

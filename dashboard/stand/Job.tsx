@@ -114,7 +114,9 @@ export function mayChange(
 
 /** "front and rear" where it is planned at both, the wheel where at one. */
 function wheels(places: readonly PlannedOperation[]): string {
-  const at = places.map(({ position }) => position).filter((one) => one === "front" || one === "rear");
+  const at = places.flatMap(({ position }) =>
+    position === "both" ? ["front", "rear"] : position === "bike" ? [] : [position],
+  );
   return at.length === 0 ? "" : `(${at.join(" and ")})`;
 }
 

@@ -1,6 +1,8 @@
 import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Check } from "../api/types.ts";
+import { uncapital } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
+import { READY_TITLES } from "../words/ready.ts";
 import { ALL_MADE, ENOUGH, stillOwed, worthWords } from "../words/stand.ts";
 import { minutes } from "../words/time.ts";
 import { LookCard, type LookCardProps } from "./LookCard.tsx";
@@ -43,7 +45,7 @@ export function NextHere(props: NextHereProps) {
       ) : (
         // What is answered takes no second press while the next look is chosen.
         <div inert={props.isLeaving}>
-          {look.worth !== null && <Worth worth={look.worth} currency={props.currency} />}
+          {look.worth !== null && <Worth worth={look.worth} check={look.check} currency={props.currency} />}
           <LookCard key={shown} {...props} check={look.check} />
         </div>
       )}
@@ -51,11 +53,11 @@ export function NextHere(props: NextHereProps) {
   );
 }
 
-function Worth({ worth, currency }: { worth: NextLook; currency: string }) {
+function Worth({ worth, check, currency }: { worth: NextLook; check: Check; currency: string }) {
   const { netGain, couldBecome, owed } = worth;
   const facts: [string, string][] = [["takes", minutes(worth.minutes)]];
   if (netGain > 0) facts.push(["worth, less your time", worthWords(netGain, currency)]);
-  else if (owed) facts.push(["owed", "before anyone rides it"]);
+  else if (owed) facts.push(["owed", uncapital(READY_TITLES[check.group === "paperwork" ? "sale" : "ride"])]);
   if (couldBecome !== null) facts.push(["could turn into", COURSE_WORDS[couldBecome].name]);
   return (
     <dl class="worth">

@@ -4,6 +4,8 @@ import { isInvented, ownership } from "../finds/ownership.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
+import { NO_ANSWER, WORKING } from "../words/common.ts";
+import { FIND_TEXTS } from "../words/findTexts.ts";
 import { likelyRate } from "../words/range.ts";
 import { standTitle } from "../words/stand.ts";
 import { advice } from "../words/verdict.ts";
@@ -11,7 +13,7 @@ import type { Bench } from "./useBench.ts";
 
 /** Whose bike stands here, what was found so far, and what that comes to. */
 export function StandHead({ bench, wheel }: { bench: Bench; wheel: JSX.Element }) {
-  const { find, appraisal, status } = bench;
+  const { find, appraisal, fault, status } = bench;
   const at = `/finds/${encodeURIComponent(find.id)}`;
   return (
     <>
@@ -28,10 +30,10 @@ export function StandHead({ bench, wheel }: { bench: Bench; wheel: JSX.Element }
             </span>
           </p>
           <Heading title={`${find.name} on the stand`}>
-            {appraisal === null ? "Working it out" : standTitle(appraisal)}
+            {appraisal !== null ? standTitle(appraisal) : fault === null ? WORKING : NO_ANSWER}
           </Heading>
           <p class={status === "settled" ? "sofar" : "sofar dim"}>
-            {status === "slow" ? "Working it out" : <SoFar bench={bench} />}
+            {status === "slow" ? WORKING : <SoFar bench={bench} />}
           </p>
           {find.invented && (
             <p class="small">What you answer here goes into a copy of your own; the invented find stays.</p>
@@ -47,7 +49,7 @@ export function StandHead({ bench, wheel }: { bench: Bench; wheel: JSX.Element }
 function SoFar({ bench: { appraisal, find } }: { bench: Bench }) {
   if (appraisal === null) return null;
   const { decision, currency } = appraisal;
-  if (decision.stop !== null) return <>While this stands, no figure is worked out.</>;
+  if (decision.stop !== null) return <>{FIND_TEXTS.noFigure}</>;
   const figures = standing(appraisal)?.verdict.marginPerHour ?? null;
   return (
     <>

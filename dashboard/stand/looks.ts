@@ -1,5 +1,5 @@
-import type { Appraisal, Check, NextCheck, Observations, Reference, ReportedFinding } from "../api/types.ts";
-import { isMade } from "../checks/made.ts";
+import type { Appraisal, Check, NextCheck, Reference, ReportedFinding } from "../api/types.ts";
+import { type Made, madeOn } from "../checks/made.ts";
 
 /** What looking at a check is worth, as the answer says it. */
 export type NextLook = Extract<NextCheck, { check: string }>;
@@ -29,19 +29,6 @@ export interface OpenLook {
   readonly worth: NextLook | null;
 }
 
-/** What tells whether a check was made. */
-export interface Made {
-  readonly observations: Observations;
-  readonly findings: readonly Pick<ReportedFinding, "check">[];
-}
-
-/** Whether a check was made: observed, or settled by the description (the tyre's marking names its size). */
-export function madeOn(check: Check, { observations, findings }: Made): boolean {
-  const observation = observations[check.id];
-  if (observation !== undefined) return isMade(observation);
-  return findings.some((finding) => finding.check === check.id);
-}
-
 const PRIORITY: readonly Check["priority"][] = ["triage", "core", "extra"];
 
 /**
@@ -57,7 +44,6 @@ export function openLooks(
   const open = checks.filter((check) => !madeOn(check, made));
   const looks = open.map((check) => ({
     check,
-    // A check of both wheels may be ranked at each: the better one speaks.
     worth: ranked.find((look) => look.check === check.id) ?? null,
   }));
   return looks.sort(

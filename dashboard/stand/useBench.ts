@@ -7,10 +7,12 @@ import { copyOf } from "../finds/copy.ts";
 import type { Find } from "../finds/find.ts";
 import { askingOf, ownFinds } from "../state/finds.ts";
 import { rename, standAt } from "../state/route.ts";
-import { setUnsure, unsure } from "../state/unsure.ts";
+import { setUnsure, unsureOf } from "../state/unsure.ts";
 
 /** One change that can be taken back. */
 interface Step {
+  /** Id of the find that it changed, or of the copy that it made. */
+  readonly of: string;
   readonly before: Pick<Bench, "answers" | "unsure">;
   /** What it said: "Headset play: smooth". */
   readonly said: string;
@@ -62,18 +64,25 @@ export function useBench(find: Find): Bench {
   useEffect(() => {
     held.current = appraisal;
   }, [appraisal]);
-  const root = rootOf(find);
-  const unsureNow = unsure.value[root] ?? [];
+  const unsureNow = unsureOf(find);
+  // Another copy of the same original may have stood here: its way back is none of this one's.
+  const isOwn = ({ of }: Step) => of === find.id;
+  const last = steps.findLast(isOwn) ?? null;
 
-  const keep = (next: Answers) => {
+  /** @returns id of the find that holds the answers now */
+  const keep = (next: Answers): string => {
     // Of an invented find nothing is copied before something was said about it.
-    if (next === answers) return;
+    if (next === answers) return find.id;
     const known = ownFinds.get(find.id);
-    if (known !== undefined) return ownFinds.put({ ...known, answers: next });
-    const taken = ownFinds.all.value.map(({ name }) => name);
-    const copy = { ...copyOf(find, undefined, taken), answers: next };
+    if (known !== undefined) {
+      ownFinds.put({ ...known, answers: next });
+      return find.id;
+    }
+    const names = ownFinds.all.value.map(({ name }) => name);
+    const copy = { ...copyOf(find, undefined, names), answers: next };
     ownFinds.put(copy);
     rename(standAt(copy.id));
+    return copy.id;
   };
   return {
     find,
@@ -82,20 +91,24 @@ export function useBench(find: Find): Bench {
     fault: asking.fault.value,
     status: asking.status.value,
     unsure: unsureNow,
-    last: steps.at(-1) ?? null,
+    last,
     again: asking.again,
     put(next, said, { check = null, unsure: cannotTell = unsureNow } = {}) {
-      const step = { before: { answers, unsure: unsureNow }, said, check, answer: appraisal };
-      setSteps((taken) => withStep(taken, step));
-      setUnsure(root, cannotTell);
-      keep(next);
+      const of = keep(next);
+      const step = { of, before: { answers, unsure: unsureNow }, said, check, answer: appraisal };
+      // What was said of an invented find before it was copied goes along with its copy.
+      setSteps((all) =>
+        withStep(
+          all.filter(isOwn).map((one) => ({ ...one, of })),
+          step,
+        ),
+      );
+      setUnsure(of, cannotTell);
     },
     undo() {
-      const last = steps.at(-1);
-      if (last === undefined) return;
-      setSteps(steps.slice(0, -1));
-      setUnsure(root, last.before.unsure);
-      keep(last.before.answers);
+      if (last === null) return;
+      setSteps(steps.filter((one) => isOwn(one) && one !== last));
+      setUnsure(keep(last.before.answers), last.before.unsure);
     },
   };
 }

@@ -13,7 +13,9 @@ import { type Asking, createAsking } from "./asking.ts";
 import { goal } from "./goal.ts";
 import { ownPrices, vocabulary } from "./ownPrices.ts";
 import { reference } from "./reference.ts";
+import { route } from "./route.ts";
 import { browserStore, shelf } from "./shelf.ts";
+import { isShown } from "./shown.ts";
 
 export const ownFinds = openOwnFinds(shelf(browserStore(), "spokeworth.finds"));
 
@@ -65,6 +67,11 @@ export const finds = computed<readonly Find[]>(() => {
   return [...DEMO_FINDS.map(priced.value), ...ownFinds.all.value.flatMap((own) => askable(own) ?? [])];
 });
 
+/** The finds whose answers the page in sight shows. */
+export const findsShown = computed<readonly Find[]>(() =>
+  finds.value.filter(({ id }) => isShown(route.value, id)),
+);
+
 /** The conversation about one find. */
 export type FindAsking = Asking<AppraisalBody, Appraisal>;
 
@@ -80,17 +87,23 @@ export function askingOf(id: string): FindAsking {
   return asking;
 }
 
-/** Keeps every find's answer up to date with its description and the goal, and asks again when the connection is back. */
+/**
+ * Keeps the answers that the page in sight shows up to date with their finds and the goal, and asks again when the
+ * connection is back. What no page shows is not asked: on a phone an answer takes its time, and those in sight come first.
+ */
 export function keepAsking(): void {
   effect(() => {
     const hourlyGoal = goal.value;
     if (hourlyGoal === null) return;
-    for (const { id, body } of finds.value) {
+    for (const { id, body } of findsShown.value) {
       const asking = askingOf(id);
       asking.ask(withGoal(body, hourlyGoal), asking.answer.peek() === null ? 0 : undefined);
     }
   });
   addEventListener("online", () => {
-    for (const asking of askings.values()) if (asking.fault.peek()?.kind === "no-signal") asking.again();
+    for (const { id } of findsShown.peek()) {
+      const asking = askingOf(id);
+      if (asking.fault.peek()?.kind === "no-signal") asking.again();
+    }
   });
 }

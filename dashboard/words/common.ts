@@ -1,5 +1,7 @@
 /** Texts that stand in more than one place, the same in each. */
 export const WORKING = "Working it out";
+/** In place of an answer that did not come, or was refused. */
+export const NO_ANSWER = "No answer yet";
 export const TRY_AGAIN = "Try again";
 export const WHAT_TO_DO = "What to do";
 export const MARGIN_PER_HOUR = "Margin per hour";

@@ -6,7 +6,7 @@ import { between } from "./range.ts";
 import { bareHours, days, hours } from "./time.ts";
 import { lossWords } from "./titles.ts";
 
-/** What stands under the dots of a course: margin, hours with their range, how often it loses or misses the goal, when it is sold. */
+/** What stands under the dots of a course: margin, hours with their range, how often it loses or misses the goal, when it is sold and for how much. */
 export function courseFacts(
   course: CourseOutcome,
   courses: readonly CourseOutcome[],
@@ -20,7 +20,7 @@ export function courseFacts(
     `${money(course.margin.mean, currency)} ${workWords(course)}`,
     leaves ? "" : lossWords(course),
     leaves ? "" : missWords(course, goal, currency),
-    leaves || course.elapsedDays === null ? "" : `about ${days(course.elapsedDays)} until sold`,
+    leaves ? "" : saleWords(course, currency),
     lastHours(course, courses, goal, currency) ?? "",
     decided ? "best after paying for your time" : "",
   ]
@@ -33,6 +33,13 @@ function workWords({ hours: spent }: CourseOutcome): string {
   if (spent === null || spent.mean < 0.05) return "no hours";
   const [low, high] = [bareHours(spent.p10), bareHours(spent.p90)];
   return low === high ? `for ${hours(spent.mean)}` : `for ${hours(spent.mean)}, likely ${between(low, high)}`;
+}
+
+/** "about 6 weeks until sold, taking about €250"; "" where that is not known. */
+function saleWords({ elapsedDays, sale }: CourseOutcome, currency: string): string {
+  if (elapsedDays === null) return "";
+  const takings = sale === null ? "" : `, taking about ${money(sale.takings, currency)}`;
+  return `about ${days(elapsedDays)} until sold${takings}`;
 }
 
 /** "misses your €12 in 3 of 10". */

@@ -9,7 +9,7 @@ export const WRONG_FILE: Readonly<
   "no-json": "This file is no JSON, or it was cut. Save it again where it came from.",
   foreign: "This file holds no finds. Choose one that was saved on this page.",
   newer: "This file was saved by a newer page than yours. Load this page again, then choose the file again.",
-  "too-large": "This file is larger than 5 MB, so it was not read.",
+  "too-large": "This file is larger than 5 MB, so it was not read. Choose one that was saved on this page.",
 };
 
 /** What came of a file in a sentence: "2 finds taken, one kept beside yours, one here already, one entry not read." */

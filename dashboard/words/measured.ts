@@ -33,7 +33,7 @@ export function chainTitle(mm: number, pitches: number, percent: number, unit: L
   return `${length(mm, unit)} over ${pitches} pitches: ${than}`;
 }
 
-/** "Needed from 0.75 % (307.1 mm) with 9 sprockets at the back." */
+/** "A new chain is needed from 0.75 % (307.1 mm) with 9 sprockets at the back." */
 export function chainLimit(
   percent: number,
   mm: number,
@@ -68,7 +68,7 @@ function tenth(mm: number, unit: LengthUnit): number {
   return unit === "mm" ? Number(mm.toFixed(1)) : mm;
 }
 
-/** One band of a gauge: "up to 2 mm", "2 to 4 mm", "from 8 mm". */
+/** One band of a gauge: "below 2 mm", "2 to 4 mm", "from 8 mm". */
 export function bandWords(
   from: number | null,
   below: number | null,

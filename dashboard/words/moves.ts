@@ -57,7 +57,7 @@ export function inputRange({ group, low, high }: Sensitivity, currency: string):
 }
 
 /** What stands at one end: "€150 received", "going badly". */
-export function inputWords(group: Group, end: End, worse: boolean, currency: string): string {
+function inputWords(group: Group, end: End, worse: boolean, currency: string): string {
   if (group === "salePrice") return `${money(end.input, currency)} received`;
   if (group === "partPrices") return money(end.input, currency);
   if (group === "pace") return `${roundTo(end.input * 100, 5)} % of the usual time`;

@@ -1,16 +1,16 @@
 import type { PlannedOperation } from "../api/types.ts";
-import { uncapital } from "./count.ts";
+import { listed, uncapital } from "./count.ts";
 import { figure } from "./figure.ts";
 import { between } from "./range.ts";
 
 /** "2 × inner tube", "1.5 m brake cable housing". */
-export function amountWords(name: string, quantity: number, unit: string): string {
+function amountWords(name: string, quantity: number, unit: string): string {
   const n = figure(quantity, 2);
   return unit === "each" ? `${n} \u00d7 ${uncapital(name)}` : `${n} ${unit} ${uncapital(name)}`;
 }
 
 /** "40 to 50 N m, crank bolts; a marked value rules". */
-export function torqueWords({ from, to, of }: NonNullable<PlannedOperation["torque"]>): string {
+function torqueWords({ from, to, of }: NonNullable<PlannedOperation["torque"]>): string {
   return `${between(figure(from, 1), figure(to, 1))} N m, ${of}; a marked value rules`;
 }
 
@@ -27,6 +27,25 @@ export function jobTags({ kind, assumed, doneBy, redecide }: PlannedOperation): 
     doneBy === "self" ? "" : doneBy === "mechanic" ? "have it done or checked" : "outside service",
     redecide ? "decide again here" : "",
   ].filter((tag) => tag !== "");
+}
+
+/**
+ * Why a job is in the plan, what it uses, its torque, and the check that proves it done, each with its name; what says
+ * nothing is left out.
+ * @param nameOf name of a check
+ */
+export function jobFacts(
+  { because, assumed, parts, torque, proof }: PlannedOperation,
+  nameOf: (check: string) => string,
+): readonly (readonly [name: string, text: string])[] {
+  const what = listed(because.map(nameOf));
+  const facts: readonly (readonly [string, string])[] = [
+    ["Because of", what !== "" && assumed ? `${what}: not looked at, but likelier than not` : what],
+    ["Uses", listed(parts.map(({ name, quantity, unit }) => amountWords(name, quantity, unit)))],
+    ["Torque", torque === null ? "" : torqueWords(torque)],
+    ["Proof", proof],
+  ];
+  return facts.filter(([, text]) => text !== "");
 }
 
 export const DECIDE_AGAIN = "you can still change course after this";

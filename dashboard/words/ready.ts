@@ -27,11 +27,12 @@ export const READY_TITLES = {
 
 /**
  * What to do about a fault that blocks: "To do: new brake cables, test brakes.", "Done: new brake cables. Look again before
- * it is ridden.", or that the plan leaves it.
+ * it is ridden.", or that the plan leaves it; of papers, that no work clears them.
  * @param curedBy work done that cured it
  * @param jobs of the plan in sight
  * @param safeJobs of the plan to make it safe, told where the one in sight leaves the fault
  * @param rideable whether that plan ends with a bike to ride: then what no job is about goes with its causes
+ * @param names `isPaper`: what blocks there forbids the sale itself, in whatever state
  */
 export function curesOf(
   check: string,
@@ -39,12 +40,13 @@ export function curesOf(
   jobs: readonly Pick<PlannedOperation, "name" | "because">[],
   safeJobs: readonly Pick<PlannedOperation, "name" | "because">[],
   rideable: boolean,
-  names: { operation(id: string): string },
+  names: { operation(id: string): string; isPaper(check: string): boolean },
 ): string {
   if (curedBy.length > 0)
     return `Done: ${uncapital(listed(curedBy.map(names.operation)))}. Look again and answer it anew.`;
   const cures = curesIn(check, jobs);
   if (cures !== "") return `To do: ${cures}.`;
+  if (names.isPaper(check)) return "No work clears this. Not to be sold while it stands.";
   if (rideable)
     return "No job of its own in what is left to do. Look again after the work, and answer it anew.";
   const safe = curesIn(check, safeJobs);

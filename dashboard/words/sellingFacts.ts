@@ -67,7 +67,7 @@ export function sellingFacts(plan: SellingPlan): readonly SellingFact[] {
 function holdFact({ holdUntil, market, currency }: SellingPlan): SellingFact {
   const name = "Holding it for the season";
   if (market.month === null)
-    return { name, figure: "not known", more: "set the month below, and the months ahead are weighed" };
+    return { name, figure: "not known", more: "once the month of sale is set, the months ahead are weighed" };
   if (holdUntil === null)
     return { name, figure: "not worth it", more: "no later month brings more than keeping it costs" };
   return {

@@ -24,10 +24,10 @@ export const INVENTED_PRICES = "All prices are invented demo data; no figure her
 
 export const SCREENS = "The checks screen the bike; they do not certify it.";
 export const HOW_TO_FILL =
-  "Tick one box a check, or write the figure down. What is not ticked was not looked at, and never counts as good. The marking on a part comes before any figure here.";
+  "Tick one box a check, or write the figure down. What is not ticked was not looked at, and never counts as good. Stops: found so, it is not ridden, or not sold. The marking on a part comes before any figure here.";
 export const F_AND_R = "F: front wheel. R: rear wheel.";
 
-/** "58 checks, about 140 minutes; 12 ticked already, 9 owed before it is sold as rideable." */
+/** "58 checks, about 140 minutes; 12 made already, 9 owed before it is sold as rideable." */
 export function sheetCount(checks: number, minutes: number, made: number, owed: number): string {
   const more = [
     made > 0 ? `${made} made already` : "",

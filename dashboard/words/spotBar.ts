@@ -2,7 +2,7 @@ import type { Appraisal, CourseId } from "../api/types.ts";
 import { standing } from "../courses/standing.ts";
 import { capital, uncapital } from "./count.ts";
 import { COURSE_WORDS } from "./course.ts";
-import { money } from "./money.ts";
+import { money, roundMoney } from "./money.ts";
 import { likelyRate } from "./range.ts";
 import { advice, stopReason } from "./verdict.ts";
 
@@ -47,7 +47,7 @@ function decidedTitle(appraisal: Appraisal, price: number | undefined): string {
   const { course, walkAwayPrice } = appraisal.decision;
   const isTooDear =
     course === "leave" && price !== undefined && walkAwayPrice !== null && price > walkAwayPrice;
-  if (isTooDear && walkAwayPrice > 0) return `Not for ${money(price, appraisal.currency)}`;
+  if (isTooDear && roundMoney(walkAwayPrice) > 0) return `Not for ${money(price, appraisal.currency)}`;
   return advice(appraisal, { called: "it" });
 }
 

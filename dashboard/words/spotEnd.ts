@@ -27,8 +27,8 @@ export function endWords(
 }
 
 /** What is worth doing though not here. */
-export function elsewhereTitle(tests: number, atHome: number): string {
-  if (tests > 0) return "Worth finding out before you pay";
+export function elsewhereTitle(tests: number, atHome: number, paid: boolean): string {
+  if (tests > 0) return `Worth finding out before you ${paid ? "start" : "pay"}`;
   return atHome === 1 ? "Worth a look at home, before you start" : "Worth looks at home, before you start";
 }
 
@@ -88,4 +88,21 @@ export function atPrice(
     return null;
   const perHour = (course.margin.mean + price - offer) / course.hours.mean;
   return `At ${priceWords(offer, currency)}: ${anHour(perHour, currency)}.`;
+}
+
+/**
+ * "The whole job leaves €64, likely between €20 and €105." at another price than the answer's: the margin and its range move
+ * by just the difference, which the rate's range does not. Null where no course is open.
+ */
+export function leftAtPrice(
+  appraisal: Appraisal,
+  { price = 0, offer }: { price: number | undefined; offer: number },
+): string | null {
+  const { currency } = appraisal;
+  const margin = earning(appraisal)?.margin ?? null;
+  if (margin === null) return null;
+  const less = price - offer;
+  const [low, high] = [money(margin.p10 + less, currency), money(margin.p90 + less, currency)];
+  const range = low === high ? "hardly more or less" : `likely between ${low} and ${high}`;
+  return `The whole job leaves ${money(margin.mean + less, currency)}, ${range}.`;
 }

@@ -3,7 +3,7 @@ import { capital, counted } from "./count.ts";
 import { billed, money, roundMoney, roundTo } from "./money.ts";
 import { advice, stopReason } from "./verdict.ts";
 
-/** "Two faults found in 31 checks made; 9 not made". */
+/** "Two faults found; 31 checks made; 9 not made". */
 export function standTitle(
   appraisal: Pick<Appraisal, "findings" | "looked" | "decision" | "cautions">,
 ): string {
@@ -44,7 +44,7 @@ export function openTitle(open: number, pays: boolean): string {
 export const ENOUGH = "Enough looked at. No other look is worth its minute.";
 export const ALL_MADE = "Every check at hand is made.";
 
-/** "Looks owed before anyone rides it: four. Go on with them." */
+/** "Four looks are still owed before it is ridden or sold as rideable." */
 export function stillOwed(owed: number): string {
   return `${capital(counted(owed, "look"))} ${owed === 1 ? "is" : "are"} still owed before it is ridden or sold as rideable.`;
 }

@@ -1,4 +1,4 @@
-import type { ReportedPlan, StopLimit } from "../api/types.ts";
+import type { StopLimit } from "../api/types.ts";
 import { fineness, outOf } from "./chance.ts";
 import { uncapital } from "./count.ts";
 import { money, roundMoney } from "./money.ts";
@@ -7,13 +7,6 @@ import { minutes } from "./time.ts";
 /** Whether a limit is worth a word: what comes free nearly always needs none. */
 export function isWorthTelling({ releaseChance }: StopLimit): boolean {
   return releaseChance < 0.95;
-}
-
-/** Limits worth a word of work that no job of the plan is, but that may prove needed. */
-export function limitsElsewhere({ stopLimits, operations }: ReportedPlan): readonly StopLimit[] {
-  return stopLimits.filter(
-    (limit) => isWorthTelling(limit) && operations.every(({ operation }) => operation !== limit.operation),
-  );
 }
 
 /** "Stop trying to free a seized seatpost after 40 min: by then it has come in 7 of 10; after that the cheapest way on costs about €35, your time paid." */

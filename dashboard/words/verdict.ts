@@ -2,7 +2,7 @@ import type { Appraisal } from "../api/types.ts";
 import { standing } from "../courses/standing.ts";
 import { capital, uncapital } from "./count.ts";
 import { COURSE_WORDS } from "./course.ts";
-import { goalMoney, money } from "./money.ts";
+import { goalMoney, money, roundMoney } from "./money.ts";
 import { likelyRate } from "./range.ts";
 
 /** What a sentence about one find needs beside its answer. */
@@ -39,7 +39,7 @@ function ground(appraisal: Appraisal, goal: number, { called, price, nameOf }: T
     return marginPerHour === null ? "no figure" : likelyRate(marginPerHour, currency);
   }
   const most = decision.walkAwayPrice;
-  if (most !== null && most > 0 && price !== undefined && price > most) {
+  if (most !== null && roundMoney(most) > 0 && price !== undefined && price > most) {
     return `it bears ${money(most, currency)} at most, and ${money(price, currency)} is asked`;
   }
   if (stand.shown === null) return "no other course is open";

@@ -1,10 +1,9 @@
-import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { describeFind, headed, openCheck, openFinds, setGoal } from "./setup/dashboard.ts";
+import { expectSound, WIDTHS } from "./setup/sound.ts";
 
-const WIDTHS = [390, 1280] as const;
 const RACER = ["Road racing", "1980s", "Steel", "Top"];
 
 describe("the chart", () => {
@@ -82,28 +81,11 @@ describe("every page, at 390 and 1280 pixels, light and dark", () => {
   });
 });
 
-/** At both widths and in both themes: axe finds nothing and nothing scrolls sideways. */
-async function expectSound(page: Page): Promise<void> {
-  for (const width of WIDTHS) {
-    await page.setViewportSize({ width, height: 844 });
-    await page.emulateMedia({ colorScheme: "light" });
-    expect(await faults(new AxeBuilder({ page })), `${width} light`).toEqual([]);
-    // The theme changes colours alone.
-    await page.emulateMedia({ colorScheme: "dark" });
-    expect(await faults(new AxeBuilder({ page }).withRules("color-contrast")), `${width} dark`).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-  }
-}
-
-async function faults(axe: AxeBuilder): Promise<string[]> {
-  const { violations } = await axe.analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
-}
-
 /** Every row that a canvas stands for gets its marks: more colours than ground, grid and goal line give it. */
 async function expectBars(page: Page, rows: number, more = 0): Promise<void> {
   await expect
-    .poll(() => page.evaluate(coloursOfRows), { timeout: 10_000 })
+    // Every pixel is looked at: not so often that it keeps the page from drawing them.
+    .poll(() => page.evaluate(coloursOfRows), { timeout: 10_000, interval: 250 })
     .toSatisfy(
       (colours: number[]) => colours.length === rows + more && colours.every((count) => count > PLAIN),
       `${rows + more} rows, each with more than ${PLAIN} colours`,

@@ -1,9 +1,9 @@
 import { readFile } from "node:fs/promises";
-import AxeBuilder from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { headed, said, setGoal } from "./setup/dashboard.ts";
+import { expectSound, WIDTHS } from "./setup/sound.ts";
 
 const SIX = [
   "plum-hybrid",
@@ -28,11 +28,6 @@ async function openCompare(page: Page, ids?: readonly string[]): Promise<void> {
 const chart = (page: Page) => page.getByRole("application", { name: /^Margin per hour by find/ });
 const names = (page: Page) => page.locator(".heads a").allInnerTexts();
 const measure = (page: Page, name: string | RegExp): Locator => page.getByRole("region", { name });
-
-async function faults(axe: AxeBuilder): Promise<string[]> {
-  const { violations } = await axe.analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
-}
 
 describe("side by side", () => {
   test("opens on the four best earners with a sentence, margin per hour on top and every measure for each", async ({
@@ -179,15 +174,10 @@ describe("side by side", () => {
     for (const details of ["Show as a table", "Details in which they differ"]) {
       await page.getByText(details).click();
     }
-    for (const width of [390, 1280]) {
+    for (const width of WIDTHS) {
       await page.setViewportSize({ width, height: 844 });
       await chart(page).waitFor();
-      await page.emulateMedia({ colorScheme: "light" });
-      expect(await faults(new AxeBuilder({ page })), `${width} light`).toEqual([]);
-      // The theme changes colours alone.
-      await page.emulateMedia({ colorScheme: "dark" });
-      expect(await faults(new AxeBuilder({ page }).withRules("color-contrast")), `${width} dark`).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      await expectSound(page, { widths: [width] });
       const small = await page
         .locator("main button, main .tick, main .heads a, main summary")
         .evaluateAll(

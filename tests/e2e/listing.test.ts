@@ -1,8 +1,8 @@
-import AxeBuilder from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { headed } from "./setup/dashboard.ts";
+import { expectSound } from "./setup/sound.ts";
 
 const WARNING = "Not roadworthy: for repair or parts; not to be ridden as it is.";
 
@@ -95,16 +95,6 @@ describe("the draft of an advert", () => {
   }) => {
     const panel = await openListing(page, "plum-hybrid");
     await panel.getByText(/^Jobs told as done/).click();
-    for (const width of [390, 1280]) {
-      await page.setViewportSize({ width, height: 844 });
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme });
-        const { violations } = await new AxeBuilder({ page }).include(".listing").analyze();
-        expect(
-          violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`),
-        ).toEqual([]);
-      }
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    }
+    await expectSound(page, { place: ".listing" });
   });
 });

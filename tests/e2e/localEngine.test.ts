@@ -3,12 +3,13 @@ import { describe, expect } from "vitest";
 import type { Question, Reply } from "../../dashboard/local/question.ts";
 import { SAME_EVERYWHERE, statusesOf } from "../api/questions.ts";
 import { test } from "./setup/browserTest.ts";
+import { headed } from "./setup/dashboard.ts";
 
 /** Replies of the engine's thread, as built, in the page, one after the other, and of the server. */
 async function replies(page: Page, questions: readonly Question[]) {
-  await page.goto("/");
-  await page.waitForEvent("worker");
-  const script = page.workers()[0]!.url();
+  await page.goto("/finds/plum-hybrid");
+  const engine = page.workers()[0] ?? (await page.waitForEvent("worker"));
+  const script = engine.url();
   return page.evaluate(
     async ({ asked, address }) => {
       const thread = new Worker(address, { type: "module" });
@@ -44,4 +45,33 @@ describe("the engine as built, in a browser, answers as the API does over HTTP, 
       });
     });
   }
+});
+
+describe("what a page asks", () => {
+  test("is about the finds that it shows: one on a find's own page, the others once they come in sight", async ({
+    page,
+  }) => {
+    // The engine would answer some of it unseen.
+    await page.route("**/assets/engine.worker-*", (route) => route.abort());
+    const asked: string[] = [];
+    page.on("request", (request) => {
+      if (new URL(request.url()).pathname === "/v1/appraisals") asked.push(request.postData() ?? "");
+    });
+    await page.goto("/finds/plum-hybrid");
+    await headed(page, /^Make the plum hybrid safe/);
+    await page.getByRole("link", { name: "What to ask for it" }).click();
+    await headed(page, /^Made safe it sells/);
+    expect(asked).toHaveLength(1);
+    await page.getByRole("link", { name: "Finds", exact: true }).first().click();
+    await headed(page, /seven earns? more/);
+    expect(new Set(asked).size).toBe(8);
+    expect(asked).toHaveLength(8);
+  });
+
+  test("or nothing, and the engine begins all the same", async ({ page }) => {
+    const engine = page.waitForEvent("worker");
+    await page.goto("/sheets");
+    await headed(page, /^Which bike/);
+    expect((await engine).url()).toContain("/assets/engine.worker-");
+  });
 });

@@ -3,7 +3,7 @@ import { describe, expect } from "vitest";
 import { openContext, test } from "./setup/browserTest.ts";
 import { serveChangingSite } from "./setup/changingSite.ts";
 import { describeFind, headed, openCheck, openFinds } from "./setup/dashboard.ts";
-import { serveSite } from "./setup/site.ts";
+import { servePassedOn } from "./setup/passedOn.ts";
 
 const PHONE = { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true } as const;
 const HERE = "Worked out on this phone.";
@@ -22,8 +22,8 @@ async function kept(page: Page): Promise<void> {
 const workedOut = (page: Page) => page.locator(".workedout").textContent();
 
 /** A page that was visited once, on a phone, before its server went away. */
-async function visited(browser: Browser) {
-  const site = await serveSite();
+async function visited(browser: Browser, whole: URL) {
+  const site = await servePassedOn(whole);
   const { context, faults } = await openContext(browser, site.url, PHONE);
   const page = await context.newPage();
   await openFinds(page);
@@ -40,8 +40,9 @@ async function visited(browser: Browser) {
 describe("without a signal, after one visit", { timeout: 60_000 }, () => {
   test("the finds stand, and one that is described is answered, all on the phone, though the server is gone", async ({
     browser,
+    site,
   }) => {
-    const { page, close } = await visited(browser);
+    const { page, close } = await visited(browser, site);
     await openFinds(page);
     await headed(page, /seven earns? more/);
     await page.getByText(NO_SIGNAL).waitFor();
@@ -63,8 +64,9 @@ describe("without a signal, after one visit", { timeout: 60_000 }, () => {
 
   test("pages that were never opened are there and answered: side by side, which together, what to ask, a stopped find", async ({
     browser,
+    site,
   }) => {
-    const { page, close } = await visited(browser);
+    const { page, close } = await visited(browser, site);
     for (const [path, heading] of [
       ["/compare", /^The plum hybrid is the surest/],
       ["/together", /fit/],

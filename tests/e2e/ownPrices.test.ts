@@ -1,9 +1,9 @@
 import { readFile } from "node:fs/promises";
-import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { headed, openFinds } from "./setup/dashboard.ts";
+import { expectSound } from "./setup/sound.ts";
 
 const SALES = [
   "price;currency;kind;date;name;category",
@@ -26,11 +26,6 @@ async function downloaded(page: Page, button: string): Promise<{ name: string; t
     page.getByRole("button", { name: button }).click(),
   ]);
   return { name: file.suggestedFilename(), text: await readFile(await file.path(), "utf8") };
-}
-
-async function faults(axe: AxeBuilder): Promise<string[]> {
-  const { violations } = await axe.analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
 }
 
 describe("own prices", () => {
@@ -131,14 +126,6 @@ describe("own prices", () => {
     for (const details of ["Columns", "Parts by id and name", "Add one sale by hand"]) {
       await page.getByText(details, { exact: true }).click();
     }
-    for (const width of [390, 1280]) {
-      await page.setViewportSize({ width, height: 844 });
-      await page.emulateMedia({ colorScheme: "light" });
-      expect(await faults(new AxeBuilder({ page })), `${width} light`).toEqual([]);
-      // The theme changes colours alone.
-      await page.emulateMedia({ colorScheme: "dark" });
-      expect(await faults(new AxeBuilder({ page }).withRules("color-contrast")), `${width} dark`).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    }
+    await expectSound(page);
   });
 });

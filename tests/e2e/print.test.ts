@@ -1,8 +1,8 @@
-import AxeBuilder from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { headed } from "./setup/dashboard.ts";
+import { expectSound } from "./setup/sound.ts";
 
 /** Opens a find and the box that prints it; the browser's own print dialogue stays shut. */
 async function openPrint(page: Page, id: string): Promise<Locator> {
@@ -115,18 +115,9 @@ describe("sheets for the bench", () => {
     page,
   }) => {
     await openPrint(page, "plum-hybrid");
-    for (const width of [390, 1280]) {
-      await page.setViewportSize({ width, height: 844 });
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme });
-        const { violations } = await new AxeBuilder({ page }).include("dialog").analyze();
-        expect(violations.map(({ id }) => id)).toEqual([]);
-      }
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    }
+    await expectSound(page, { place: "dialog" });
     await page.goto("/sheets");
     await headed(page, /^Which bike/);
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id }) => id)).toEqual([]);
+    await expectSound(page, { widths: [1280] });
   });
 });

@@ -1,8 +1,8 @@
-import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { headed, said } from "./setup/dashboard.ts";
+import { expectSound } from "./setup/sound.ts";
 
 const PLAN = /^Ask €[\d,]*\d, (stay there|come down in weeks? [\d, and]+|come down from week \d+ on)\.$/;
 
@@ -209,17 +209,7 @@ describe("selling", { timeout: 60_000 }, () => {
   }) => {
     await openPlan(page);
     await page.getByRole("button", { name: "Show the lowest offer" }).click();
-    for (const width of [390, 1280]) {
-      await page.setViewportSize({ width, height: 844 });
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme });
-        const { violations } = await new AxeBuilder({ page }).analyze();
-        expect(
-          violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`),
-        ).toEqual([]);
-      }
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    }
+    await expectSound(page);
     // As a browser does that is told to write twice as large: the page's breaks move along.
     const devTools = await page.context().newCDPSession(page);
     await devTools.send("Page.setFontSizes", { fontSizes: { standard: 32 } });

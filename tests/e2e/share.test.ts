@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
-import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { describeFind, headed, openCheck } from "./setup/dashboard.ts";
+import { expectSound } from "./setup/sound.ts";
 
 const RACER = ["Road racing", "1980s", "Steel", "Top"];
 
@@ -131,7 +131,7 @@ describe("a find as a link", () => {
     await page.goto("/finds/plum-hybrid");
     await page.getByRole("button", { name: "Share" }).click();
     await linkOf(page);
-    await expectSound(page, "dialog");
+    await expectSound(page, { place: "dialog" });
   });
 
   test("and so has the page it opens", async ({ page }) => {
@@ -140,7 +140,7 @@ describe("a find as a link", () => {
     await page.goto(await linkOf(page));
     await page.getByText("shared with you; not kept yet").waitFor();
     await page.getByRole("region", { name: /^Not looked at, and likeliest at fault/ }).waitFor();
-    await expectSound(page, "main");
+    await expectSound(page, { place: "main" });
   });
 });
 
@@ -195,21 +195,3 @@ describe("finds as a file", () => {
     }
   });
 });
-
-/** At both widths and in both themes: axe finds nothing there and nothing scrolls sideways. */
-async function expectSound(page: Page, place: string): Promise<void> {
-  for (const width of [390, 1280]) {
-    await page.setViewportSize({ width, height: 844 });
-    await page.emulateMedia({ colorScheme: "light" });
-    expect(await faults(new AxeBuilder({ page }).include(place))).toEqual([]);
-    // The theme changes colours alone.
-    await page.emulateMedia({ colorScheme: "dark" });
-    expect(await faults(new AxeBuilder({ page }).include(place).withRules("color-contrast"))).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-  }
-}
-
-async function faults(axe: AxeBuilder): Promise<string[]> {
-  const { violations } = await axe.analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
-}

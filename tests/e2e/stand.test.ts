@@ -1,8 +1,8 @@
-import AxeBuilder from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
-import { describeFind, headed, said } from "./setup/dashboard.ts";
+import { describeFind, headed, ledTo, said } from "./setup/dashboard.ts";
+import { expectSound, WIDTHS } from "./setup/sound.ts";
 
 /** A steel racer: at this price some looks are worth their minutes. */
 const RACER = ["Road racing", "1980s", "Steel", "Upper"];
@@ -11,9 +11,12 @@ const MONEY = /€\s?\d|\d\s?(€|EUR)/;
 
 /** Describes a racer and puts it on the stand. */
 async function onTheStand(page: Page): Promise<void> {
-  await describeFind(page, RACER, /^Restore it: /);
-  await page.getByLabel("Asking price, or what you paid").fill(PRICE);
-  await page.getByRole("link", { name: "On the stand" }).click();
+  await ledTo(page, "a racer on the stand", async () => {
+    await describeFind(page, RACER, /^Restore it: /);
+    await page.getByLabel("Asking price, or what you paid").fill(PRICE);
+    await page.getByRole("link", { name: "On the stand" }).click();
+    await headed(page, /^Not looked at yet/);
+  });
   await headed(page, /^Not looked at yet: \d+ checks to make$/);
   await nextCard(page).locator("button.level").first().waitFor();
 }
@@ -333,39 +336,24 @@ function tooWide(page: Page): Promise<string[]> {
 }
 
 describe("how it looks", () => {
-  /** The string test unfolded and on the line, with gloves on. */
-  async function measured(page: Page): Promise<void> {
+  test("has nothing that axe finds and nothing wider than the screen, 60 px buttons with gloves on, and fits a phone with text at 200 %", async ({
+    page,
+  }) => {
+    // The string test unfolded and on the line, with gloves on.
     await onTheStand(page);
     await page.getByRole("checkbox", { name: /^Gloves on/ }).check();
     const card = await openRow(page, "rear-alignment", "string test");
     await box(card, /left/).fill("38");
     await box(card, /right/).fill("43");
     await card.getByText("On the line: measure again.").waitFor();
-  }
-
-  for (const width of [390, 1280]) {
-    test(`has nothing that axe finds and nothing wider than the screen at ${width} pixels, light and dark`, async ({
-      page,
-    }) => {
-      await measured(page);
-      await page.setViewportSize({ width, height: 844 });
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme });
-        const { violations } = await new AxeBuilder({ page }).include("main").analyze();
-        expect(
-          violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`),
-        ).toEqual([]);
-      }
-      expect(await tooWide(page)).toEqual([]);
-    });
-  }
-
-  test("has 60 px buttons with gloves on, and fits a phone with text at 200 %", async ({ page }) => {
-    await measured(page);
     const level = nextCard(page).locator("button.level").first();
     expect((await level.boundingBox())?.height).toBeGreaterThanOrEqual(60);
+    for (const width of WIDTHS) {
+      await expectSound(page, { place: "main", widths: [width] });
+      expect(await tooWide(page), `${width}`).toEqual([]);
+    }
     await page.setViewportSize({ width: 390, height: 844 });
     await page.addStyleTag({ content: "html { font-size: 200% }" });
-    expect(await tooWide(page)).toEqual([]);
+    expect(await tooWide(page), "text at 200 %").toEqual([]);
   });
 });

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
-import { test } from "./setup/browserTest.ts";
+import { testOfFirstVisit as test } from "./setup/browserTest.ts";
 import { describeFind, headed, openCheck } from "./setup/dashboard.ts";
 
 /** A part of a page that moved by itself, and when (Layout Instability): nothing that the user just did counts. */

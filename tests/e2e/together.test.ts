@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
-import AxeBuilder from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { recordsIn } from "../../dashboard/ownPrices/records.ts";
 import { test } from "./setup/browserTest.ts";
 import { headed, setGoal } from "./setup/dashboard.ts";
+import { expectSound } from "./setup/sound.ts";
 
 /** Opens the page and waits for its first answer. */
 async function openTogether(page: Page): Promise<Locator> {
@@ -144,17 +144,7 @@ describe("which together", () => {
     page,
   }) => {
     await openTogether(page);
-    for (const width of [390, 1280]) {
-      await page.setViewportSize({ width, height: 844 });
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme });
-        const { violations } = await new AxeBuilder({ page }).analyze();
-        expect(
-          violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`),
-        ).toEqual([]);
-      }
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    }
+    await expectSound(page);
   });
 });
 

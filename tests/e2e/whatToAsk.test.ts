@@ -1,8 +1,8 @@
-import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { describeFind, headed } from "./setup/dashboard.ts";
+import { expectSound } from "./setup/sound.ts";
 
 const PAGE = "/finds/plum-hybrid/listing";
 const SOLD = /^Made safe it sells for about €\d+, likely between €\d+ and €\d+\.$/;
@@ -38,23 +38,6 @@ async function inkUnderBar(page: Page, row: string): Promise<number> {
     }
     return inked;
   }, row);
-}
-
-async function faults(axe: AxeBuilder): Promise<string[]> {
-  const { violations } = await axe.analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
-}
-
-async function expectSound(page: Page): Promise<void> {
-  for (const width of [390, 1280]) {
-    await page.setViewportSize({ width, height: 844 });
-    await page.emulateMedia({ colorScheme: "light" });
-    expect(await faults(new AxeBuilder({ page })), `${width} light`).toEqual([]);
-    // The theme changes colours alone.
-    await page.emulateMedia({ colorScheme: "dark" });
-    expect(await faults(new AxeBuilder({ page }).withRules("color-contrast")), `${width} dark`).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-  }
 }
 
 describe("what to ask", () => {

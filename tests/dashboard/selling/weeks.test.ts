@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { pixelX, pixelY } from "../../../dashboard/charts/plane.ts";
+import { type Plane, pixelX, pixelY } from "../../../dashboard/charts/plane.ts";
 import {
-  floorOf,
   fullBlocks,
+  LANE,
   turns,
   type WeeksTold,
   weekAnchors,
@@ -18,6 +18,9 @@ import { plan } from "./plan.ts";
 const SIZE = { width: 620, height: 400 };
 const PHONE = { width: 290, height: 320 };
 const measure = (text: string) => text.length * 7;
+
+/** The lowest price above the lane of blocks. */
+const floorOf = ({ y, height }: Plane) => y.min + ((y.max - y.min) * LANE) / height;
 
 function told(prices: readonly number[], lowest: (price: number) => number | null = () => null): WeeksTold {
   return {

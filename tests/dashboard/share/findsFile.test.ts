@@ -92,6 +92,12 @@ describe("finds taken from a file", () => {
     expect(takenFinds(entries(find("x", "A", 1)), [find("a", "A", 1)])[0]!.as).toBe("same");
   });
 
+  test("get an id of their own where theirs is an invented find's", () => {
+    const [taken] = takenFinds(entries(find("plum-hybrid", "A", 1)), []);
+    expect(taken).toMatchObject({ as: "new", find: { name: "A", answers: { price: 1 } } });
+    expect(taken!.find.id).not.toBe("plum-hybrid");
+  });
+
   test("overwrite nothing, lose nothing, and add nothing the second time", () => {
     const some = fc.array(
       fc

@@ -28,6 +28,12 @@ describe("an inspection sheet", () => {
     }
   });
 
+  test("a mark that sets a level which stops riding stops it too", () => {
+    const mark = (check: string, flag: string) => row(check).levels.find(({ id }) => id === flag);
+    expect(mark("rim-sidewall", "wear_mark_gone")).toMatchObject({ stops: true });
+    expect(mark("brake-pads", "hard_or_glazed")).toMatchObject({ stops: false });
+  });
+
   test("is blank where nothing was seen", () => {
     for (const one of rowsOf(inspectionSheet(known, plum.find, NOTHING_SEEN, "mm"))) {
       expect(one).toMatchObject({ made: false, owed: false });
@@ -46,6 +52,16 @@ describe("an inspection sheet", () => {
     expect(rowsOf(inspectionSheet(known, plum.find, seen, "mm")).filter(({ made }) => made)).toHaveLength(
       answer.looked.made,
     );
+  });
+
+  test("a tyre's marking makes the check of its size, as it does for the answer", async () => {
+    const find = { ...plum.find, tyreMarking: "37-622" };
+    const { "tyre-size": _, ...observations } = seen.observations as Record<string, never>;
+    const marked = await appraised({ ...plum, find, observations });
+    const then = { observations, findings: marked.findings, owed: marked.readiness.owed };
+    const rows = rowsOf(inspectionSheet(known, find, then, "mm"));
+    expect(rows.find(({ id }) => id === "tyre-size")).toMatchObject({ made: true });
+    expect(rows.filter(({ made }) => made)).toHaveLength(marked.looked.made);
   });
 
   test("is written in inches for who measures in inches, but for sizes that are named in millimetres", () => {

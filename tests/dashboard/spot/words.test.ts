@@ -11,7 +11,14 @@ import {
   whyWords,
 } from "../../../dashboard/words/spot.ts";
 import { barWords } from "../../../dashboard/words/spotBar.ts";
-import { atPrice, beforeYouPay, endWords, offerAdvice } from "../../../dashboard/words/spotEnd.ts";
+import {
+  atPrice,
+  beforeYouPay,
+  elsewhereTitle,
+  endWords,
+  leftAtPrice,
+  offerAdvice,
+} from "../../../dashboard/words/spotEnd.ts";
 import { briefWords, LOOK_WORDS, levelFound } from "../../../dashboard/words/spotLooks.ts";
 import { appraisal, decided } from "../fixtures/appraisal.ts";
 import { check } from "../fixtures/check.ts";
@@ -112,6 +119,8 @@ describe("the bar", () => {
     expect(barWords(leaving, { ...terms, price: 30 }).title).toBe("Leave it");
     const never = appraisal({ decision: decided({ course: "leave", walkAwayPrice: 0 }) });
     expect(barWords(never, terms).title).toBe("Leave it");
+    const hardly = appraisal({ decision: decided({ course: "leave", walkAwayPrice: 0.3 }) });
+    expect(barWords(hardly, terms).title).toBe("Leave it");
   });
 
   test("says at which price, with the range", () => {
@@ -174,6 +183,10 @@ describe("the end of looking", () => {
     ]);
     expect(atPrice(appraisal(), { price: 70, offer: 40 })).toBe("At €40: €29 an hour.");
     expect(atPrice(appraisal(), { price: undefined, offer: 28 })).toBe("At €28: €0 an hour.");
+    expect(leftAtPrice(appraisal(), { price: 70, offer: 40 })).toBe(
+      "The whole job leaves €58, likely between €42 and €74.",
+    );
+    expect(leftAtPrice(appraisal({ courses: [] }), { price: 70, offer: 40 })).toBeNull();
     const never = appraisal({ decision: decided({ walkAwayPrice: 0 }) });
     expect(offerAdvice(never, { goal: 12, price: undefined })).toEqual([
       "What they ask is not known.",
@@ -182,6 +195,10 @@ describe("the end of looking", () => {
   });
 
   test("names what is to be asked before any money changes hands", () => {
+    expect(elsewhereTitle(1, 2, false)).toBe("Worth finding out before you pay");
+    // Nobody pays twice.
+    expect(elsewhereTitle(1, 2, true)).toBe("Worth finding out before you start");
+    expect(elsewhereTitle(0, 1, true)).toBe("Worth a look at home, before you start");
     expect(beforeYouPay([])).toBe("");
     expect(beforeYouPay(["Papers"])).toBe("Before you pay, still to ask: papers.");
     expect(beforeYouPay(["Serial number", "Papers"])).toBe(

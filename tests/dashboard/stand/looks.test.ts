@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { NextCheck } from "../../../dashboard/api/types.ts";
 import { limitsOn, lineBetween, neededAt, sprocketsOf } from "../../../dashboard/checks/limits.ts";
+import { madeOn } from "../../../dashboard/checks/made.ts";
 import { startFor, stepFor } from "../../../dashboard/describe/stepping.ts";
 import {
   found,
-  madeOn,
   openLooks,
   paidTests,
   progressOf,

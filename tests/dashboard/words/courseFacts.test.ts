@@ -4,14 +4,15 @@ import { stopWords } from "../../../dashboard/words/stopLimit.ts";
 import { COURSES, closed, open } from "../fixtures/appraisal.ts";
 
 describe("what stands under the dots of a course", () => {
-  test("is its margin, its hours with their range, how often it loses and misses the goal, and when it is sold", () => {
+  test("is its margin, its hours with their range, how often it loses and misses the goal, and when it is sold for how much", () => {
     const course = open("make-safe", 76, 5.6, {
       hours: { mean: 5.6, p10: 4.2, p50: 5.5, p90: 7.1 },
       width: 200,
       elapsedDays: 36,
+      sale: { weeks: 4.1, takings: 251.6 },
     });
     expect(courseFacts(course, [course], true, 12, "EUR")).toBe(
-      "€76 for 5.6 h, likely 4.2 to 7.1 · loses in 2 of 20 · misses your €12 in 3 of 10 · about 5 weeks until sold · best after paying for your time",
+      "€76 for 5.6 h, likely 4.2 to 7.1 · loses in 2 of 20 · misses your €12 in 3 of 10 · about 5 weeks until sold, taking about €250 · best after paying for your time",
     );
   });
 

@@ -70,7 +70,7 @@ describe("work and readiness", () => {
   });
 
   test("a block says which job clears it, that one did, that it goes with its cause, or that it stays", () => {
-    const names = { operation: () => "New pads" };
+    const names = { operation: () => "New pads", isPaper: (check: string) => check === "serial" };
     const jobs = [
       { name: "New pads", because: ["pads"] },
       { name: "Clean and centre", because: ["pads", "caliper"] },
@@ -81,6 +81,11 @@ describe("work and readiness", () => {
     );
     expect(curesOf("brake-function", [], jobs, [], true, names)).toMatch(/^No job of its own/);
     expect(curesOf("frame", [], [], [], false, names)).toMatch(/stays not roadworthy/);
+    // A removed serial number is never sold, not even as not roadworthy.
+    for (const rideable of [true, false])
+      expect(curesOf("serial", [], [], [], rideable, names)).toBe(
+        "No work clears this. Not to be sold while it stands.",
+      );
     expect(curesOf("pads", [], [], jobs, false, names)).toBe(
       "The plan in sight leaves it. To make it safe: new pads and clean and centre.",
     );

@@ -21,6 +21,11 @@ describe("the verdict on a find", () => {
     expect(verdict(answer, 12, told)).toBe("Leave the copper track bike: any work here loses money.");
   });
 
+  test("to leave it never says that it bears a price that reads as nothing", () => {
+    const answer = appraisal({ decision: decided({ course: "leave", walkAwayPrice: 0.3 }) });
+    expect(verdict(answer, 30, told)).not.toContain("bears");
+  });
+
   test("to leave it says what it bears, where only the price is too high", () => {
     const answer = appraisal({ decision: decided({ course: "leave", walkAwayPrice: 22 }) });
     expect(verdict(answer, 30, told)).toBe(

@@ -2,28 +2,43 @@ import { type Browser, type BrowserContext, type BrowserContextOptions, chromium
 import { test as base, expect, inject } from "vitest";
 import { BROWSER_MISSING } from "./chromium.ts";
 import type {} from "./globalSetup.ts";
-import { serveSite } from "./site.ts";
 
+/**
+ * Features that are off: Playwright's own list, whose place this takes, as far as it matters here; the pages behind the
+ * address bar, a process for every window; and the process in reserve for the next page.
+ */
+const WITHOUT = [
+  "AvoidUnnecessaryBeforeUnloadCheckSync",
+  "DestroyProfileOnBrowserClose",
+  "HttpsUpgrades",
+  "MediaRouter",
+  "OptimizationHints",
+  "PaintHolding",
+  "ThirdPartyStoragePartitioning",
+  "WebUIOmniboxPopup",
+  "WebUIOmniboxAimPopup",
+  "WebUIOmniboxFullPopup",
+  "SpareRendererForSitePerProcess",
+];
 const FLAGS = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
   "--disable-sync",
   "--disable-background-networking",
+  // No other host is ever reached: it has no address.
+  "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1, EXCLUDE localhost",
+  `--disable-features=${WITHOUT.join(",")}`,
 ];
 
 /**
- * A test in a real browser against the whole service, dashboard and API, on a port of its own with an empty log.
- * `site` is its address, `page` a fresh page whose relative addresses lead there. A page that raises an error,
- * or asks anything of another host, fails its test.
+ * A test in a real browser against the whole service, dashboard and API. `site` is its address, `page` a fresh page whose
+ * relative addresses lead there, of a visitor who has kept nothing but the files that never change. A page that raises an
+ * error, or asks anything of another host, fails its test. The browser serves one test file after the other.
  */
 export const test = base
-  .extend("site", { scope: "file" }, async ({}, { onCleanup }) => {
-    const { url, close } = await serveSite();
-    onCleanup(close);
-    return url;
-  })
-  .extend("browser", { scope: "file" }, async ({}, { onCleanup }) => {
+  .extend("site", { scope: "worker" }, () => new URL(inject("site")))
+  .extend("browser", { scope: "worker" }, async ({}, { onCleanup }) => {
     const found = inject("chromium");
     if (found === null) throw new Error(BROWSER_MISSING);
     const { executablePath, environment } = found;
@@ -35,20 +50,39 @@ export const test = base
     onCleanup(() => browser.close());
     return browser;
   })
-  .extend("page", async ({ site, browser }, { onCleanup }) => {
-    const { context, faults } = await openContext(browser, site);
+  .extend("visit", { scope: "worker" }, async ({ site, browser }, { onCleanup }) => {
+    const visit = await openContext(browser, site);
+    onCleanup(() => visit.context.close());
+    return visit;
+  })
+  .extend("page", async ({ site, visit: { context, faults } }, { onCleanup }) => {
     const page = await context.newPage();
+    const session = await context.newCDPSession(page);
+    await session.send("Storage.clearDataForOrigin", { origin: site.origin, storageTypes: "all" });
+    await session.detach();
     onCleanup(async () => {
-      await context.close();
-      expect(faults).toEqual([]);
+      for (const open of context.pages()) await open.close();
+      await context.clearPermissions();
+      await context.setOffline(false);
+      expect(faults.splice(0)).toEqual([]);
     });
     return page;
   });
 
+/** The same with nothing in the browser's cache either: for what is seen while a page loads. */
+export const testOfFirstVisit = test.extend("page", async ({ site, browser }, { onCleanup }) => {
+  const { context, faults } = await openContext(browser, site);
+  onCleanup(async () => {
+    await context.close();
+    expect(faults).toEqual([]);
+  });
+  return context.newPage();
+});
+
 /** A visitor's browser, and what went wrong on its pages so far. */
 interface Visit {
   readonly context: BrowserContext;
-  readonly faults: readonly string[];
+  readonly faults: string[];
 }
 
 /**
@@ -61,22 +95,15 @@ export async function openContext(
 ): Promise<Visit> {
   const context = await browser.newContext({ baseURL: site.href, ...options });
   const faults: string[] = [];
-  await keepInside(context, site, faults);
+  context.on("request", (request) => {
+    const { protocol, host } = new URL(request.url());
+    if (protocol.startsWith("http") && host !== site.host)
+      faults.push(`request to another host: ${request.url()}`);
+  });
   context.on("page", (page) => {
     // Shorter than a test may take, so that a failure names what was waited for.
     page.setDefaultTimeout(10_000);
     page.on("pageerror", (error) => faults.push(`error on the page: ${error.message}`));
   });
   return { context, faults };
-}
-
-/** Refuses and records what the pages of a context ask of any host but the site's. */
-async function keepInside(context: BrowserContext, site: URL, faults: string[]): Promise<void> {
-  await context.route(
-    (url) => url.protocol.startsWith("http") && url.host !== site.host,
-    async (route) => {
-      faults.push(`request to another host: ${route.request().url()}`);
-      await route.abort();
-    },
-  );
 }

@@ -23,6 +23,33 @@ export async function describeFind(page: Page, picks: readonly string[], first: 
   await headed(page, first);
 }
 
+/** Where steps led, and what they left in the browser's storage. */
+interface Led {
+  readonly path: string;
+  readonly stored: Readonly<Record<string, string>>;
+}
+
+const led = new Map<string, Led>();
+
+/**
+ * Brings a page to where steps by hand lead: the first time by the steps, afterwards straight to its address with what
+ * they left in the browser.
+ * @param where names the place; the same name, the same steps
+ */
+export async function ledTo(page: Page, where: string, steps: () => Promise<void>): Promise<void> {
+  const known = led.get(where);
+  if (known === undefined) {
+    await steps();
+    const left = await page.evaluate(() => ({ path: location.pathname, stored: { ...localStorage } }));
+    led.set(where, left);
+    return;
+  }
+  // A file of the same site: what is stored for the one is stored for the other.
+  await page.goto("/robots.txt");
+  await page.evaluate((stored) => void Object.assign(localStorage, stored), known.stored);
+  await page.goto(known.path);
+}
+
 /** The card of a check on the form, unfolded. */
 export async function openCheck(page: Page, name: string): Promise<Locator> {
   const card = page.locator("details.check").filter({ has: page.getByText(name, { exact: true }) });

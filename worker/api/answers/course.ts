@@ -44,6 +44,19 @@ export const course = z.strictObject({
       "What the right to change course at a discovery adds to the net benefit; null where nothing can be discovered on the way",
     ),
   cashNeeded: money.nullable(),
-  elapsedDays: z.number().min(0).nullable(),
+  elapsedDays: z
+    .number()
+    .min(0)
+    .nullable()
+    .describe("Days from now until it is gone on average: parts waited for, evenings of work, and the sale"),
+  sale: z
+    .strictObject({
+      weeks: z.number().min(0).describe("From listing until it is gone, by sale or fallback, on average"),
+      takings: money.describe("Expected takings after haggling, fee and packing, the fallback counted"),
+    })
+    .nullable()
+    .describe(
+      "What comes of the sale at the prices of the course's selling plan (/v1/selling-plans); null where the bike is not sold whole",
+    ),
   plan: plan.nullable(),
 }) satisfies z.ZodType<CourseOutcome>;

@@ -4,6 +4,7 @@ import type { Factor } from "../inspection/history/factor.ts";
 import type { RaisedBy } from "../inspection/history/raisedBy.ts";
 import type { MarkedTyre } from "../inspection/markedTyre.ts";
 import type { Hours, Minutes, Money, MoneyPerHour, Probability } from "../quantity.ts";
+import type { ExpectedSale } from "../selling/demand/wholeSale.ts";
 import type { CourseId, OperationId, StepId } from "../service/operation.ts";
 import type { PartId } from "../service/part.ts";
 import type { ListedPiece } from "../valuation/partsList.ts";
@@ -156,6 +157,8 @@ export interface CourseOutcome {
   readonly rightToChange: Money | null;
   readonly cashNeeded: Money | null;
   readonly elapsedDays: number | null;
+  /** What comes of the sale by its selling plan, packing taken off as well; null where the bike is not sold whole. */
+  readonly sale: ExpectedSale | null;
   readonly plan: ReportedPlan | null;
 }
 

@@ -1,6 +1,7 @@
 import type { Resource } from "../service/resource.ts";
 import type { Uncertainty, Way } from "../service/uncertainty.ts";
 import { cubed, squared } from "../statistics/elementary/powers.ts";
+import { zeroRows } from "../statistics/zeroRows.ts";
 import { sharingOf } from "./sharing.ts";
 import { unionMoments } from "./unionMoments.ts";
 
@@ -65,8 +66,11 @@ export function classSums(
   return { ...sums, shared: payOnce(sums, askers, elsewhere, resources) };
 }
 
+/** Arrays in the sums. */
+const SUMS = 13;
+
 function emptySums(classes: number): Omit<ClassSums, "shared"> {
-  const zeros = () => new Float64Array(classes);
+  const zeros = zeroRows(SUMS, classes);
   return {
     survival: zeros().fill(1),
     money: zeros(),

@@ -131,7 +131,9 @@ function endOf({ job, ways }: Uncertainty, index: number): Way | null {
 
 /** Chance of a way and of each class together. */
 export function among(mass: Float64Array, { chances }: Way): Float64Array {
-  return mass.map((chance, z) => chance * chances[z]!);
+  const together = new Float64Array(mass.length);
+  for (let z = 0; z < mass.length; z++) together[z] = mass[z]! * chances[z]!;
+  return together;
 }
 
 function endedBy(mass: Float64Array, shown: Path, way: Way, index: number, stakes: DiscoveryStakes): Growing {

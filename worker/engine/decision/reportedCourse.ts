@@ -1,8 +1,9 @@
+import type { ExpectedSale } from "../selling/demand/wholeSale.ts";
 import type { Appraisal, CourseOutcome } from "./appraisal.ts";
 import type { Book } from "./book.ts";
-import { daysToSell } from "./daysToSell.ts";
 import { addedMarginPerAddedHour } from "./envelope.ts";
 import { outcomeOf } from "./outcome.ts";
+import { daysToSell, plannedSale } from "./plannedSale.ts";
 import { reportPlan } from "./reportedPlan.ts";
 import type { Situation } from "./situation.ts";
 import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
@@ -16,7 +17,7 @@ export function reportCourses(courses: readonly WeighedCourse[], situation: Situ
   );
   return courses.map((course, place) =>
     course.open
-      ? reportOpen(course, added[place]!, situation, daysToSell(course.course, situation, courses))
+      ? reportOpen(course, added[place]!, situation, plannedSale(course.course, situation, courses))
       : closed(course.course, course.because),
   );
 }
@@ -25,7 +26,7 @@ function reportOpen(
   open: OpenCourse,
   added: number | null,
   situation: Situation,
-  days: number,
+  sale: ExpectedSale | null,
 ): CourseOutcome {
   const { course } = open;
   const { settled, book } = situation;
@@ -42,7 +43,8 @@ function reportOpen(
     netBenefit: outcome.netBenefit,
     rightToChange: open.unknown ? open.rightToChange : null,
     cashNeeded: open.cashNeeded,
-    elapsedDays: workDays(open, book) + days,
+    elapsedDays: workDays(open, book) + daysToSell(course, sale, situation),
+    sale,
     plan: reportPlan(open, settled),
   };
 }
@@ -69,6 +71,7 @@ function closed(course: CourseOutcome["course"], because: string): CourseOutcome
     rightToChange: null,
     cashNeeded: null,
     elapsedDays: null,
+    sale: null,
     plan: null,
   };
 }

@@ -3,6 +3,7 @@ import { log } from "../statistics/elementary/log.ts";
 import type { LocalDistribution } from "../statistics/risingQuantiles.ts";
 import { type ScaledBeta, scaledBetaAt } from "../statistics/scaledBeta.ts";
 import { normalCdfGiven, normalDensity } from "../statistics/standardNormal.ts";
+import { zeroRows } from "../statistics/zeroRows.ts";
 
 /**
  * A mixture of amounts, as flat arrays. A component is one of five, by which spread is above 0:
@@ -25,20 +26,24 @@ export interface SaleMixture {
   readonly betas: (ScaledBeta | null)[];
 }
 
+/** Of a mixture. */
+const ARRAYS = 6;
+
 /** @param sizes count of components of each branch */
 export function emptyMixture(sizes: readonly number[]): SaleMixture {
   const starts = [0];
   for (const count of sizes) starts.push(starts.at(-1)! + count);
   const size = starts.at(-1)!;
+  const zeros = zeroRows(ARRAYS, size);
   return {
     size,
     starts,
-    weight: new Float64Array(size),
-    outlay: new Float64Array(size),
-    centre: new Float64Array(size),
-    spread: new Float64Array(size),
-    normalSpread: new Float64Array(size),
-    outlaySpread: new Float64Array(size),
+    weight: zeros(),
+    outlay: zeros(),
+    centre: zeros(),
+    spread: zeros(),
+    normalSpread: zeros(),
+    outlaySpread: zeros(),
     betas: [],
   };
 }

@@ -2,6 +2,7 @@ import type { Check } from "../inspection/check.ts";
 import type { Money } from "../quantity.ts";
 import { squared } from "../statistics/elementary/powers.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
+import { zeroRows } from "../statistics/zeroRows.ts";
 import { partsSale, whenFrameLost, whenFrameSells } from "./partsSale.ts";
 import { type Player, rideablePlayer } from "./playRideable.ts";
 import type { ScenarioBenefits } from "./scenarioBenefits.ts";
@@ -25,7 +26,7 @@ export interface Played {
 export function playScenarios(courses: readonly OpenCourse[], situation: Situation): Played {
   const jobs = new Map<string, number>();
   const players = courses.map((course) => playerOf(course, situation, jobs));
-  const draws = Array.from({ length: SCENARIO_COUNT }, (_, index) => drawAt(index, situation));
+  const draws = drawAll(situation);
   const size = courses.length * SCENARIO_COUNT;
   const slopes = new Float64Array(size);
   const offsets = new Float64Array(size);
@@ -52,9 +53,13 @@ export function benefitOf(
   return takings - money - ((workshop.speedFactor * minutes + otherMinutes) * workshop.hourlyGoal) / 60;
 }
 
-function drawAt(index: number, { unseen }: Situation): Draw {
+function drawAll({ unseen }: Situation): readonly Draw[] {
   const count = unseen.faults.length;
-  return drawLevels(index, unseen, { ranks: new Int8Array(count), within: new Float64Array(count) });
+  const within = zeroRows(SCENARIO_COUNT, count);
+  const draws: Draw[] = [];
+  for (let index = 0; index < SCENARIO_COUNT; index++)
+    draws.push(drawLevels(index, unseen, { ranks: new Int8Array(count), within: within() }));
+  return draws;
 }
 
 function playerOf(course: OpenCourse, situation: Situation, jobs: Map<string, number>): Player {

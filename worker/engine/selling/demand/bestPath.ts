@@ -37,11 +37,13 @@ function evenlyDown(
   const spread = Math.sqrt(square + willingness.logSd * willingness.logSd);
   const asGood = ((fallback.amount ?? 0) + terms.fee.fixed) / (1 - terms.fee.rate);
   const lowest = Math.max(range.lowest, asGood * exp(ABOVE_FALLBACK * spread));
-  return Float64Array.from({ length: weeks }, (_, week) => {
+  const prices = new Float64Array(weeks);
+  for (let week = 0; week < weeks; week++) {
     const score = FROM + ((TO - FROM) * (week + 0.5)) / weeks;
     const price = exp(middle + willingness.logCentre + season[week]!.logRate + score * spread);
-    return Math.min(range.highest, Math.max(lowest, price));
-  });
+    prices[week] = Math.min(range.highest, Math.max(lowest, price));
+  }
+  return prices;
 }
 
 function weightedSum(weights: Float64Array, value: (node: number) => number): number {

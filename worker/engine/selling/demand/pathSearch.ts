@@ -1,7 +1,7 @@
 import type { PriceFunction } from "./bestPrice.ts";
 import { newtonStep } from "./newtonStep.ts";
 import type { PathProblem, PricePath } from "./pricePath.ts";
-import { type WeekFigures, weekFigures } from "./saleWeek.ts";
+import { figuresByWeek, type WeekFigures } from "./saleWeek.ts";
 import { WeekObjective } from "./weekObjective.ts";
 
 /** Share of a price by which it is moved to see how its slope bends. */
@@ -31,7 +31,7 @@ export class PathSearch {
     this.#nodes = nodes;
     this.#prices = prices.slice(0, weeks);
     this.#end = weeks;
-    this.#figures = Array.from({ length: weeks }, () => weekFigures(nodes));
+    this.#figures = figuresByWeek(weeks, nodes);
     this.#carryingOn = new Float64Array((weeks + 1) * nodes);
     this.#reach = new Float64Array((weeks + 1) * nodes);
     this.#reach.set(weights);
@@ -91,12 +91,14 @@ export class PathSearch {
   }
 
   #curvature(): Float64Array {
-    return Float64Array.from({ length: this.#end }, (_, week) => {
+    const bends = new Float64Array(this.#end);
+    for (let week = 0; week < bends.length; week++) {
       const objective = this.#about(week);
       const price = this.#prices[week]!;
       objective.at(price * (1 + BEND));
-      return (objective.slope - this.#slope(week)) / (BEND * price);
-    });
+      bends[week] = (objective.slope - this.#slope(week)) / (BEND * price);
+    }
+    return bends;
   }
 
   /** Slope of the worth by the price of a week, from the figures at hand. */

@@ -65,11 +65,15 @@ function fallbackBrings(
   { logRates }: GoingRates,
   season: readonly SeasonWeek[],
 ): Float64Array {
-  return Float64Array.from(
-    season.flatMap(({ logRate }) =>
-      Array.from(logRates, (rate) => (share === null ? amount : share * exp(rate + logRate))),
-    ),
-  );
+  const nodes = logRates.length;
+  const brings = new Float64Array(season.length * nodes);
+  if (share === null) return brings.fill(amount);
+  const first = logRates.map((rate) => share * exp(rate));
+  for (let week = 0, at = 0; week < season.length; week++) {
+    const factor = exp(season[week]!.logRate);
+    for (let node = 0; node < nodes; node++, at++) brings[at] = factor * first[node]!;
+  }
+  return brings;
 }
 
 function priceRange(

@@ -45,12 +45,17 @@ export function seasonWeeks(
     const share = position - before;
     return (1 - share) * values[before % MONTHS]! + share * values[(before + 1) % MONTHS]!;
   };
-  return Array.from({ length: weeks + 1 }, (_, week) => {
-    if (month === null) return { arrivals: arrivalsPerWeek, logRate: 0 };
-    const position = month - 1 + monthsHeld + week / WEEKS_A_MONTH;
-    return {
-      arrivals: arrivalsPerWeek * at(seasons.arrivals, position),
-      logRate: at(seasons.logRate, position) - seasons.logRate[month - 1]!,
-    };
-  });
+  const ahead: SeasonWeek[] = [];
+  for (let week = 0; week <= weeks; week++) {
+    const position = (month ?? 1) - 1 + monthsHeld + week / WEEKS_A_MONTH;
+    ahead.push(
+      month === null
+        ? { arrivals: arrivalsPerWeek, logRate: 0 }
+        : {
+            arrivals: arrivalsPerWeek * at(seasons.arrivals, position),
+            logRate: at(seasons.logRate, position) - seasons.logRate[month - 1]!,
+          },
+    );
+  }
+  return ahead;
 }

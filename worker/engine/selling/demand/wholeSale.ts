@@ -55,11 +55,19 @@ export interface WholeSale {
   readonly fallback: Fallback;
 }
 
-/** Going rates this far apart still tell the weeks to a day. */
+/** Going rates this far apart still tell the weeks to a day and the takings to a thousandth. */
 const ROUGH = 0.6;
 
-/** Expected weeks until a bicycle is gone, by sale or fallback, at the prices that are best for it, on the terms of the tables. */
-export function expectedWeeks(sold: WholeSale, tables: SellingTables): number {
+/** What comes of a sale on average. */
+export interface ExpectedSale {
+  /** Until it is gone, by sale or fallback. */
+  readonly weeks: number;
+  /** After haggling and the fee, the fallback counted where it comes to that. */
+  readonly takings: Money;
+}
+
+/** What comes of a bicycle put up for sale at the prices that are best for it, on the terms of the tables. */
+export function expectedSale(sold: WholeSale, tables: SellingTables): ExpectedSale {
   const { curves, usualHaggling, fallback, fee } = sold;
   const arrivals = tables.arrivalsPerWeek * sold.demand;
   const posting: Posting = {
@@ -75,6 +83,13 @@ export function expectedWeeks(sold: WholeSale, tables: SellingTables): number {
     },
   };
   const { sale, path } = bestPath(posting, ROUGH, { last: "near", end: "found" });
+  const { arrivals: buyers, weights } = sale;
   const prices = path.prices.slice(0, path.end);
-  return saleEndings({ arrivals: sale.arrivals, weights: sale.weights, prices }).expectedWeeks;
+  const { chances, unsold, expectedWeeks } = saleEndings({ arrivals: buyers, weights, prices });
+  let takings = 0;
+  for (let week = 0; week < prices.length; week++)
+    takings += chances[week]! * (prices[week]! * (1 - fee.rate) - fee.fixed);
+  for (let node = 0, at = path.end * unsold.length; node < unsold.length; node++, at++)
+    takings += unsold[node]! * sale.fallback[at]!;
+  return { weeks: expectedWeeks, takings };
 }

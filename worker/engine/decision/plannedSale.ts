@@ -1,6 +1,6 @@
 import { curveOf } from "../selling/demand/goingRates.ts";
 import { seasonsOf } from "../selling/demand/season.ts";
-import { demandOf, expectedWeeks, usualFallback } from "../selling/demand/wholeSale.ts";
+import { demandOf, type ExpectedSale, expectedSale, usualFallback } from "../selling/demand/wholeSale.ts";
 import type { CourseId } from "../service/operation.ts";
 import { mixtureBand } from "../valuation/valueBand.ts";
 import { STATE_OF, saleOutlook } from "./saleOutlook.ts";
@@ -9,22 +9,19 @@ import type { WeighedCourse } from "./weighedCourse.ts";
 
 const DAYS_A_WEEK = 7;
 
-/**
- * Days from listing until the bike is gone on average, in whole days: sold whole, at the prices of its selling plan; its parts, as the table says. 0 for leave.
- */
-export function daysToSell(
+/** What comes of the sale by a selling plan, were the course taken; null where the bike is not sold whole. */
+export function plannedSale(
   course: CourseId,
   situation: Situation,
   courses: readonly WeighedCourse[],
-): number {
+): ExpectedSale | null {
   const { settled, book } = situation;
-  const { selling, defaults } = book.catalogue;
-  if (course === "leave") return 0;
+  const { selling } = book.catalogue;
   const state = STATE_OF[course];
   const outlook = state === undefined ? null : saleOutlook(state, situation, courses);
-  if (state === undefined || outlook === null) return defaults.calendar.sellingDays;
+  if (state === undefined || outlook === null) return null;
   const { one, other, chance, usualHaggling, parts } = outlook;
-  const weeks = expectedWeeks(
+  return expectedSale(
     {
       curves: [curveOf(one, 1 - chance), curveOf(other, chance)],
       usualHaggling,
@@ -38,5 +35,10 @@ export function daysToSell(
     },
     selling,
   );
-  return Math.round(DAYS_A_WEEK * weeks);
+}
+
+/** Days from listing until it is gone on average, in whole days: as its selling plan has it; its parts, as the table says; 0 for leave. */
+export function daysToSell(course: CourseId, sale: ExpectedSale | null, { book }: Situation): number {
+  if (course === "leave") return 0;
+  return sale === null ? book.catalogue.defaults.calendar.sellingDays : Math.round(DAYS_A_WEEK * sale.weeks);
 }
