@@ -26,7 +26,7 @@ const FINDS: readonly Find[] = PRICED_CATEGORIES.flatMap((category) =>
   TIERS.flatMap((componentTier) =>
     ERAS.flatMap((era) =>
       MATERIALS.map((frameMaterial) =>
-        findOf({ category, componentTier, era, frameMaterial, kept: "sheltered" }),
+        findOf({ category, componentTier, era, frameMaterial, kept: "sheltered" } as DescribedAttributes),
       ),
     ),
   ),
