@@ -13,7 +13,7 @@ const testTimeout = 60_000;
 
 /**
  * Every test of the project. Each project below is a place to run: plain Node for what is pure,
- * the Worker's own runtime for the API and the log, a real browser for the end-to-end tests.
+ * the Worker's own runtime for the API, a real browser for the end-to-end tests.
  */
 export default defineConfig({
   root,
@@ -45,12 +45,18 @@ export default defineConfig({
             miniflare: { compatibilityFlags: ["nodejs_compat"] },
           }),
         ],
-        test: { name: "api", testTimeout, include: ["tests/{api,log}/**/*.test.ts"] },
+        test: { name: "api", testTimeout, include: ["tests/api/**/*.test.ts"] },
       },
       {
         root,
         oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
-        test: { name: "dashboard", testTimeout, include: ["tests/dashboard/**/*.test.{ts,tsx}"] },
+        test: {
+          name: "dashboard",
+          testTimeout,
+          // What a page keeps for itself each test sets as it needs it: one start of a worker serves many files.
+          isolate: false,
+          include: ["tests/dashboard/**/*.test.{ts,tsx}"],
+        },
       },
       {
         root,

@@ -67,14 +67,14 @@ describe("whatever is sent to the routes about one find or its sale", { timeout:
     },
   );
 
-  test("most requests whose fields are right are answered: the generator is no straw man", async () => {
+  test("three in ten requests whose fields are right are answered: the generators are no straw men", async () => {
     for (const [path, schema, any] of [ROUTES[0]!, ROUTES.at(-1)!]) {
       const statuses = await Promise.all(
         fc.sample(any, { numRuns: 50, seed: 1 }).map(async (body) => {
           return answeredOrRefused(path, schema, JSON.stringify(body));
         }),
       );
-      expect(statuses.filter((status) => status === 200).length).toBeGreaterThan(10);
+      expect(statuses.filter((status) => status === 200).length).toBeGreaterThanOrEqual(15);
     }
   });
 });

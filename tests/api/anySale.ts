@@ -10,19 +10,26 @@ const money = fc.oneof(
 );
 const share = fc.double({ min: 0, max: 0.9, noNaN: true });
 
+/** A figure that goes with the others in most requests, so that not nearly all are refused, and any at all in some. */
+const mostly = (usual: fc.Arbitrary<number>, any: fc.Arbitrary<number>) =>
+  fc.oneof({ arbitrary: usual, weight: 5 }, { arbitrary: any, weight: 1 });
+
+/** Beyond ten in all, p90 over p10, a band is refused. */
+const ratio = mostly(
+  fc.double({ min: 1, max: 3.1, noNaN: true }),
+  fc.double({ min: 1, max: 9, noNaN: true }),
+);
 const band = fc
-  .record({
-    p50: price,
-    below: fc.double({ min: 1, max: 9, noNaN: true }),
-    above: fc.double({ min: 1, max: 9, noNaN: true }),
-  })
+  .record({ p50: price, below: ratio, above: ratio })
   .map(({ p50, below, above }) => ({ p10: p50 / below, p50, p90: p50 * above }));
+
+const week = fc.integer({ min: 1, max: 20 });
 
 const terms = {
   market: fc.record(
     {
       arrivalsPerWeek: fc.double({ min: 0.01, max: 100, noNaN: true }),
-      weeks: fc.integer({ min: 1, max: 20 }),
+      weeks: mostly(fc.integer({ min: 4, max: 20 }), week),
       storagePerWeek: money,
       fallback: money,
       haggling: share,
@@ -31,7 +38,10 @@ const terms = {
     },
     { requiredKeys: [] },
   ),
-  offer: fc.oneof(fc.constant(null), fc.record({ amount: price, week: fc.integer({ min: 1, max: 20 }) })),
+  offer: fc.oneof(
+    fc.constant(null),
+    fc.record({ amount: price, week: mostly(fc.integer({ min: 1, max: 4 }), week) }),
+  ),
 };
 
 const ofValue = fc.record({ ...terms, value: band }, { requiredKeys: ["value"] });

@@ -15,7 +15,7 @@ import { CASES, requestOf } from "../engine/workedCases/workedCase.ts";
 const FULL = 10_000_000;
 const PART = 1_000_000;
 
-/** What the sums at nodes may cost in chance, as decision/marginMixture says: a few ten-thousandths. */
+/** What the sums at nodes may cost in chance, as decision/outlayShape says: a few ten-thousandths. */
 const NODES_COST = 3e-4;
 
 /** Quantiles are sought to a thousandth, of a euro or an hour. */

@@ -49,6 +49,8 @@ describe("terms of selling", () => {
   test("nonsense in the store is as nothing", () => {
     for (const text of ["{", "7", '{"seller":{"weeks":"x"},"bikes":{"a":{"state":"polished"}},"alone":[1]}'])
       expect({ ...open(store(text)).kept.value, bikes: {} }).toEqual(NOTHING_KEPT);
+    const polished = '{"bikes":{"a":{"state":"polished","fallback":40}}}';
+    expect(open(store(polished)).kept.value.bikes).toEqual({ a: { fallback: 40 } });
   });
 });
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { anyFind } from "../properties/anyFind.ts";
 import { type Found, lookedOver } from "./lookedOver.ts";
-import { plainAnswer } from "./plainAnswer.ts";
+import { plainAnswer, plainOnce } from "./plainAnswer.ts";
 import { BOOK } from "./shippedBook.ts";
 
 const SEED = 20261125;
@@ -13,7 +13,7 @@ describe("the cautions of an answer", () => {
   test("come hard ones first, each once, each with the reason it was raised", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const { cautions } = plainAnswer(request);
+        const { cautions } = plainOnce(request);
         const kinds = cautions.map(({ kind }) => kind);
         expect(kinds).toEqual(kinds.toSorted());
         expect(new Set(cautions.map(({ id }) => id)).size).toBe(cautions.length);
@@ -64,7 +64,7 @@ describe("the cautions of an answer", () => {
     });
     fc.assert(
       fc.property(anyFind, (request) => {
-        const { cautions, courses } = plainAnswer(request);
+        const { cautions, courses } = plainOnce(request);
         const planned = new Set(
           courses.flatMap(({ plan }) => plan?.operations.map(({ operation }) => operation) ?? []),
         );

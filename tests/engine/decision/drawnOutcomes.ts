@@ -36,6 +36,7 @@ export interface Drawn {
 export function drawOutcomes(branches: readonly Branch[], pace: Pace, count: number, seed: number): Drawn {
   const next = uniforms(seed);
   const normal = () => Math.sqrt(-2 * Math.log(1 - next())) * Math.cos(2 * Math.PI * next());
+  const prepared = new Map(branches.map((branch) => [branch, preparedFor(branch, pace)]));
   const drawn = {
     margins: new Float64Array(count),
     hours: new Float64Array(count),
@@ -43,60 +44,82 @@ export function drawOutcomes(branches: readonly Branch[], pace: Pace, count: num
   };
   for (let i = 0; i < count; i++) {
     const branch = pick(branches, next());
-    const { price, share, outlay } = branch;
+    const { price, share } = branch;
+    const { minutesAt, spentAt, besideAt, widestAt, slope, meanMinutes } = prepared.get(branch)!;
     const sold = price ? share * Math.exp(price.logMedian + price.logSd * normal()) : 0;
     const z = normal();
-    const spread = workTime(branch, pace);
-    const minutes = timeOf(branch, pace, normal());
-    const spent = spentIn(branch, outlay.variance, z);
-    const paid = !price && outlay.widest ? widestSpent(outlay, next(), normal()) : spent;
-    const margin = sold - paid;
-    const hours = minutes / 60;
-    const slope = price && spread ? (pace.speedFactor * branch.covariance) / logNormalSd(spread) ** 2 : 0;
-    const explained = Math.max(0, slope * pace.speedFactor * branch.covariance);
-    const together = slope === 0 ? 0 : slope * (minutes - logNormalMean(spread!));
-    const beside = slope === 0 ? spent : spentIn(branch, outlay.variance - explained, z) + together;
-    drawn.margins[i] = margin;
-    drawn.hours[i] = hours;
-    drawn.rates[i] = (sold - beside) / hours;
+    const minutes = minutesAt(normal());
+    const paid = widestAt ? widestAt(next(), normal()) : spentAt(z);
+    drawn.margins[i] = sold - paid;
+    drawn.hours[i] = minutes / 60;
+    drawn.rates[i] = (sold - besideAt(z) - slope * (minutes - meanMinutes)) / drawn.hours[i]!;
   }
   return drawn;
 }
 
+/** An amount at a standard normal number. */
+type Amount = (z: number) => number;
+
+/** What a branch's draws have in common. */
+interface Prepared {
+  readonly minutesAt: Amount;
+  readonly spentAt: Amount;
+  /** What is spent beside that which goes with the hours. */
+  readonly besideAt: Amount;
+  /** At a uniform number for the widest price and a normal one for the others. */
+  readonly widestAt: ((u: number, z: number) => number) | null;
+  /** Money that goes with each minute beyond the mean. */
+  readonly slope: number;
+  readonly meanMinutes: number;
+}
+
+function preparedFor(branch: Branch, pace: Pace): Prepared {
+  const { price, outlay, covariance } = branch;
+  const spread = workTime(branch, pace);
+  const slope = price && spread ? (pace.speedFactor * covariance) / logNormalSd(spread) ** 2 : 0;
+  const explained = Math.max(0, slope * pace.speedFactor * covariance);
+  return {
+    minutesAt: timeOf(branch, pace),
+    spentAt: spentIn(branch, outlay.variance),
+    besideAt: spentIn(branch, outlay.variance - explained),
+    widestAt: !price && outlay.widest ? widestSpent(outlay, outlay.widest) : null,
+    slope,
+    meanMinutes: spread ? logNormalMean(spread) : 0,
+  };
+}
+
 /** Steps of the table of a beta's quantiles, linear in between. */
 const STEPS = 4096;
-const tables = new Map<ScaledBeta, Float64Array>();
 
-function widestSpent({ mean, variance, widest }: Outlay, u: number, z: number): number {
-  const beta = widest!;
-  let table = tables.get(beta);
-  if (!table) {
-    table = Float64Array.from({ length: STEPS + 1 }, (_, step) => quantileOf(beta, step / STEPS));
-    tables.set(beta, table);
-  }
-  const at = Math.floor(u * STEPS);
-  const price = table[at]! + (u * STEPS - at) * (table[at + 1]! - table[at]!);
-  const others = Math.max(0, variance - scaledBetaVariance(beta));
-  return mean - scaledBetaMean(beta) + price + Math.sqrt(others) * z;
+function widestSpent({ mean, variance }: Outlay, beta: ScaledBeta): (u: number, z: number) => number {
+  const table = quantilesOf(beta);
+  const sd = Math.sqrt(Math.max(0, variance - scaledBetaVariance(beta)));
+  return (u, z) => {
+    const at = Math.floor(u * STEPS);
+    const price = table[at]! + (u * STEPS - at) * (table[at + 1]! - table[at]!);
+    return mean - scaledBetaMean(beta) + price + sd * z;
+  };
 }
 
-function quantileOf(beta: ScaledBeta, probability: number): number {
-  let [low, high] = [beta.low, beta.low + beta.width];
-  for (let halving = 0; halving < 50; halving++) {
-    const middle = (low + high) / 2;
-    if (scaledBetaAt(beta, middle).below < probability) low = middle;
-    else high = middle;
-  }
-  return low;
+/** Quantiles at even steps, read off its chances at even steps from end to end. */
+function quantilesOf(beta: ScaledBeta): Float64Array {
+  const at = (step: number) => beta.low + (beta.width * step) / STEPS;
+  const below = Float64Array.from({ length: STEPS + 1 }, (_, step) => scaledBetaAt(beta, at(step)).below);
+  let step = 0;
+  return Float64Array.from({ length: STEPS + 1 }, (_, place) => {
+    const chance = place / STEPS;
+    while (step < STEPS - 1 && below[step + 1]! < chance) step++;
+    return at(step + (chance - below[step]!) / (below[step + 1]! - below[step]!));
+  });
 }
 
-function spentIn({ price, outlay }: Branch, variance: number, z: number): number {
-  if (!price) return logNormal(outlay.mean, variance, z);
+function spentIn({ price, outlay }: Branch, variance: number): Amount {
+  if (!price) return logNormal(outlay.mean, variance);
   const sd = Math.sqrt(Math.max(0, variance));
   const skew = sd > 0 ? shiftedLogNormal(outlay.mean, variance, outlay.third) : null;
-  return skew
-    ? skew.shift + skew.sign * Math.exp(skew.logMedian + skew.logSd * skew.sign * z)
-    : outlay.mean + sd * z;
+  if (!skew) return (z) => outlay.mean + sd * z;
+  const { shift, sign, logMedian, logSd } = skew;
+  return (z) => shift + sign * Math.exp(logMedian + logSd * sign * z);
 }
 
 /** The branch at a uniform number. */
@@ -109,15 +132,16 @@ export function pick(branches: readonly Branch[], u: number): Branch {
   return branches.findLast(({ chance }) => chance > 0)!;
 }
 
-function timeOf({ minutes, otherMinutes }: Branch, { speedFactor, speedSpread }: Pace, z: number): number {
+function timeOf({ minutes, otherMinutes }: Branch, { speedFactor, speedSpread }: Pace): Amount {
   const square = speedFactor ** 2 * Math.exp(speedSpread ** 2);
   const variance = square * minutes.variance + minutes.mean ** 2 * (square - speedFactor ** 2);
-  return logNormal(speedFactor * minutes.mean + otherMinutes, variance, z);
+  return logNormal(speedFactor * minutes.mean + otherMinutes, variance);
 }
 
-/** A log-normal of a given mean and variance at a standard normal number. */
-function logNormal(mean: number, variance: number, z: number): number {
-  if (mean <= 0) return 0;
+/** A log-normal of a given mean and variance. */
+function logNormal(mean: number, variance: number): Amount {
+  if (mean <= 0) return () => 0;
   const logVariance = Math.log(1 + variance / mean ** 2);
-  return mean * Math.exp(Math.sqrt(logVariance) * z - logVariance / 2);
+  const logSd = Math.sqrt(logVariance);
+  return (z) => mean * Math.exp(logSd * z - logVariance / 2);
 }

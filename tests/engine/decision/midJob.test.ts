@@ -3,11 +3,12 @@ import { describe, expect, test } from "vitest";
 import type { CourseOutcome } from "../../../worker/engine/decision/appraisal.ts";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
 import { appraise } from "../../../worker/engine/decision/appraise.ts";
+import type { WeighedCourse } from "../../../worker/engine/decision/weighedCourse.ts";
+import { type OpenFind, weighFind } from "../../../worker/engine/decision/weighFind.ts";
 import { DomainError } from "../../../worker/engine/domainError.ts";
 import type { CourseId } from "../../../worker/engine/service/operation.ts";
 import { seenFind } from "../properties/anyFind.ts";
 import { type Found, lookedOver, openedCourse, risksOf, situationFor } from "./lookedOver.ts";
-import { plainAnswer } from "./plainAnswer.ts";
 import { BOOK } from "./shippedBook.ts";
 
 const SEED = 20261126;
@@ -411,14 +412,23 @@ describe("what is told of the job so far", () => {
     course: "restore" | "make-safe",
     chosen: (planned: readonly string[]) => readonly string[],
   ): { readonly before: number; readonly now: number } | null {
-    const answer = plainAnswer(request);
-    const before = courseIn(answer, course);
+    const courses = weighed(request);
+    const before = courses.find((one) => one.course === course)!;
     // A bike worth more lost than finished gains by the chance to lose it.
-    const lost = answer.courses.filter((one) => one.course !== "restore" && one.course !== "make-safe");
-    if (!before.available || lost.some(({ netBenefit }) => netBenefit! > before.netBenefit!)) return null;
-    const find = { ...request.find, soFar: { ...request.find.soFar, done: chosen(idsIn(before)) } };
-    const now = courseIn(plainAnswer({ ...request, find }), course);
-    return { before: before.netBenefit!, now: now.netBenefit ?? -Infinity };
+    const lost = courses.filter((one) => one.course !== "restore" && one.course !== "make-safe");
+    if (!before.open || lost.some((one) => benefitOf(one) > benefitOf(before))) return null;
+    const planned = before.plan.tasks.map(({ operation }) => operation.id);
+    const find = { ...request.find, soFar: { ...request.find.soFar, done: chosen(planned) } };
+    const now = weighed({ ...request, find }).find((one) => one.course === course)!;
+    return { before: benefitOf(before), now: benefitOf(now) };
+  }
+
+  function weighed(request: AppraisalRequest): readonly WeighedCourse[] {
+    return (weighFind(request, BOOK) as OpenFind).courses;
+  }
+
+  function benefitOf(course: WeighedCourse): number {
+    return course.open ? course.expected.netBenefit : Number.NEGATIVE_INFINITY;
   }
 
   test("work done never lowers the net benefit of a course that planned it: what was spent is sunk", () => {

@@ -1,23 +1,23 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Appraisal, ReportedPiece } from "../../../worker/engine/decision/appraisal.ts";
+import type { ReportedPiece } from "../../../worker/engine/decision/appraisal.ts";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
-import { appraise } from "../../../worker/engine/decision/appraise.ts";
+import { outcomeOf } from "../../../worker/engine/decision/outcome.ts";
 import { reportedPieces } from "../../../worker/engine/decision/reportedPieces.ts";
+import { reportPlan } from "../../../worker/engine/decision/reportedPlan.ts";
+import { valueFind } from "../../../worker/engine/decision/valueFind.ts";
+import { weighFind } from "../../../worker/engine/decision/weighFind.ts";
 import { anyFind, likelyFind, seenFind } from "../properties/anyFind.ts";
 import { type Found, lookedOver, openedCourse, situationFor } from "./lookedOver.ts";
-import { plainAnswer } from "./plainAnswer.ts";
 import { BOOK } from "./shippedBook.ts";
 
 const UPPER: Found["bike"] = { componentTier: "upper" };
 const RACER: Found["bike"] = { category: "road-racing", era: "2010s", frameMaterial: "aluminium" };
-const piecesOf = (found: Found) => appraise(lookedOver(found), BOOK).value!.pieces;
+const piecesOf = (found: Found) => valueFind(lookedOver(found), BOOK).value!.pieces;
 const named = (pieces: readonly ReportedPiece[], id: string) => pieces.find(({ piece }) => piece === id)!;
 const listed = (pieces: readonly ReportedPiece[]) => pieces.filter((one) => one.listed);
 const takings = (pieces: readonly ReportedPiece[]) =>
   listed(pieces).reduce((sum, { expected }) => sum + expected, 0);
-const partsOf = ({ courses }: Pick<Appraisal, "courses">) =>
-  courses.find(({ course }) => course === "break-for-parts")!;
 const { signs, exposed } = BOOK.catalogue.value.parts.pieces.crash;
 
 describe("what a finding does to a piece", () => {
@@ -108,13 +108,16 @@ describe("frame and crash", () => {
 });
 
 describe("the course and its list", () => {
-  /** Takings and selling minutes of the course, from its branches and its plan. */
+  /** The pieces, the course's stripping and its margin as an answer tells them; null where it is closed. */
   function courseSums(request: AppraisalRequest) {
-    const answer = plainAnswer(request);
-    const course = partsOf(answer);
-    if (!answer.value || !course.available) return null;
-    const strip = course.plan!.operations.find(({ operation }) => operation === "strip-for-parts")!;
-    return { pieces: answer.value.pieces, course, strip, answer };
+    const find = weighFind(request, BOOK);
+    const course = find.stop ? undefined : find.courses.find((one) => one.course === "break-for-parts");
+    if (find.stop || !course?.open) return null;
+    const { situation, settled } = find;
+    const { operations } = reportPlan(course, settled);
+    const strip = operations.find(({ operation }) => operation === "strip-for-parts")!;
+    const { margin } = outcomeOf(course.branches, settled.workshop);
+    return { pieces: reportedPieces(situation), margin, strip, situation };
   }
 
   test("hours: stripping takes its own minutes and those of the listed pieces, at the user's speed", () => {
@@ -138,13 +141,12 @@ describe("the course and its list", () => {
         const workshop = { ...request.workshop, packing: 0, fee: { ...request.workshop?.fee, fixed: 0 } };
         const sums = courseSums({ ...request, workshop });
         if (!sums) return;
-        const { open } = { open: situationFor({ ...request, workshop }) };
-        const plan = open.fixedPlans["break-for-parts"];
-        const { purchase } = open.settled;
+        const plan = sums.situation.fixedPlans["break-for-parts"];
+        const { purchase } = sums.situation.settled;
         const ahead = purchase.paid ? 0 : purchase.price + purchase.travelCost;
         const clear = 1 - plan.endsTitle;
         const expected = clear * (takings(sums.pieces) - plan.money.mean) - ahead;
-        expect(sums.course.margin!.mean).toBeCloseTo(expected, 5);
+        expect(sums.margin.mean).toBeCloseTo(expected, 5);
       }),
       { seed: 20261125, numRuns: 200 },
     );

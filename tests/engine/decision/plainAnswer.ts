@@ -7,3 +7,17 @@ import { BOOK } from "./shippedBook.ts";
 export function plainAnswer(request: AppraisalRequest): Report {
   return reportFind(weighFind(request, BOOK), BOOK, []);
 }
+
+/** Asks once for each find: one seed draws the same finds for several laws. */
+export function askedOnce<Answer>(
+  ask: (request: AppraisalRequest) => Answer,
+): (request: AppraisalRequest) => Answer {
+  const answers = new Map<string, Answer>();
+  return (request) => {
+    const key = JSON.stringify(request);
+    if (!answers.has(key)) answers.set(key, ask(request));
+    return answers.get(key)!;
+  };
+}
+
+export const plainOnce = askedOnce(plainAnswer);

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { appraise } from "../../../worker/engine/decision/appraise.ts";
 import { benefitOf, playScenarios } from "../../../worker/engine/decision/scenarios.ts";
 import type { OpenCourse } from "../../../worker/engine/decision/weighedCourse.ts";
 import { weighFind } from "../../../worker/engine/decision/weighFind.ts";
 import { type Found, lookedOver } from "./lookedOver.ts";
+import { plainAnswer } from "./plainAnswer.ts";
 import { BOOK } from "./shippedBook.ts";
 
 const RACER = { category: "road-racing", componentTier: "top", kept: "outdoors" } as const;
@@ -31,7 +31,7 @@ describe("the scenarios", () => {
   });
 
   test("say of parts that bring 200 and more, where nothing else is open, that breaking is best in nearly all ways", () => {
-    const { decision } = appraise(lookedOver(FINDS[3]![1]), BOOK);
+    const { decision } = plainAnswer(lookedOver(FINDS[3]![1]));
     expect(decision.course).toBe("break-for-parts");
     expect(decision.confidence).toBeGreaterThan(0.9);
   });

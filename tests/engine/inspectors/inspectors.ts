@@ -67,29 +67,33 @@ export function cheapestFirst(bike: DrawnBike, minutes: number): Inspected {
 /** Makes the check that the engine names first until it says enough, then what is owed. */
 export function byAdvice(bike: DrawnBike): Inspected {
   const made: string[] = [];
-  for (;;) {
+  for (let enough = false; !enough; ) {
     const next = advised(bike, made);
-    if (next === null) break;
-    made.push(next);
+    made.push(...next.checks);
+    enough = next.enough;
   }
   return { minutes: minutesOf(bike, made), ...decided(bike, made) };
 }
 
-function advised(bike: DrawnBike, made: readonly string[]): string | null {
+/** The check named first; or all that is owed, once the engine says enough. */
+function advised(
+  bike: DrawnBike,
+  made: readonly string[],
+): { readonly checks: readonly string[]; readonly enough: boolean } {
   const find = weighFind(lookedAt(bike, made), BOOK);
-  if (find.stop) return null;
+  if (find.stop) return { checks: [], enough: true };
   const looking = lookingAt(find, bestCourse(find.courses, find.situation));
   const looks = nextChecks(looking, BOOK);
   const open = looks.filter(
     (look) => "check" in look && look.where !== "dismantled" && bike.levels.has(look.check),
   );
   const paying = open.find(({ netGain }) => netGain > 0);
-  if (paying && "check" in paying) return paying.check;
+  if (paying && "check" in paying) return { checks: [paying.check], enough: false };
   const { spot, bench } = lookingOn(looking, looks, BOOK);
-  for (const list of [spot, bench])
-    if (list.netGain > 0) return list.checks.find((id) => bike.levels.has(id)) ?? null;
-  const owed = open.find((look) => look.owed);
-  return owed && "check" in owed ? owed.check : null;
+  const list = [spot, bench].find(({ netGain }) => netGain > 0);
+  const next = list?.checks.find((id) => bike.levels.has(id));
+  if (next !== undefined) return { checks: [next], enough: false };
+  return { checks: open.flatMap((look) => (look.owed && "check" in look ? [look.check] : [])), enough: true };
 }
 
 /** Means over bikes. */

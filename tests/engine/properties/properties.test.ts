@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Appraisal } from "../../../worker/engine/decision/appraisal.ts";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
 import { appraise } from "../../../worker/engine/decision/appraise.ts";
 import { walkAwayPrice } from "../../../worker/engine/decision/choice.ts";
@@ -11,13 +12,15 @@ import { DomainError } from "../../../worker/engine/domainError.ts";
 import { Ledger } from "../../../worker/engine/service/ledger.ts";
 import { buildWorkPlan, type WorkPlan } from "../../../worker/engine/service/workPlan.ts";
 import { lookedOver, situationFor } from "../decision/lookedOver.ts";
-import { plainAnswer } from "../decision/plainAnswer.ts";
+import { askedOnce, plainAnswer, plainOnce } from "../decision/plainAnswer.ts";
 import { BOOK } from "../decision/shippedBook.ts";
 import { expectedCautions, raisedCautions } from "../workedCases/expectedCautions.ts";
 import { anyFind, likelyFind, seenFind } from "./anyFind.ts";
 import { sparedWork, worseFinding } from "./worseFinding.ts";
 
 const SEED = 20261125;
+
+const whole = askedOnce((request): Appraisal => appraise(request, BOOK));
 
 /** The walk-away price alone: all of an answer that the law is about. */
 function mostToPay(request: AppraisalRequest): number {
@@ -148,7 +151,7 @@ describe("the same request", () => {
   test("has the same answer, byte for byte, when it is asked again with its observations in another order", () => {
     fc.assert(
       fc.property(anyFind, fc.array(fc.nat(), { minLength: 64, maxLength: 64 }), (request, dice) => {
-        const first = JSON.stringify(appraise(request, BOOK));
+        const first = JSON.stringify(whole(request));
         const shuffled = Object.entries(request.observations)
           .map((entry, place) => ({ entry, key: dice[place % dice.length]! }))
           .sort((a, b) => a.key - b.key)
@@ -174,17 +177,28 @@ describe("every answer", () => {
   test("holds numbers and words alone: nothing undefined, nothing infinite, whatever is asked", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        for (const answer of [plainAnswer(request), inspectFind(request, BOOK), valueFind(request, BOOK)])
+        for (const answer of [plainOnce(request), inspectFind(request, BOOK)])
           expect(unsayable(answer)).toEqual([]);
       }),
       { seed: SEED, numRuns: 400 },
     );
   });
 
+  test("holds nothing else where the value alone is asked for, and the same value", () => {
+    fc.assert(
+      fc.property(anyFind, (request) => {
+        const answer = valueFind(request, BOOK);
+        expect(unsayable(answer)).toEqual([]);
+        expect(answer.value).toEqual(plainOnce(request).value);
+      }),
+      { seed: SEED, numRuns: 100 },
+    );
+  });
+
   test("holds nothing else in what to check next", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const { nextChecks, lookingOn } = appraise(request, BOOK);
+        const { nextChecks, lookingOn } = whole(request);
         expect(unsayable({ nextChecks, lookingOn })).toEqual([]);
       }),
       { seed: SEED, numRuns: 120 },
@@ -194,7 +208,7 @@ describe("every answer", () => {
   test("raises each caution whose trigger holds, as hard as its words say, and no other", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const answer = plainAnswer(request);
+        const answer = plainOnce(request);
         expect(raisedCautions(answer)).toEqual(expectedCautions(request, answer));
       }),
       { seed: SEED, numRuns: 200 },
@@ -204,7 +218,7 @@ describe("every answer", () => {
   test("has chances from 0 to 1, and bands in order", () => {
     fc.assert(
       fc.property(anyFind, (request) => {
-        const { courses, hidden, value } = plainAnswer(request);
+        const { courses, hidden, value } = plainOnce(request);
         const chances = [
           ...courses.flatMap(({ lossProbability, belowGoalProbability }) => [
             lossProbability,

@@ -14,7 +14,7 @@ const LEAST_NORMAL = 2 ** -1022;
 /** Even but not regular numbers between 0 and 1: multiples of the golden ratio. */
 const spread = (count: number) => Array.from({ length: count }, (_, i) => ((i + 1) * 0.6180339887498949) % 1);
 
-describe("special values, as ECMA-262 gives them for Math's functions of the same name", () => {
+describe("special values, as ECMA-262 gives them for Math's functions of the same name, and what is too large or too small for a double", () => {
   test.each([
     [
       "exp",

@@ -14,18 +14,27 @@ export interface Figure {
   readonly standardError: number;
 }
 
+/** All figures, or without those that are told and not promised: sorting hours and rates takes its time. */
+export type Wanted = "all" | "promised";
+
 /** Plays every open course of every find that nothing stops and sets the engine's figures beside what came of it. */
-export function playAll(bikes: number, seed: number): readonly Figure[] {
-  return playedCourses().flatMap((one, place) => figuresOf(one, bikes, seed + place));
+export function playAll(bikes: number, seed: number, wanted: Wanted = "all"): readonly Figure[] {
+  return playedCourses().flatMap((one, place) => figuresOf(one, bikes, seed + place, wanted));
 }
 
-function figuresOf({ name, find, course }: PlayedCourse, bikes: number, seed: number): readonly Figure[] {
+function figuresOf(
+  { name, find, course }: PlayedCourse,
+  bikes: number,
+  seed: number,
+  wanted: Wanted,
+): readonly Figure[] {
   const outcome = outcomeOf(course.branches, find.settled.workshop);
   const { margins, hours } = playCourse(course, find.situation, bikes, seed);
-  return [...marginFigures(outcome, margins), ...timeFigures(outcome, { margins, hours })].map((figure) => ({
-    course: name,
-    ...figure,
-  }));
+  const time =
+    wanted === "all"
+      ? timeFigures(outcome, { margins, hours })
+      : [meanFigure("hours", outcome.hours.mean, hours)];
+  return [...marginFigures(outcome, margins), ...time].map((figure) => ({ course: name, ...figure }));
 }
 
 type Bare = Omit<Figure, "course">;
@@ -67,10 +76,8 @@ function spreadFigures(
   told: { readonly mean: number; readonly p10: number; readonly p50: number; readonly p90: number },
   draws: Float64Array,
 ): Bare[] {
-  const { mean, sd } = momentsOf(draws);
-  const standardError = 1 / Math.sqrt(draws.length);
   return [
-    { what: `${what} mean`, told: told.mean, played: mean, error: (told.mean - mean) / sd, standardError },
+    meanFigure(what, told.mean, draws),
     ...quantileFigures(
       what,
       [
@@ -81,6 +88,12 @@ function spreadFigures(
       draws,
     ),
   ];
+}
+
+function meanFigure(what: string, told: number, draws: Float64Array): Bare {
+  const { mean, sd } = momentsOf(draws);
+  const standardError = 1 / Math.sqrt(draws.length);
+  return { what: `${what} mean`, told, played: mean, error: (told - mean) / sd, standardError };
 }
 
 /** How far apart the draws are from which a quantile's own error is read. */
@@ -108,8 +121,12 @@ function quantileFigures(
 }
 
 function momentsOf(draws: Float64Array): { mean: number; sd: number } {
-  const mean = draws.reduce((sum, one) => sum + one, 0) / draws.length;
-  return { mean, sd: Math.sqrt(draws.reduce((sum, one) => sum + (one - mean) ** 2, 0) / draws.length) };
+  let sum = 0;
+  for (const one of draws) sum += one;
+  const mean = sum / draws.length;
+  let squares = 0;
+  for (const one of draws) squares += (one - mean) ** 2;
+  return { mean, sd: Math.sqrt(squares / draws.length) };
 }
 
 /** Figures of which more is known to be off than the model promises, with the cause: held to a bound of their own, in the unit of the error. */

@@ -1,27 +1,13 @@
 import demo from "../../../data/demo-finds.json" with { type: "json" };
-import { ATTRIBUTE_VALUES } from "../../../worker/engine/bicycle.ts";
 import type { AppraisalRequest } from "../../../worker/engine/decision/appraisalRequest.ts";
 import type { OpenCourse } from "../../../worker/engine/decision/weighedCourse.ts";
 import { type OpenFind, weighFind } from "../../../worker/engine/decision/weighFind.ts";
 import { BOOK } from "../decision/shippedBook.ts";
-import { CASES, requestOf } from "../workedCases/workedCase.ts";
-
-const DIMENSIONS = ["beadSeatDiameterMm", "rearSprockets", "tyreMarking"];
+import { CASES, findAsAsked, requestOf } from "../workedCases/workedCase.ts";
 
 /** An invented find as the engine is asked for it. */
-function requestOfDemo({ appraisal }: (typeof demo.finds)[number]): AppraisalRequest {
-  const { find, ...rest } = appraisal;
-  const told = Object.entries(find);
-  const only = (wanted: (name: string) => boolean) =>
-    Object.fromEntries(told.filter(([name]) => wanted(name)));
-  return {
-    ...rest,
-    find: {
-      ...only((name) => !(name in ATTRIBUTE_VALUES) && !DIMENSIONS.includes(name)),
-      attributes: only((name) => name in ATTRIBUTE_VALUES),
-      dimensions: only((name) => DIMENSIONS.includes(name)),
-    },
-  } as unknown as AppraisalRequest;
+function requestOfDemo({ appraisal: { find, ...rest } }: (typeof demo.finds)[number]): AppraisalRequest {
+  return { ...rest, find: findAsAsked(find) } as unknown as AppraisalRequest;
 }
 
 /** A course to be played. */

@@ -45,22 +45,26 @@ export function caseOf(id: string): WorkedCase {
 
 const DIMENSIONS = ["beadSeatDiameterMm", "rearSprockets", "tyreMarking"];
 
+/** A find as a body tells it, its fields side by side, as the engine is asked for it. */
+export function findAsAsked(told: object): AppraisalRequest["find"] {
+  const only = (wanted: (name: string) => boolean) =>
+    Object.fromEntries(Object.entries(told).filter(([name]) => wanted(name)));
+  return {
+    ...only((name) => !(name in ATTRIBUTE_VALUES) && !DIMENSIONS.includes(name)),
+    attributes: only((name) => name in ATTRIBUTE_VALUES) as unknown as DescribedAttributes,
+    dimensions: only((name) => DIMENSIONS.includes(name)),
+  };
+}
+
 /** The request that a case stands for. An answer that a change replaces is no longer measured. */
 export function requestOf(one: WorkedCase, change: Change = {}): AppraisalRequest {
-  const told = Object.entries({ ...one.find, ...change.find });
-  const only = (wanted: (name: string) => boolean) =>
-    Object.fromEntries(told.filter(([name]) => wanted(name)));
-  const attributes = only((name) => name in ATTRIBUTE_VALUES) as unknown as DescribedAttributes;
-  const observations: Record<string, Reading> = one.unlisted === "sound" ? soundOnSight(attributes) : {};
+  const find = findAsAsked({ ...one.find, ...change.find });
+  const observations: Record<string, Reading> = one.unlisted === "sound" ? soundOnSight(find.attributes) : {};
   for (const [check, level] of Object.entries(one.answers)) observations[check] = { level };
   for (const [check, measured] of Object.entries(one.measured)) observations[check] = { measured };
   for (const [check, level] of Object.entries(change.answers ?? {})) observations[check] = { level };
   return {
-    find: {
-      ...only((name) => !(name in ATTRIBUTE_VALUES) && !DIMENSIONS.includes(name)),
-      attributes,
-      dimensions: only((name) => DIMENSIONS.includes(name)),
-    },
+    find,
     observations,
     workshop: { ...one.workshop, hourlyGoal: change.hourlyGoal ?? one.workshop.hourlyGoal },
   };

@@ -43,7 +43,7 @@ describe("how low to go (common practice, no source)", () => {
     const { path, listPrice } = planned();
     expect(listPrice / path[0]!.lowestOffer).toBeGreaterThan(1.08);
     expect(listPrice / path[0]!.lowestOffer).toBeLessThan(1.6);
-    expect(path.findIndex(({ price }) => price < listPrice)).toBeLessThanOrEqual(4);
+    expect(path.slice(0, 5).some(({ price }) => price < listPrice)).toBe(true);
   });
 
   test("an offer a quarter below the price asked is not taken in the first week", () => {

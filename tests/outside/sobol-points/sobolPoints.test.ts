@@ -13,7 +13,7 @@ const rowOf = (points: Float64Array, dimensions: number, index: number) => [
 ];
 
 describe("Sobol's points with the direction numbers of Joe & Kuo (see SOURCE.md)", () => {
-  test("start as published in ten dimensions", () => {
+  test("start as scipy's do in ten dimensions, in the order of the binary index", () => {
     const points = sobolPoints(8, 10);
     data.firstEight.forEach((row, index) => {
       expect(rowOf(points, 10, index)).toEqual(row);
@@ -42,7 +42,7 @@ describe("Sobol's points with the direction numbers of Joe & Kuo (see SOURCE.md)
     expect(rankOfBinary(Array.from({ length: MOST_DIMENSIONS }, (_, j) => firstDigits(j)))).toBe(80);
   });
 
-  test.each(data.genz)("integrate Genz's $kind with the published error", (family) => {
+  test.each(data.genz)("integrate Genz's $kind with the error of scipy's points", (family) => {
     const points = sobolPoints(4096, 5);
     let sum = 0;
     for (let i = 0; i < 4096; i++) sum += GENZ[family.kind]!(rowOf(points, 5, i));

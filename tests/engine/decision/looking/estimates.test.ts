@@ -56,7 +56,7 @@ describe("looks estimated with plans as they are, beside the whole engine asked 
     find.stop === null ? compared(find) : [],
   );
 
-  test("differ by less than 1 in nine of ten, and by 10 at most", () => {
+  test("differ by less than 1 EUR in nine of ten, and by 10 EUR at most", () => {
     expect(all.length).toBeGreaterThan(200);
     const off = all.map(({ estimated, exact }) => Math.abs(estimated - exact)).sort((a, b) => a - b);
     expect(off[Math.floor(0.9 * off.length)]).toBeLessThan(1);
