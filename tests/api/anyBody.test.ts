@@ -39,7 +39,7 @@ describe("whatever is sent to the routes about one find or its sale", { timeout:
       fc.asyncProperty(text, async (body) => {
         expect(await answeredOrRefused(path, schema, body)).not.toBe(200);
       }),
-      { numRuns: 100 },
+      { numRuns: 50 },
     );
   });
 
@@ -50,7 +50,7 @@ describe("whatever is sent to the routes about one find or its sale", { timeout:
         fc.asyncProperty(any, async (body) => {
           await answeredOrRefused(path, schema, JSON.stringify(body));
         }),
-        { numRuns: 100 },
+        { numRuns: 50 },
       );
     },
   );
@@ -62,7 +62,7 @@ describe("whatever is sent to the routes about one find or its sale", { timeout:
         fc.asyncProperty(spoilt(any), async (body) => {
           await answeredOrRefused(path, schema, JSON.stringify(body) ?? "");
         }),
-        { numRuns: 200 },
+        { numRuns: 100 },
       );
     },
   );
@@ -70,11 +70,11 @@ describe("whatever is sent to the routes about one find or its sale", { timeout:
   test("three in ten requests whose fields are right are answered: the generators are no straw men", async () => {
     for (const [path, schema, any] of [ROUTES[0]!, ROUTES.at(-1)!]) {
       const statuses = await Promise.all(
-        fc.sample(any, { numRuns: 50, seed: 1 }).map(async (body) => {
+        fc.sample(any, { numRuns: 40, seed: 1 }).map(async (body) => {
           return answeredOrRefused(path, schema, JSON.stringify(body));
         }),
       );
-      expect(statuses.filter((status) => status === 200).length).toBeGreaterThanOrEqual(15);
+      expect(statuses.filter((status) => status === 200).length).toBeGreaterThanOrEqual(12);
     }
   });
 });

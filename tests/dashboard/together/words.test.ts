@@ -179,7 +179,9 @@ describe("why a find is left", () => {
 
 test("a find that cannot be worked out says why, or which held course is closed", () => {
   const price = { pointer: "/find/purchase/price", message: "price must be at least 0, not -4" };
-  expect(problemWords([price], null, [])).toBe("Not worked out. Asking price, or what you paid: must be at least 0, not -4.");
+  expect(problemWords([price], null, [])).toBe(
+    "Not worked out. Asking price, or what you paid: must be at least 0, not -4.",
+  );
   const course = { pointer: "/course", message: "course requires a course that is open" };
   expect(problemWords([course], "restore", [])).toBe(
     "Restoring is closed to this bike. Let it choose; its own page says why.",
