@@ -1,9 +1,7 @@
-import { appraise } from "../../worker/engine/decision/appraise.ts";
+import { appraise, reportFind } from "../../worker/engine/decision/appraise.ts";
 import { bestCourse } from "../../worker/engine/decision/choice.ts";
-import { lookingAt } from "../../worker/engine/decision/looking/looking.ts";
-import { lookingOn } from "../../worker/engine/decision/looking/lookingOn.ts";
-import { nextChecks } from "../../worker/engine/decision/looking/nextChecks.ts";
 import { outcomeOf } from "../../worker/engine/decision/outcome.ts";
+import { plannedSales } from "../../worker/engine/decision/plannedSales.ts";
 import { trustIn } from "../../worker/engine/decision/trust.ts";
 import { type OpenFind, weighFind } from "../../worker/engine/decision/weighFind.ts";
 import { BOOK } from "../engine/decision/shippedBook.ts";
@@ -11,7 +9,7 @@ import { allRequests } from "../engine/walker/finds.ts";
 import type { FloorBench } from "./bench.ts";
 import { type Candidate, measure, median } from "./measure.ts";
 
-/** Of the median answer, in milliseconds. */
+/** Of the median answer but for what to check next, which has a floor of its own (see nextChecks.bench.ts), in milliseconds. */
 const FLOOR = 2;
 const GOAL = 0.2;
 const EFFORT = { rounds: 9, roundMilliseconds: 8 };
@@ -37,19 +35,18 @@ function partsOf(request: Request, find: OpenFind): Candidate[] {
       run: () => trustIn(best, courses, situation),
     },
     {
-      name: "what to check next",
-      run: () => {
-        const looking = lookingAt(find, best);
-        return lookingOn(looking, nextChecks(looking, BOOK), BOOK);
-      },
+      name: "sales by their selling plans",
+      run: () => plannedSales(situation, courses),
     },
   ];
 }
 
 export default {
-  title: "one answer with everything, without a network: the invented finds and the worked cases, each warm",
+  title:
+    "one answer, without a network: the invented finds and the worked cases, each warm; what to check next apart",
   run: async (print) => {
     const wholes: number[] = [];
+    const advised: number[] = [];
     const shares = new Map<string, number[]>();
     let slowest = { id: "", milliseconds: 0 };
     let stops = 0;
@@ -62,10 +59,12 @@ export default {
         continue;
       }
       const candidates = [
-        { name: "the whole answer", run: () => appraise(request, BOOK) },
+        { name: "the answer", run: () => reportFind(weighFind(request, BOOK), BOOK, []) },
+        { name: "with what to check next", run: () => appraise(request, BOOK) },
         ...partsOf(request, find),
       ];
-      const [whole, ...parts] = await measure(candidates, EFFORT);
+      const [whole, withAdvice, ...parts] = await measure(candidates, EFFORT);
+      advised.push(withAdvice!.median / 1000);
       const milliseconds = whole!.median / 1000;
       wholes.push(milliseconds);
       if (milliseconds > slowest.milliseconds) slowest = { id, milliseconds };
@@ -83,6 +82,9 @@ export default {
     );
     print(
       `${verdict(middle, FLOOR)} the floor of ${FLOOR} ms, ${verdict(middle, GOAL)} the goal of ${GOAL} ms`,
+    );
+    print(
+      `with what to check next: median ${median(advised).toFixed(3)} ms, up to ${Math.max(...advised).toFixed(3)}`,
     );
     print("parts measured beside it, as ratios to the whole, median over the finds (least to most)");
     for (const [name, all] of shares)

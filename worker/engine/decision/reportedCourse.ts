@@ -3,7 +3,7 @@ import type { Appraisal, CourseOutcome } from "./appraisal.ts";
 import type { Book } from "./book.ts";
 import { addedMarginPerAddedHour } from "./envelope.ts";
 import { outcomeOf } from "./outcome.ts";
-import { daysToSell, plannedSale } from "./plannedSale.ts";
+import { daysToSell, plannedSales } from "./plannedSales.ts";
 import { reportPlan } from "./reportedPlan.ts";
 import type { Situation } from "./situation.ts";
 import type { OpenCourse, WeighedCourse } from "./weighedCourse.ts";
@@ -15,9 +15,10 @@ export function reportCourses(courses: readonly WeighedCourse[], situation: Situ
       course.open ? { hours: course.expected.hours, margin: course.expected.margin } : null,
     ),
   );
+  const sales = plannedSales(situation, courses);
   return courses.map((course, place) =>
     course.open
-      ? reportOpen(course, added[place]!, situation, plannedSale(course.course, situation, courses))
+      ? reportOpen(course, added[place]!, situation, sales[place]!)
       : closed(course.course, course.because),
   );
 }

@@ -58,8 +58,8 @@ export function logRateAt({ logMedian, logSdBelow, logSdAbove }: RateCurve, scor
   return logMedian + score * (score < 0 ? logSdBelow : logSdAbove);
 }
 
-/** Scores beyond it, 1 in 16,000, are left out. */
-const WIDEST_SCORE = 4;
+/** Scores beyond it, 1 in 16,000 or of a rough answer 1 in 1,400, are left out. */
+const WIDEST_SCORE = { fine: 4, rough: 3.2 };
 /** Points are at most this far apart in score, and in the log rate at most this share of the spread among buyers: then what they buy joins up smoothly. */
 const APART = { score: 0.65, ofWillingness: 1 };
 
@@ -76,11 +76,9 @@ export function goingRates(curves: readonly RateCurve[], willingnessLogSd: numbe
     if (curve.chance === 0) continue;
     const logSd = Math.max(curve.logSdBelow, curve.logSdAbove);
     const step = Math.min(APART.score, (APART.ofWillingness * willingnessLogSd) / logSd) / fineness;
-    const reach = logSd === 0 ? 0 : Math.ceil(WIDEST_SCORE / step);
-    const scores = Array.from(
-      { length: 2 * reach + 1 },
-      (_, at) => (at - reach) * (reach && WIDEST_SCORE / reach),
-    );
+    const widest = fineness < 1 ? WIDEST_SCORE.rough : WIDEST_SCORE.fine;
+    const reach = logSd === 0 ? 0 : Math.ceil(widest / step);
+    const scores = Array.from({ length: 2 * reach + 1 }, (_, at) => (at - reach) * (reach && widest / reach));
     const total = scores.reduce((sum, score) => sum + normalDensity(score), 0);
     for (const score of scores) {
       logRates.push(logRateAt(curve, score));

@@ -1,7 +1,7 @@
 import type { Attributes } from "../../bicycle.ts";
 import type { Money, Probability } from "../../quantity.ts";
 import { log1p } from "../../statistics/elementary/log.ts";
-import { bestPath } from "./bestPath.ts";
+import { bestPath, type LikePath } from "./bestPath.ts";
 import type { RateCurve } from "./goingRates.ts";
 import type { Fallback, Posting } from "./posting.ts";
 import { saleEndings } from "./saleForecast.ts";
@@ -66,8 +66,15 @@ export interface ExpectedSale {
   readonly takings: Money;
 }
 
-/** What comes of a bicycle put up for sale at the prices that are best for it, on the terms of the tables. */
-export function expectedSale(sold: WholeSale, tables: SellingTables): ExpectedSale {
+/**
+ * What comes of a bicycle put up for sale at the prices that are best for it, on the terms of the tables.
+ * @param like the posting of a bike much like it, with which the search begins
+ */
+export function expectedSale(
+  sold: WholeSale,
+  tables: SellingTables,
+  like: LikePath | null,
+): { readonly sale: ExpectedSale; readonly like: LikePath } {
   const { curves, usualHaggling, fallback, fee } = sold;
   const arrivals = tables.arrivalsPerWeek * sold.demand;
   const posting: Posting = {
@@ -82,7 +89,8 @@ export function expectedSale(sold: WholeSale, tables: SellingTables): ExpectedSa
       discountPerWeek: weeklyInterest(tables),
     },
   };
-  const { sale, path } = bestPath(posting, ROUGH, { last: "near", end: "found" });
+  const planned = bestPath(posting, ROUGH, { last: "near", end: "found" }, like);
+  const { sale, path } = planned;
   const { arrivals: buyers, weights } = sale;
   const prices = path.prices.slice(0, path.end);
   const { chances, unsold, expectedWeeks } = saleEndings({ arrivals: buyers, weights, prices });
@@ -91,5 +99,5 @@ export function expectedSale(sold: WholeSale, tables: SellingTables): ExpectedSa
     takings += chances[week]! * (prices[week]! * (1 - fee.rate) - fee.fixed);
   for (let node = 0, at = path.end * unsold.length; node < unsold.length; node++, at++)
     takings += unsold[node]! * sale.fallback[at]!;
-  return { weeks: expectedWeeks, takings };
+  return { sale: { weeks: expectedWeeks, takings }, like: planned };
 }
