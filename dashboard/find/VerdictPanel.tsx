@@ -45,7 +45,9 @@ export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: str
         <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
         {sellAt !== null && (
           <p class="small onward">
-            <a href={sellAt}>{FIND_TEXTS.whatToAsk}</a> <a href={planAt}>{FIND_TEXTS.whenDown}</a>
+            <a href={sellAt}>{FIND_TEXTS.whatToAsk}</a>
+            {" \u00b7 "}
+            <a href={planAt}>{FIND_TEXTS.whenDown}</a>
           </p>
         )}
       </div>

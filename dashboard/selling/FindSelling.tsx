@@ -64,6 +64,8 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
   // While a plan is under way the last one stays. Where none comes, that of another state says nothing of this one.
   const isStale = planFault !== null && planAsking.answered.value?.state !== state;
   const plan = open === null || isStale ? null : planAsking.answer.value;
+  // What comes with the first plan comes all at once, so that nothing moves.
+  const waits = open !== null && plan === null && planFault === null;
   const roadSaid = open === null ? null : roadWords(open);
   const road = roadSaid === null ? "" : `${roadSaid.said} ${roadSaid.because}`;
   const { currency } = known;
@@ -89,8 +91,8 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
       </p>
       <p class="eyebrow">
         {find.name}
-        {state === undefined ? "" : `, ${uncapital(STATE_NAMES[state])}`}
         <span class="tag">{ownership(find)}</span>
+        {state === undefined ? "" : ` ${uncapital(STATE_NAMES[state])}`}
       </p>
       <div class="sellhead" aria-live="polite">
         <Heading title={`Selling: ${find.name}`}>{title}</Heading>
@@ -108,7 +110,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
           ),
       )}
       {children}
-      {states.length > 0 && state !== undefined && (
+      {!waits && states.length > 0 && state !== undefined && (
         <StatePicks
           states={states}
           state={state}
@@ -116,7 +118,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
           onState={(next) => sellingTerms.putBike(find.id, "state", next)}
         />
       )}
-      {open !== null && <RoadNote ground={open} />}
+      {!waits && open !== null && <RoadNote ground={open} />}
       {plan === null && planFault?.kind === "refused" && (
         // What was refused may be a term kept from before: without its field nobody could change it.
         <div class="two selling">
@@ -162,7 +164,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
           dimmed={planAsking.status.value !== "settled"}
         />
       )}
-      <WorkedOut askings={plan === null ? [asking] : [asking, planAsking]} />
+      {!waits && <WorkedOut askings={plan === null ? [asking] : [asking, planAsking]} />}
     </main>
   );
 }

@@ -1,13 +1,18 @@
 import type { Find } from "../finds/find.ts";
 import { ALONE } from "../finds/own.ts";
 import { isInvented, ownership } from "../finds/ownership.ts";
+import { useStanding } from "../finds/useStanding.ts";
 import { defaultState } from "../listing/saleStates.ts";
 import { STATE_NAMES } from "../sale/states.ts";
 import { askingOf } from "../state/finds.ts";
+import { WORKING } from "../words/common.ts";
 import { moneyRange } from "../words/range.ts";
 
 /** The finds to choose from, one's own first, and the bicycle that is none of them. */
 export function SellingChoice({ finds }: { finds: readonly Find[] }) {
+  // All at once: a line that comes late would push the others down.
+  const { answers } = useStanding();
+  if (answers.length === 0) return <p role="status">{WORKING}</p>;
   const own = finds.filter((find) => !find.invented);
   const invented = finds.filter((find) => find.invented);
   return (

@@ -18,6 +18,11 @@ const PAGES = [
   ["/compare", /^The plum hybrid is the surest/],
   ["/together", /fit/],
   ["/prices", /\S/],
+  ["/spot", /^What kind is it\?/],
+  ["/finds/plum-hybrid/stand", /checks made/],
+  ["/selling", /\S/],
+  ["/selling/plum-hybrid", /^Ask /],
+  ["/sheets", /\S/],
 ] as const;
 
 /** Keeps an account of what moves on every page that is opened from now on. */
@@ -59,6 +64,18 @@ describe("nothing on a page moves by itself", { timeout: 60_000 }, () => {
       }
     });
   }
+
+  test("is no empty claim: what is pushed down is told", async ({ page }) => {
+    await watch(page);
+    await page.goto("/prices");
+    await moved(page);
+    await page.evaluate(() => {
+      const pushed = Object.assign(document.createElement("p"), { textContent: "Late" });
+      pushed.style.height = "200px";
+      document.querySelector("main")!.prepend(pushed);
+    });
+    expect((await moved(page)).length).toBeGreaterThan(0);
+  });
 
   test("when an answer changes under the form", async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 844 });
