@@ -12,7 +12,8 @@ import { type Candidate, measure, median } from "./measure.ts";
 /** Of the median answer but for what to check next, which has a floor of its own (see nextChecks.bench.ts), in milliseconds. */
 const FLOOR = 2;
 const GOAL = 0.2;
-const EFFORT = { rounds: 9, roundMilliseconds: 8 };
+/** So long that the compiler has settled on each find. */
+const EFFORT = { rounds: 9, roundMilliseconds: 40 };
 
 type Request = ReturnType<typeof allRequests>[number][1];
 
