@@ -1,5 +1,5 @@
 import { describe, expect } from "vitest";
-import { test } from "./setup/browserTest.ts";
+import { test, testOfFirstVisit } from "./setup/browserTest.ts";
 import {
   describeFind,
   headed,
@@ -160,7 +160,7 @@ describe("a find of one's own", () => {
 });
 
 describe("without the API, where the engine cannot be had either", () => {
-  test("the first page says what happened, and goes on when tried again", async ({ page }) => {
+  testOfFirstVisit("the first page says what happened, and goes on when tried again", async ({ page }) => {
     const giveBack = await withoutAnswers(page);
     await page.goto("/");
     await headed(page, /^The catalogue of checks and prices did not come\.$/);
@@ -170,7 +170,7 @@ describe("without the API, where the engine cannot be had either", () => {
     await headed(page, /seven earns? more/);
   });
 
-  test("a description is kept and asked about again", async ({ page }) => {
+  testOfFirstVisit("a description is kept and asked about again", async ({ page }) => {
     await page.route("**/assets/engine.worker-*", (route) => route.abort());
     await describeFind(page, RACER, /^Restore it: /);
     const giveBack = await withoutAnswers(page);

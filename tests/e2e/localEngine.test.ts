@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import type { Question, Reply } from "../../dashboard/local/question.ts";
 import { SAME_EVERYWHERE, statusesOf } from "../api/questions.ts";
-import { test } from "./setup/browserTest.ts";
+import { testOfFirstVisit as test } from "./setup/browserTest.ts";
 import { headed } from "./setup/dashboard.ts";
 
 /** Replies of the engine's thread, as built, in the page, one after the other, and of the server. */

@@ -49,6 +49,7 @@ describe("own prices", () => {
     await page.reload();
     await headed(page, /^2 sales of your own/);
     const list = page.getByRole("list", { name: "2 sales of your own" });
+    await list.waitFor();
     // Newest first.
     expect(await list.locator(".ownhead").allInnerTexts()).toEqual([
       expect.stringMatching(/^Shopper\s+€90$/),

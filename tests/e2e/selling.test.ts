@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
-import { test } from "./setup/browserTest.ts";
+import { test, testOfFirstVisit } from "./setup/browserTest.ts";
 import { headed, said } from "./setup/dashboard.ts";
 import { expectSound } from "./setup/sound.ts";
 
@@ -190,7 +190,7 @@ describe("selling", { timeout: 60_000 }, () => {
     expect(await page.locator("#app").isVisible()).toBe(true);
   });
 
-  test("goes on without a signal once the page has been open for a while", async ({ page }) => {
+  testOfFirstVisit("goes on without a signal once the page has been open for a while", async ({ page }) => {
     const online = openPlan(page);
     const engine = await page.waitForEvent("worker");
     const restored = await online;

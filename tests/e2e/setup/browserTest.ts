@@ -33,7 +33,7 @@ const FLAGS = [
 
 /**
  * A test in a real browser against the whole service, dashboard and API. `site` is its address, `page` a fresh page whose
- * relative addresses lead there, of a visitor who has kept nothing but the files that never change. A page that raises an
+ * relative addresses lead there, of a visitor who has kept nothing but the files that never change, in a browser without the engine. A page that raises an
  * error, or asks anything of another host, fails its test. The browser serves one test file after the other.
  */
 export const test = base
@@ -52,6 +52,14 @@ export const test = base
   })
   .extend("visit", { scope: "worker" }, async ({ site, browser }, { onCleanup }) => {
     const visit = await openContext(browser, site);
+    // The engine in the page has tests of its own: here the server answers, and starting one on every page would only cost time.
+    await visit.context.addInitScript(() => {
+      class Silent extends EventTarget {
+        postMessage(): void {}
+        terminate(): void {}
+      }
+      Object.assign(globalThis, { Worker: Silent });
+    });
     onCleanup(() => visit.context.close());
     return visit;
   })
@@ -69,7 +77,7 @@ export const test = base
     return page;
   });
 
-/** The same with nothing in the browser's cache either: for what is seen while a page loads. */
+/** The same with the engine, and nothing in the browser's cache: for what is seen while a page loads, and what it then works out itself. */
 export const testOfFirstVisit = test.extend("page", async ({ site, browser }, { onCleanup }) => {
   const { context, faults } = await openContext(browser, site);
   onCleanup(async () => {
