@@ -9,20 +9,21 @@ interface Shift {
   readonly moved: readonly string[];
 }
 
+/** Path, heading, and the widths at which it is seen. */
 const PAGES = [
-  ["/", /earns? more than your/],
-  ["/finds/plum-hybrid", /^Make the plum hybrid safe/],
-  ["/finds/white-carbon-racer", /^Stopped\./],
-  ["/finds/plum-hybrid/listing", /^Made safe it sells/],
-  ["/describe", /four picks/],
-  ["/compare", /^The plum hybrid is the surest/],
-  ["/together", /fit/],
-  ["/prices", /\S/],
-  ["/spot", /^What kind is it\?/],
-  ["/finds/plum-hybrid/stand", /checks made/],
-  ["/selling", /\S/],
-  ["/selling/plum-hybrid", /^Ask /],
-  ["/sheets", /\S/],
+  ["/", /earns? more than your/, 390, 1280],
+  ["/finds/plum-hybrid", /^Make the plum hybrid safe/, 390, 1280],
+  ["/finds/white-carbon-racer", /^Stopped\./, 390, 1280],
+  ["/finds/plum-hybrid/listing", /^Made safe it sells/, 390, 1280],
+  ["/describe", /four picks/, 390, 1280],
+  ["/compare", /^The plum hybrid is the surest/, 390, 1280],
+  ["/together", /fit/, 390, 1280],
+  ["/prices", /\S/, 390, 1280],
+  ["/spot", /^What kind is it\?/, 390],
+  ["/finds/plum-hybrid/stand", /checks made/, 390, 1280],
+  ["/selling", /\S/, 390],
+  ["/selling/plum-hybrid", /^Ask /, 390, 1280],
+  ["/sheets", /\S/, 390],
 ] as const;
 
 /** Keeps an account of what moves on every page that is opened from now on. */
@@ -53,10 +54,10 @@ async function moved(page: Page): Promise<Shift[]> {
 }
 
 describe("nothing on a page moves by itself", { timeout: 60_000 }, () => {
-  for (const [path, heading] of PAGES) {
+  for (const [path, heading, ...widths] of PAGES) {
     test(`while ${path} loads`, async ({ page }) => {
       await watch(page);
-      for (const width of [390, 1280]) {
+      for (const width of widths) {
         await page.setViewportSize({ width, height: 844 });
         await page.goto(path);
         await headed(page, heading);

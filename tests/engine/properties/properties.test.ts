@@ -50,7 +50,7 @@ describe("a dearer part", () => {
           if (netBenefit !== null) expect(netBenefit).toBeLessThanOrEqual(before[index]! + 1e-6);
         });
       }),
-      { seed: SEED, numRuns: 300 },
+      { seed: SEED, numRuns: 200 },
     );
   });
 
@@ -72,7 +72,7 @@ describe("a dearer part", () => {
           if (!buys && !mayFollow) expect(netBenefit).toBe(old.netBenefit);
         });
       }),
-      { seed: SEED, numRuns: 300 },
+      { seed: SEED, numRuns: 200 },
     );
   });
 });
@@ -143,7 +143,7 @@ describe("the same request", () => {
           JSON.stringify(appraise({ ...request, observations: Object.fromEntries(shuffled) }, BOOK)),
         ).toBe(first);
       }),
-      { seed: SEED, numRuns: 100 },
+      { seed: SEED, numRuns: 60 },
     );
   });
 });
@@ -163,7 +163,7 @@ describe("every answer", () => {
         for (const answer of [plainOnce(request), inspectFind(request, BOOK)])
           expect(unsayable(answer)).toEqual([]);
       }),
-      { seed: SEED, numRuns: 400 },
+      { seed: SEED, numRuns: 200 },
     );
   });
 
@@ -174,7 +174,7 @@ describe("every answer", () => {
         expect(unsayable(answer)).toEqual([]);
         expect(answer.value).toEqual(plainOnce(request).value);
       }),
-      { seed: SEED, numRuns: 100 },
+      { seed: SEED, numRuns: 60 },
     );
   });
 
