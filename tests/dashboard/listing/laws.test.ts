@@ -124,7 +124,7 @@ describe("whatever was found on a bike, in every state it may be sold in", () =>
           if (body.find.year === undefined) expect(listed).toHaveLength(open);
         });
       }),
-      { numRuns: 150, seed: 7 },
+      { numRuns: 75, seed: 7 },
     );
     expect(drafts).toBeGreaterThan(200);
     expect(clear).toBeGreaterThan(0);
@@ -146,7 +146,7 @@ describe("whatever was found on a bike, in every state it may be sold in", () =>
           expect(left.filter(({ safetyBlock }) => safetyBlock)).toEqual([]);
         });
       }),
-      { numRuns: 100, seed: 11 },
+      { numRuns: 50, seed: 11 },
     );
   });
 });

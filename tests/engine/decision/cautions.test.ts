@@ -20,7 +20,7 @@ describe("the cautions of an answer", () => {
         for (const { because, title, text } of cautions)
           for (const words of [because, title, text]) expect(words).toMatch(/\S/);
       }),
-      { seed: SEED, numRuns: 200 },
+      { seed: SEED, numRuns: 100 },
     );
   });
 
@@ -36,7 +36,7 @@ describe("the cautions of an answer", () => {
         // A faultless bike: what is hard comes from work planned on faults that are only likely.
         expect(hard.filter((id) => !["lead-paint", "spray", "two-eyes"].includes(id))).toEqual([]);
       }),
-      { seed: SEED, numRuns: 60 },
+      { seed: SEED, numRuns: 30 },
     );
   });
 
@@ -71,7 +71,7 @@ describe("the cautions of an answer", () => {
         for (const one of cautions)
           for (const operation of one.bears.operations) expect(planned).toContain(operation);
       }),
-      { seed: SEED, numRuns: 100 },
+      { seed: SEED, numRuns: 50 },
     );
   });
 

@@ -70,7 +70,7 @@ describe("the price to walk away at", () => {
         if (walkAwayPrice === null) expect(other).toBeNull();
         else expect(other).toBeCloseTo(walkAwayPrice, 6);
       }),
-      { seed: SEED, numRuns: 40 },
+      { seed: SEED, numRuns: 20 },
     );
   });
 
@@ -109,7 +109,7 @@ describe("the course decided", () => {
         );
         expect(best - benefit("make-safe")).toBeLessThanOrEqual(noise);
       }),
-      { seed: SEED, numRuns: 120 },
+      { seed: SEED, numRuns: 60 },
     );
   });
 
@@ -140,7 +140,7 @@ describe("the course decided", () => {
         if (order(high.decision.course) <= order(low.decision.course)) return;
         expect(chosen(high).hours!.mean).toBeLessThanOrEqual(chosen(low).hours!.mean + 1e-9);
       }),
-      { seed: SEED, numRuns: 60 },
+      { seed: SEED, numRuns: 30 },
     );
   });
 });
@@ -182,7 +182,7 @@ describe("the price to break even at", () => {
         else expect(margin).toBeCloseTo(0, 6);
         tried++;
       }),
-      { seed: SEED, numRuns: 60 },
+      { seed: SEED, numRuns: 30 },
     );
     expect(tried).toBeGreaterThan(10);
   });

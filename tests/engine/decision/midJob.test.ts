@@ -445,7 +445,7 @@ describe("what is told of the job so far", () => {
           expect(worth.now).toBeGreaterThanOrEqual(worth.before - 1e-6);
         },
       ),
-      { seed: SEED, numRuns: 400 },
+      { seed: SEED, numRuns: 200 },
     );
     expect(compared).toBeGreaterThan(50);
   });
@@ -470,7 +470,7 @@ describe("what is told of the job so far", () => {
           expect(worth.now).toBeGreaterThanOrEqual(worth.before - 1e-6);
         },
       ),
-      { seed: SEED, numRuns: 400 },
+      { seed: SEED, numRuns: 200 },
     );
     expect(compared).toBeGreaterThan(50);
   });

@@ -131,7 +131,7 @@ describe("the course and its list", () => {
         const posting = listed(sums.pieces).reduce((sum, one) => sum + one.minutes, 0);
         expect(sums.strip.minutes).toBeCloseTo(speed * own + posting, 6);
       }),
-      { seed: 20261125, numRuns: 200 },
+      { seed: 20261125, numRuns: 100 },
     );
   });
 
@@ -148,7 +148,7 @@ describe("the course and its list", () => {
         const expected = clear * (takings(sums.pieces) - plan.money.mean) - ahead;
         expect(sums.margin.mean).toBeCloseTo(expected, 5);
       }),
-      { seed: 20261125, numRuns: 200 },
+      { seed: 20261125, numRuns: 100 },
     );
   });
 
@@ -167,7 +167,7 @@ describe("the course and its list", () => {
         const left = list.takings - minute * list.minutes - fixed(list.minutes > 0);
         expect(left).toBeGreaterThanOrEqual(all - fixed(seven.length > 0) - 1e-9);
       }),
-      { seed: 20261125, numRuns: 200 },
+      { seed: 20261125, numRuns: 100 },
     );
   });
 
@@ -195,7 +195,7 @@ describe("the course and its list", () => {
         ] as const)
           if (missing.includes(part)) expect(pieces.some((one) => one.piece === piece)).toBe(false);
       }),
-      { seed: 20261125, numRuns: 300 },
+      { seed: 20261125, numRuns: 150 },
     );
   });
 
@@ -207,7 +207,7 @@ describe("the course and its list", () => {
         const goal = request.workshop?.hourlyGoal ?? BOOK.catalogue.defaults.hourlyGoal;
         expect(listed(at(goal + more)).length).toBeLessThanOrEqual(listed(at(goal)).length);
       }),
-      { seed: 20261125, numRuns: 150 },
+      { seed: 20261125, numRuns: 75 },
     );
   });
 
