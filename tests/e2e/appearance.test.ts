@@ -49,7 +49,7 @@ describe("the chart", () => {
     await page.keyboard.press("End");
     await page.keyboard.press("Enter");
     await headed(page, /canal shopper/);
-    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("H1");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe("H1");
   });
 });
 

@@ -57,11 +57,13 @@ describe("the draft of an advert", () => {
     const panel = await openListing(page, "yellow-folder");
     await panel.getByRole("button", { name: "Copy the text" }).click();
     await panel.getByText(/The text is selected/).waitFor();
-    const all = await panel.getByRole("textbox", { name: /^Text of the advert/ }).evaluate((area) => {
-      const { selectionStart, selectionEnd, value } = area as HTMLTextAreaElement;
-      return selectionStart === 0 && selectionEnd === value.length && document.activeElement === area;
-    });
-    expect(all).toBe(true);
+    const area = panel.getByRole("textbox", { name: /^Text of the advert/ });
+    const isAllSelected = () =>
+      area.evaluate((one) => {
+        const { selectionStart, selectionEnd, value } = one as HTMLTextAreaElement;
+        return selectionStart === 0 && selectionEnd === value.length && document.activeElement === one;
+      });
+    await expect.poll(isAllSelected).toBe(true);
   });
 
   test("prints its sheets and nothing else of the page, and then the page is as before", async ({ page }) => {

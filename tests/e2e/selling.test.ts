@@ -122,7 +122,7 @@ describe("selling", { timeout: 60_000 }, () => {
     for (const label of ["Hybrid", "2010s", "Aluminium", "Mid"])
       await page.getByRole("radio", { name: label, exact: true }).first().click();
     await headed(page, /(Ask|ask) €\d+, /);
-    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("H1");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe("H1");
     await page.getByRole("radio", { name: /^Made safe/ }).check();
     await headed(page, PLAN);
     await page.getByText("This price counts on checks that are still to be made.").waitFor();

@@ -102,7 +102,7 @@ describe("a find as a link", () => {
     await expect.poll(() => page.title()).toBe(link);
     await page.keyboard.press("Escape");
     await expect.poll(() => page.getByRole("dialog").count()).toBe(0);
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Share");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe("Share");
   });
 
   test("says what is wrong with it where it is cut, newer or none, and what to do", async ({ page }) => {

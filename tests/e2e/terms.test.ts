@@ -41,11 +41,11 @@ describe("the words that a find uses in a sense of its own", () => {
     await page.keyboard.press("Enter");
     const box = page.locator(".termbox:popover-open");
     await box.waitFor();
-    expect(await box.evaluate((one) => one === document.activeElement)).toBe(true);
+    await expect.poll(() => box.evaluate((one) => one === document.activeElement)).toBe(true);
     expect(await box.textContent()).toContain(await box.getAttribute("aria-label"));
     await page.keyboard.press("Escape");
     await expect.poll(() => box.count()).toBe(0);
-    expect(await words.first().evaluate((one) => one === document.activeElement)).toBe(true);
+    await expect.poll(() => words.first().evaluate((one) => one === document.activeElement)).toBe(true);
   });
 
   test("are 44 pixels to press on a phone and on a desk, their box stays on the screen, and axe finds nothing", async ({

@@ -39,12 +39,8 @@ describe("a query that is ticked as done", () => {
 
     await page.locator("#work").getByRole("button", { name: SAY }).click();
     const row = page.locator("#check-serial");
-    expect(
-      await row
-        .locator("summary")
-        .first()
-        .evaluate((line) => document.activeElement === line),
-    ).toBe(true);
+    const line = row.locator("summary").first();
+    await expect.poll(() => line.evaluate((one) => document.activeElement === one)).toBe(true);
     await row.getByRole("button", { name: /^Clear/ }).click();
     await expect.poll(() => page.getByText(UNTOLD).count()).toBe(0);
     expect(await page.locator("#work").getByRole("checkbox", { name: QUERY }).isChecked()).toBe(true);

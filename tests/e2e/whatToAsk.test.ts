@@ -108,7 +108,9 @@ describe("what to ask", () => {
     await headed(page, SOLD);
     await page.getByRole("button", { name: "Add the sale" }).click();
     expect(await page.getByRole("alert").allInnerTexts()).toEqual(["Fill this in.", "Fill this in."]);
-    expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).inputMode)).toBe("decimal");
+    await expect
+      .poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).inputMode))
+      .toBe("decimal");
   });
 
   test("another state changes heading, steps, suggestion and advert together", async ({ page }) => {
