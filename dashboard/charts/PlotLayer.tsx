@@ -60,7 +60,9 @@ export function PlotLayer<S>({ label, create, settings, tellings, onPick, quiet 
   const rowAt = (event: MouseEvent) =>
     place === null ? null : nearest(event.offsetY, place.strips, tellings);
 
-  const style = place === null ? {} : { left: `${place.left}px`, width: `${place.width}px` };
+  // Out of sight until it has its place, so that nothing is seen to move.
+  const style =
+    place === null ? { visibility: "hidden" } : { left: `${place.left}px`, width: `${place.width}px` };
   if (quiet === true) {
     return (
       <div ref={layer} class="plotlayer" role="img" aria-label={label} style={style}>
