@@ -7,7 +7,7 @@ import { build, type Plugin, type Rollup } from "vite";
 import type { FirstSight } from "../prerender/firstSights.tsx";
 
 const ENTRY = fileURLToPath(new URL("../prerender/firstSights.tsx", import.meta.url));
-const CHOICE = fileURLToPath(new URL("../prerender/choice.js", import.meta.url));
+const CHOICE = fileURLToPath(new URL("../firstSight/choice.js", import.meta.url));
 /** Before this stands, in a page's HTML, what is there before its script has come. */
 const PLACE = '<div id="app">';
 /** A style sheet is written into the page: nothing is seen before it has come. */

@@ -4,6 +4,7 @@ import { version } from "../../package.json";
 import { readCatalogue } from "../../worker/tables.ts";
 import { App } from "../App.tsx";
 import { DEMO_FINDS } from "../finds/demo.ts";
+import { stands } from "../firstSight/stands.ts";
 import { localApi } from "../local/localApi.ts";
 import type { Question } from "../local/question.ts";
 import { askingOf, keepAsking } from "../state/finds.ts";
@@ -11,7 +12,6 @@ import { loadReference, referenceFault } from "../state/reference.ts";
 import { type Route, route, routeOf } from "../state/route.ts";
 import { sellingAskingOf } from "../state/selling.ts";
 import { setAsking } from "../state/set.ts";
-import { stands } from "./stands.ts";
 
 /** A page as somebody sees it who comes for the first time. */
 export interface FirstSight {
