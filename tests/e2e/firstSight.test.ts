@@ -65,7 +65,7 @@ describe("the first sight of a page", { timeout: 60_000 }, () => {
     for (const path of built()) {
       await page.goto(path);
       expect(await page.getByRole("heading", { level: 1 }).count(), path).toBe(1);
-      const text = await first(page).innerText();
+      const text = (await first(page).textContent()) ?? "";
       expect(text, path).toMatch(/invented|Nothing is sent|inspection sheet|What kind is it/i);
       expect(text, path).not.toMatch(/NaN|undefined|Working it out/);
     }
