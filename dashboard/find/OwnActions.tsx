@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import type { Find } from "../finds/find.ts";
-import { standAt } from "../state/route.ts";
+import { go, standAt } from "../state/route.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { CopyButton } from "./CopyButton.tsx";
 import { RemoveSure } from "./RemoveSure.tsx";
@@ -31,5 +31,5 @@ export function OwnActions({ find }: { find: Find }) {
       </div>
     );
   }
-  return <RemoveSure id={id} onKeep={() => setSure(false)} />;
+  return <RemoveSure id={id} onKeep={() => setSure(false)} onRemoved={() => go("/")} />;
 }

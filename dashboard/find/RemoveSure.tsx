@@ -1,17 +1,27 @@
 import { askingOf, ownFinds } from "../state/finds.ts";
-import { go } from "../state/route.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 
+interface RemoveSureProps {
+  /** Id of the find. */
+  readonly id: string;
+  readonly onKeep: () => void;
+  readonly onRemoved: () => void;
+  /** One of several such questions: it names its find to whoever does not see the row. */
+  readonly name?: string;
+}
+
 /** Asks before a find of one's own is removed: there is no way back. The focus is on keeping it. */
-export function RemoveSure({ id, onKeep }: { id: string; onKeep: () => void }) {
+export function RemoveSure({ id, onKeep, onRemoved, name = "" }: RemoveSureProps) {
   const remove = () => {
     ownFinds.remove(id);
     askingOf(id).stop();
-    go("/");
+    onRemoved();
   };
   return (
     <fieldset class="acts">
-      <legend class="sr">{FIND_TEXTS.removeSure}</legend>
+      <legend class="sr">
+        {FIND_TEXTS.removeSure} {name}
+      </legend>
       <button type="button" class="btn" onClick={remove}>
         {FIND_TEXTS.remove}
       </button>

@@ -1,8 +1,10 @@
 import type { FunctionComponent } from "preact";
 import { useRef } from "preact/hooks";
 import type { Reference } from "../api/types.ts";
+import { CopyButton } from "../find/CopyButton.tsx";
+import type { Find } from "../finds/find.ts";
 import { newOwnFind, type OwnFind } from "../finds/own.ts";
-import { ownFinds } from "../state/finds.ts";
+import { finds, ownFinds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { route } from "../state/route.ts";
@@ -44,6 +46,8 @@ export function OwnFindPage({ page, title, begin, form: Form }: OwnFindPageProps
     );
   }
   if (id !== null && kept === undefined) {
+    const invented = finds.value.find((find) => find.id === id);
+    if (invented !== undefined) return <Invented find={invented} page={page} />;
     return (
       <main class="page" id="main">
         <Heading title="No such find">There is no find of yours by that name in this browser.</Heading>
@@ -57,4 +61,19 @@ export function OwnFindPage({ page, title, begin, form: Form }: OwnFindPageProps
   if (kept === undefined && ownFinds.get(fresh.current.id) !== undefined) fresh.current = newOwnFind();
   const own = kept ?? fresh.current;
   return <Form key={own.id} own={own} isNew={kept === undefined} known={known} goal={hourlyGoal} />;
+}
+
+/** An invented find stays as it is: a copy of it can be changed. */
+function Invented({ find, page }: { find: Find; page: OwnFindPageProps["page"] }) {
+  return (
+    <main class="page" id="main">
+      <Heading title={find.name}>{find.name} is an invented find. A copy of it is yours to change.</Heading>
+      <p class="acts">
+        <CopyButton find={find} page={page} />
+        <a class="btn quiet" href={`/finds/${encodeURIComponent(find.id)}`}>
+          To the find
+        </a>
+      </p>
+    </main>
+  );
 }

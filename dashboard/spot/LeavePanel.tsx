@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import { RemoveSure } from "../find/RemoveSure.tsx";
 import type { OwnFind } from "../finds/own.ts";
+import { go } from "../state/route.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 
 /** Left where it is: what was seen is kept, or not. */
@@ -25,7 +26,7 @@ export function LeavePanel({ own }: { own: OwnFind }) {
       {sure && (
         <>
           <p>{FIND_TEXTS.removeSure}</p>
-          <RemoveSure id={own.id} onKeep={() => setSure(false)} />
+          <RemoveSure id={own.id} onKeep={() => setSure(false)} onRemoved={() => go("/")} />
         </>
       )}
     </div>
