@@ -10,6 +10,15 @@ export function ratioOf({ headToSeatTube, headToAxle }: Readings, usual: number)
   return known && headToSeatTube > 0 && headToSeatTube < headToAxle ? headToSeatTube / headToAxle : usual;
 }
 
+/** The readings that a bicycle can have: any other is refused, and there is nothing to draw. */
+export function possibleReadings({ inputs }: Pick<Measurement, "inputs">, readings: Readings): Readings {
+  return Object.fromEntries(
+    Object.entries(readings).filter(([id, value]) =>
+      inputs.some((input) => input.id === id && value >= input.min && value <= input.max),
+    ),
+  );
+}
+
 /**
  * The quantity that a drawing marks on its scale, from readings as they are typed: what the API holds against the limits.
  * It only places a mark; what it means is the answer's to say.

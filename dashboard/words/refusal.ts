@@ -6,8 +6,17 @@ import { FIELD_NAMES, FIGURE_NAMES } from "./fields.ts";
 import { figure } from "./figure.ts";
 import { sentence } from "./plain.ts";
 
-/** A message about a measured input, with the input's label in place of its id. */
+/** "left requires a value from 0 to 150 mm (its label): why; what to do, got 900". */
+const OUT_OF_RANGE = /^(\S+) requires (.+?) \(.*\): (.+), got (\S+)$/;
+
+/**
+ * A message about a measured input, with the input's label in place of its id: "String to seat tube, left: a value from 0 to
+ * 150 mm, not 900. Nothing else can be on a bicycle; measure again."
+ */
 export function labelled(message: string, { id, label }: Pick<MeasuredInput, "id" | "label">): string {
+  const [, named, range, advice = "", got] = OUT_OF_RANGE.exec(message) ?? [];
+  if (named === id && got !== undefined)
+    return `${capital(label)}: ${range}, not ${got}. ${sentence(advice)}`;
   return message.startsWith(`${id} `) ? capital(`${label}${message.slice(id.length)}`) : message;
 }
 
