@@ -9,8 +9,8 @@ import { describedKind } from "../words/description.ts";
 export function Unfinished({ known }: { known: Reference }) {
   const heading = useRef<HTMLHeadingElement>(null);
   const open = ownFinds.all.value.filter(({ answers }) => !isComplete(answers));
-  // What had the focus is gone with its find.
-  const onRemoved = () => (heading.current ?? document.querySelector("h1"))?.focus();
+  // What had the focus is gone with its find, and with the last one the whole panel.
+  const onRemoved = () => (open.length > 1 ? heading.current : document.querySelector("h1"))?.focus();
   if (open.length === 0) return null;
   return (
     <section class="panel later" aria-labelledby="open-title">
