@@ -107,26 +107,16 @@ describe("the job so far", () => {
     await expect.poll(() => rows.locator("b").allInnerTexts()).not.toEqual(before);
     // What is told of a mark stands 4 pixels over the foot of its bar's row.
     const chart = page.locator(".movesbox .plotlayer");
+    const overFoot = (row: number) =>
+      chart.evaluate((layer, at) => {
+        const foot = [...document.querySelectorAll(".moves .plot")].at(at)!.getBoundingClientRect().bottom;
+        return Math.round(foot - layer.querySelector(".tip")!.getBoundingClientRect().top);
+      }, row);
     await chart.focus();
     await page.keyboard.press("End");
-    const offset = () =>
-      chart.evaluate((layer) => {
-        const foot = [...document.querySelectorAll(".moves .plot")].at(-1)!.getBoundingClientRect().bottom;
-        const tip = layer.querySelector(".tip")!.getBoundingClientRect().top;
-        return Math.round(foot - tip);
-      });
-    await expect.poll(offset).toBe(4);
-    await page.keyboard.press("Home");
-    await page.keyboard.press("ArrowDown");
-    await page.keyboard.press("ArrowDown");
-    await expect
-      .poll(() =>
-        chart.evaluate((layer) => {
-          const foot = document.querySelectorAll(".moves .plot")[2]!.getBoundingClientRect().bottom;
-          return Math.round(foot - layer.querySelector(".tip")!.getBoundingClientRect().top);
-        }),
-      )
-      .toBe(4);
+    await expect.poll(() => overFoot(-1)).toBe(4);
+    await page.keyboard.press("ArrowUp");
+    await expect.poll(() => overFoot(-2)).toBe(4);
   });
 
   test("is not asked of an invented find", async ({ page }) => {
