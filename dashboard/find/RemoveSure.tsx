@@ -1,5 +1,5 @@
 import { askingOf, ownFinds } from "../state/finds.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { REMOVING } from "../words/removing.ts";
 
 interface RemoveSureProps {
   /** Id of the find. */
@@ -20,13 +20,13 @@ export function RemoveSure({ id, onKeep, onRemoved, name = "" }: RemoveSureProps
   return (
     <fieldset class="acts">
       <legend class="sr">
-        {FIND_TEXTS.removeSure} {name}
+        {REMOVING.sure} {name}
       </legend>
       <button type="button" class="btn" onClick={remove}>
-        {FIND_TEXTS.remove}
+        {REMOVING.remove}
       </button>
       <button type="button" class="btn quiet" ref={(button) => button?.focus()} onClick={onKeep}>
-        {FIND_TEXTS.keep}
+        {REMOVING.keep}
       </button>
     </fieldset>
   );

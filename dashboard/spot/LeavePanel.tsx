@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { RemoveSure } from "../find/RemoveSure.tsx";
 import type { OwnFind } from "../finds/own.ts";
 import { go } from "../state/route.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { REMOVING } from "../words/removing.ts";
 
 /** Left where it is: what was seen is kept, or not. */
 export function LeavePanel({ own }: { own: OwnFind }) {
@@ -25,7 +25,7 @@ export function LeavePanel({ own }: { own: OwnFind }) {
       </p>
       {sure && (
         <>
-          <p>{FIND_TEXTS.removeSure}</p>
+          <p>{REMOVING.sure}</p>
           <RemoveSure id={own.id} onKeep={() => setSure(false)} onRemoved={() => go("/")} />
         </>
       )}
