@@ -10,13 +10,9 @@ export function ratioOf({ headToSeatTube, headToAxle }: Readings, usual: number)
   return known && headToSeatTube > 0 && headToSeatTube < headToAxle ? headToSeatTube / headToAxle : usual;
 }
 
-/** The readings that a bicycle can have: any other is refused, and there is nothing to draw. */
+/** The readings where a bicycle can have them all; none where one is impossible: it is refused, and there is nothing to draw. */
 export function possibleReadings({ inputs }: Pick<Measurement, "inputs">, readings: Readings): Readings {
-  return Object.fromEntries(
-    Object.entries(readings).filter(([id, value]) =>
-      inputs.some((input) => input.id === id && value >= input.min && value <= input.max),
-    ),
-  );
+  return inputs.some(({ id, min, max }) => readings[id]! < min || readings[id]! > max) ? {} : readings;
 }
 
 /**

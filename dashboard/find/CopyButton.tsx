@@ -1,6 +1,6 @@
 import type { Find } from "../finds/find.ts";
 import { copyToAsk } from "../state/compared.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { COPYING } from "../words/copying.ts";
 
 interface CopyButtonProps {
   readonly find: Find;
@@ -19,7 +19,7 @@ export function CopyButton({ find, among = false, page = "describe" }: CopyButto
           Copy it<span class="sr">: {find.name}</span>
         </>
       ) : (
-        FIND_TEXTS.whatIf
+        COPYING
       )}
     </button>
   );

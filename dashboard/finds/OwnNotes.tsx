@@ -2,7 +2,7 @@ import { useRef, useState } from "preact/hooks";
 import { isComplete } from "../answers/answers.ts";
 import type { Reference } from "../api/types.ts";
 import { RemoveSure } from "../find/RemoveSure.tsx";
-import { ownFinds } from "../state/finds.ts";
+import { ownFinds, removeFind } from "../state/finds.ts";
 import { describedKind } from "../words/description.ts";
 
 /** Own finds that still lack one of the four picks. */
@@ -10,7 +10,10 @@ export function Unfinished({ known }: { known: Reference }) {
   const heading = useRef<HTMLHeadingElement>(null);
   const open = ownFinds.all.value.filter(({ answers }) => !isComplete(answers));
   // What had the focus is gone with its find, and with the last one the whole panel.
-  const onRemoved = () => (open.length > 1 ? heading.current : document.querySelector("h1"))?.focus();
+  const remove = (id: string) => {
+    removeFind(id);
+    (open.length > 1 ? heading.current : document.querySelector("h1"))?.focus();
+  };
   if (open.length === 0) return null;
   return (
     <section class="panel later" aria-labelledby="open-title">
@@ -23,7 +26,7 @@ export function Unfinished({ known }: { known: Reference }) {
             key={id}
             id={id}
             name={name || describedKind(answers.attributes, known)}
-            onRemoved={onRemoved}
+            onRemove={() => remove(id)}
           />
         ))}
       </ul>
@@ -31,13 +34,13 @@ export function Unfinished({ known }: { known: Reference }) {
   );
 }
 
-function UnfinishedFind({ id, name, onRemoved }: { id: string; name: string; onRemoved: () => void }) {
+function UnfinishedFind({ id, name, onRemove }: { id: string; name: string; onRemove: () => void }) {
   const [sure, setSure] = useState(false);
   return (
     <li>
       <a href={`/describe/${encodeURIComponent(id)}`}>{name}</a>
       {sure ? (
-        <RemoveSure id={id} name={name} onKeep={() => setSure(false)} onRemoved={onRemoved} />
+        <RemoveSure name={name} onKeep={() => setSure(false)} onRemove={onRemove} />
       ) : (
         <button type="button" class="plainbtn" onClick={() => setSure(true)}>
           Remove<span class="sr"> {name}</span>

@@ -20,5 +20,4 @@ export const FIND_TEXTS = {
   notCounted: "shown, not counted.",
   notForNothing: "Not even for nothing",
   change: "Change or look further",
-  whatIf: "Copy to ask what if",
 } as const;

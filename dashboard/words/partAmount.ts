@@ -1,34 +1,21 @@
 import { figure } from "./figure.ts";
 
-/** The units of the parts' table in a sentence: of one, and of several. */
-export const PART_UNITS: Readonly<Record<string, readonly [one: string, many: string]>> = {
-  each: ["", ""],
-  bike: ["bike", "bikes"],
-  dose: ["dose", "doses"],
-  frame: ["frame", "frames"],
-  job: ["job", "jobs"],
-  m: ["m", "m"],
-  "one bearing pair": ["bearing pair", "bearing pairs"],
-  "one fork": ["fork", "forks"],
-  "one hub": ["hub", "hubs"],
-  "one job": ["job", "jobs"],
-  "one wheel": ["wheel", "wheels"],
-  pair: ["pair", "pairs"],
-  "pair, one wheel": ["pair for a wheel", "pairs, one a wheel"],
-  repair: ["repair", "repairs"],
-  set: ["set", "sets"],
-  "set for one bike": ["set for a bike", "sets for a bike"],
-};
+/** What stands in place of a unit where it is no part: delivery, and tools. */
+const NO_PART = /^(all orders|borrowed|bought)$/;
+
+/** A unit of the parts' table in a sentence: "one bearing pair" as "bearing pair", "pair, one wheel" as "pair for a wheel". */
+function unitOf(unit: string): string {
+  return unit === "each" ? "" : unit.replace(/^one /, "").replace(/(,| for) one /, " for a ");
+}
 
 /** A unit as the name of a figure to type: "doses"; empty where single pieces are counted. */
 export function unitWords(unit: string): string {
-  return PART_UNITS[unit]?.[1] ?? unit;
+  // A metre is written by its sign, which has no plural.
+  return unitOf(unit).replace(/^\w{2,}( pair)?/, "$&s");
 }
 
-/** How much of a part: "2", "1 dose", "1.5 m", "2 pairs"; of a unit that no table has, the unit alone ("all orders"). */
+/** How much of a part: "2", "1 dose", "1.5 m", "2 pairs for a wheel"; of what is no part, what is said of it: "all orders". */
 export function partAmount(quantity: number, unit: string): string {
-  const words = PART_UNITS[unit];
-  if (words === undefined) return unit;
-  const word = words[quantity > 1 ? 1 : 0];
-  return word === "" ? figure(quantity, 2) : `${figure(quantity, 2)} ${word}`;
+  if (NO_PART.test(unit)) return unit;
+  return `${figure(quantity, 2)} ${quantity > 1 ? unitWords(unit) : unitOf(unit)}`.trim();
 }

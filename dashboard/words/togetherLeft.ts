@@ -38,10 +38,11 @@ export function setRefusal(
   nameAt: (place: number) => string | undefined,
   checks: readonly Check[],
 ): string {
-  const [, place, rest = ""] = /^\/finds\/(\d+)(\/.*)?$/.exec(pointer) ?? [];
-  const name = place === undefined ? undefined : nameAt(Number(place));
-  if (name === undefined) return refusal({ pointer, message }, checks);
-  return `${name}: ${refusal({ pointer: rest, message }, checks)}`;
+  const [, place, rest = ""] = /^\/finds\/(\d+)(.*)/.exec(pointer) ?? [];
+  const name = nameAt(Number(place));
+  return name === undefined
+    ? refusal({ pointer, message }, checks)
+    : `${name}: ${refusal({ pointer: rest, message }, checks)}`;
 }
 
 /** What is wrong with a find, in the words of its own page; a course held to that is closed, by what to do here. */

@@ -17,7 +17,9 @@ test("a reading that no bicycle has is not drawn", () => {
   const input = (id: string) => ({ id, label: id, unit: "mm" as const, min: 0, max: 150, optional: false });
   const inputs = [input("left"), input("right")];
   expect(possibleReadings({ inputs }, { left: 150, right: 43 })).toEqual({ left: 150, right: 43 });
-  expect(possibleReadings({ inputs }, { left: 900, right: 43, other: 1 })).toEqual({ right: 43 });
+  expect(possibleReadings({ inputs }, { right: 43 })).toEqual({ right: 43 });
+  expect(possibleReadings({ inputs }, { left: 900, right: 43 })).toEqual({});
+  expect(possibleReadings({ inputs }, { left: 38, right: -1 })).toEqual({});
 });
 
 describe("the string test's drawing", () => {
