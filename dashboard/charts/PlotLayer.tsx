@@ -38,7 +38,6 @@ export function PlotLayer<S>({ label, create, settings, tellings, onPick, quiet 
     const observer = new ResizeObserver(measure);
     observer.observe(box);
     for (const plot of box.querySelectorAll(".plot")) observer.observe(plot);
-    measure();
     void document.fonts.ready.then(measure);
     const stop = onTheme(() => setThemed((n) => n + 1));
     return () => {
@@ -48,6 +47,12 @@ export function PlotLayer<S>({ label, create, settings, tellings, onPick, quiet 
       chart.current = null;
     };
   }, [tellings.length]);
+  // Rows that changed places or words may stand elsewhere though nothing has another size.
+  const told = JSON.stringify(tellings);
+  useLayoutEffect(() => {
+    const box = layer.current?.parentElement;
+    if (box !== null && box !== undefined) setPlace((before) => sameOr(before, placeOf(box)));
+  }, [told]);
   // A new theme is drawn with the same settings.
   useEffect(() => {
     if (place === null || place.width <= 0) return;

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Find } from "../finds/find.ts";
-import { standAt } from "../state/route.ts";
+import { removeFind } from "../state/finds.ts";
+import { go, standAt } from "../state/route.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { CopyButton } from "./CopyButton.tsx";
 import { RemoveSure } from "./RemoveSure.tsx";
@@ -9,6 +10,10 @@ import { RemoveSure } from "./RemoveSure.tsx";
 export function OwnActions({ find }: { find: Find }) {
   const { id } = find;
   const [sure, setSure] = useState(false);
+  const remove = () => {
+    removeFind(id);
+    go("/");
+  };
   if (!sure) {
     return (
       <div class="acts">
@@ -31,5 +36,5 @@ export function OwnActions({ find }: { find: Find }) {
       </div>
     );
   }
-  return <RemoveSure id={id} onKeep={() => setSure(false)} />;
+  return <RemoveSure onKeep={() => setSure(false)} onRemove={remove} />;
 }

@@ -99,7 +99,8 @@ function Fault({ finding, names }: { finding: ReportedFinding; names: Names }) {
       {curedBy.length > 0 && (
         <span class="tag">cured since: {uncapital(listed(curedBy.map(names.operation)))}</span>
       )}
-      {borderline !== undefined && <span class="tag">{onTheLine(borderline)}</span>}
+      {/* Between which levels, and what to do, stands in the note. */}
+      {borderline !== undefined && <span class="tag">on the line</span>}
     </li>
   );
 }

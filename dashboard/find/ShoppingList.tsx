@@ -1,9 +1,9 @@
 import type { CourseOutcome, ReportedPlan } from "../api/types.ts";
 import { capital } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { figure } from "../words/figure.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { billed } from "../words/money.ts";
+import { partAmount } from "../words/partAmount.ts";
 
 /** What to buy for the work of a course, summed exactly. */
 export function ShoppingList({
@@ -51,9 +51,7 @@ export function ShoppingList({
                 <th scope="row">
                   {capital(name)} {ownParts.has(part) && <span class="tag">{FIND_TEXTS.yourPrice}</span>}
                 </th>
-                <td>
-                  {figure(quantity, 2)} {unit === "each" ? "" : unit}
-                </td>
+                <td>{partAmount(quantity, unit)}</td>
                 <td class="right">{billed(price, currency)}</td>
                 <td class="right">{billed(price * quantity, currency)}</td>
               </tr>

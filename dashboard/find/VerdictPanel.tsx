@@ -46,7 +46,6 @@ export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: str
         {sellAt !== null && (
           <p class="small onward">
             <a href={sellAt}>{FIND_TEXTS.whatToAsk}</a>
-            {" \u00b7 "}
             <a href={planAt}>{FIND_TEXTS.whenDown}</a>
           </p>
         )}

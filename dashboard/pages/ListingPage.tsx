@@ -75,7 +75,7 @@ function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
       </p>
       <Heading title={`What to ask: ${find.name}`}>{title}</Heading>
       {value !== null && (
-        <p class="small">
+        <p class="small onward">
           <a href={`/selling/${encodeURIComponent(find.id)}`}>When to come down, what to take</a>
         </p>
       )}

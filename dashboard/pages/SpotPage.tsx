@@ -1,9 +1,12 @@
 import "../style/spot.css";
+import { CopyButton } from "../find/CopyButton.tsx";
 import { OwnFindPage } from "../parts/OwnFindPage.tsx";
 import { OnTheSpot } from "../spot/OnTheSpot.tsx";
 import { SPOT_TITLE } from "../words/spot.ts";
 
 /** Take it, and for how much? Asked beside the bike: four picks, then one look at a time. */
 export function SpotPage() {
-  return <OwnFindPage page="spot" title={SPOT_TITLE} begin="Look at a bike" form={OnTheSpot} />;
+  return (
+    <OwnFindPage page="spot" title={SPOT_TITLE} begin="Look at a bike" form={OnTheSpot} copy={CopyButton} />
+  );
 }

@@ -1,8 +1,8 @@
 import type { AppraisalBody, PlannedPart, Reference } from "../api/types.ts";
 import { capital, listed } from "../words/count.ts";
-import { figure } from "../words/figure.ts";
 import type { LengthUnit } from "../words/length.ts";
 import { billed } from "../words/money.ts";
+import { partAmount } from "../words/partAmount.ts";
 import { INVENTED_PRICES, OWN_PRICES, SHEETS } from "../words/sheets.ts";
 import { Box } from "./Box.tsx";
 import { SheetHead } from "./SheetHead.tsx";
@@ -59,9 +59,7 @@ export function ShoppingSheet(props: ShoppingSheetProps) {
               <th scope="row">
                 <Box /> {capital(name)} {ownParts.has(part) && <span class="mark">yours</span>}
               </th>
-              <td>
-                {figure(quantity, 2)} {unit === "each" ? "" : unit}
-              </td>
+              <td>{partAmount(quantity, unit)}</td>
               <td class="right">{billed(price, currency)}</td>
               <td class="right">{billed(price * quantity, currency)}</td>
               <td class="write" />

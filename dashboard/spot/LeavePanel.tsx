@@ -1,11 +1,17 @@
 import { useState } from "preact/hooks";
 import { RemoveSure } from "../find/RemoveSure.tsx";
 import type { OwnFind } from "../finds/own.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { removeFind } from "../state/finds.ts";
+import { go } from "../state/route.ts";
+import { REMOVING } from "../words/removing.ts";
 
 /** Left where it is: what was seen is kept, or not. */
 export function LeavePanel({ own }: { own: OwnFind }) {
   const [sure, setSure] = useState(false);
+  const remove = () => {
+    removeFind(own.id);
+    go("/");
+  };
   return (
     <div class="ending">
       <p>What you saw is kept among the finds; they may come down yet.</p>
@@ -24,8 +30,8 @@ export function LeavePanel({ own }: { own: OwnFind }) {
       </p>
       {sure && (
         <>
-          <p>{FIND_TEXTS.removeSure}</p>
-          <RemoveSure id={own.id} onKeep={() => setSure(false)} />
+          <p>{REMOVING.sure}</p>
+          <RemoveSure onKeep={() => setSure(false)} onRemove={remove} />
         </>
       )}
     </div>

@@ -20,8 +20,4 @@ export const FIND_TEXTS = {
   notCounted: "shown, not counted.",
   notForNothing: "Not even for nothing",
   change: "Change or look further",
-  removeSure: "Remove this find for good?",
-  remove: "Remove for good",
-  keep: "Keep it",
-  whatIf: "Copy to ask what if",
 } as const;
