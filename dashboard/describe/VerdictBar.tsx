@@ -11,7 +11,6 @@ import { capital } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { money, roundMoney } from "../words/money.ts";
 import { likelyRate } from "../words/range.ts";
-import { unbroken } from "../words/unbroken.ts";
 import { advice, stopReason } from "../words/verdict.ts";
 
 interface VerdictBarProps {
@@ -88,7 +87,7 @@ function Answered(props: VerdictBarProps & { appraisal: Appraisal }) {
               : !price || paid
                 ? ""
                 : `At the ${money(price, currency)} asked: `}
-            {unbroken(likelyRate(figures, currency))}
+            {likelyRate(figures, currency)}
           </p>
         )}
       </div>

@@ -9,15 +9,13 @@ import { isInvented } from "../finds/ownership.ts";
 import { ListingFold } from "../listing/ListingFold.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
 import { useLater } from "../parts/useLater.ts";
-import { Warning } from "../signs/Warning.tsx";
 import { lengthUnit } from "../state/units.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
 import { CoursesPanel } from "./CoursesPanel.tsx";
+import { Halt } from "./Halt.tsx";
 import { namesIn } from "./names.ts";
 import { PartsPanel } from "./PartsPanel.tsx";
 import { PlanPanel } from "./PlanPanel.tsx";
 import { ReadinessPanel } from "./ReadinessPanel.tsx";
-import { Reasons } from "./Reasons.tsx";
 import { CautionsPanel, FindingsPanel } from "./SeenPanels.tsx";
 import { ValuePanel } from "./ValuePanel.tsx";
 import { VerdictPanel } from "./VerdictPanel.tsx";
@@ -134,14 +132,4 @@ function faultsOutrunWork({ findings, courses, decision }: Appraisal): boolean {
   const course = decision.course === "leave" ? bestOther(courses)?.course : decision.course;
   const work = courses.find((one) => one.course === course)?.plan?.operations.length ?? 0;
   return faults > 2 * work;
-}
-
-/** A hard stop comes before money, and then there is none. */
-function Halt({ appraisal }: { appraisal: Appraisal }) {
-  return (
-    <Warning kind="stop">
-      <b>{FIND_TEXTS.noFigure}</b>
-      <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
-    </Warning>
-  );
 }

@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Appraisal, Reference } from "../api/types.ts";
+import { Halt } from "../find/Halt.tsx";
 import { namesIn } from "../find/names.ts";
-import { Reasons } from "../find/Reasons.tsx";
 import type { Find } from "../finds/find.ts";
 import { isInvented, ownership } from "../finds/ownership.ts";
 import { defaultState, offeredStates, type SaleState } from "../listing/saleStates.ts";
@@ -13,7 +13,6 @@ import { Trouble } from "../parts/Trouble.tsx";
 import { SalePanels } from "../sale/SalePanels.tsx";
 import { pricedStates, type Value } from "../sale/states.ts";
 import "../style/sale.css";
-import { Warning } from "../signs/Warning.tsx";
 import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { vocabulary } from "../state/ownPrices.ts";
@@ -85,7 +84,7 @@ function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
       {fault !== null && (
         <Trouble fault={fault} again={asking.again} say={(field) => refusal(field, known.checks)} />
       )}
-      {answer !== null && value === null && <NoFigure answer={answer} />}
+      {answer !== null && value === null && <Halt appraisal={answer} />}
       {answer !== null && value !== null && state !== undefined && (
         <>
           <div class="statepicks">
@@ -125,14 +124,4 @@ function sellableStates(answer: Appraisal, value: Value) {
   const offered = offeredStates(answer);
   const open = priced.filter(({ state }) => offered.includes(state));
   return open.length > 0 ? open : priced;
-}
-
-/** A hard stop comes before money, and then there is none. */
-function NoFigure({ answer }: { answer: Appraisal }) {
-  return (
-    <Warning kind="stop">
-      <b>While this stands, no figure is worked out, and nothing to ask.</b>
-      <Reasons reasons={answer.decision.reasons} currency={answer.currency} />
-    </Warning>
-  );
 }

@@ -50,7 +50,7 @@ export function TogetherPage() {
           <Trouble
             fault={fault}
             again={() => setAsking.again()}
-            say={(field) => setRefusal(field, (place) => finds.value[place]?.name, known?.checks ?? [])}
+            say={(field) => setRefusal(field, finds.value, known?.checks ?? [])}
           />
         )}
         {!waiting && (

@@ -1,5 +1,5 @@
 import type { Appraisal } from "../api/types.ts";
-import { Reasons } from "../find/Reasons.tsx";
+import { Halt } from "../find/Halt.tsx";
 import type { Find } from "../finds/find.ts";
 import { Warning } from "../signs/Warning.tsx";
 
@@ -15,14 +15,7 @@ interface NotSoldProps {
 /** Why there is no price plan; nothing while one is under way. */
 export function NotSold({ find, answer, inPieces, why }: NotSoldProps) {
   const at = `/finds/${encodeURIComponent(find.id)}`;
-  if (answer.decision.stop !== null) {
-    return (
-      <Warning kind="stop">
-        <b>While this stands, no figure is worked out, and nothing to ask.</b>
-        <Reasons reasons={answer.decision.reasons} currency={answer.currency} />
-      </Warning>
-    );
-  }
+  if (answer.decision.stop !== null) return <Halt appraisal={answer} />;
   if (why !== null) {
     return (
       <Warning kind="stop">

@@ -8,7 +8,6 @@ import { NO_ANSWER, WORKING } from "../words/common.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { likelyRate } from "../words/range.ts";
 import { standTitle } from "../words/stand.ts";
-import { unbroken } from "../words/unbroken.ts";
 import { advice } from "../words/verdict.ts";
 import type { Bench } from "./useBench.ts";
 
@@ -56,7 +55,7 @@ function SoFar({ bench: { appraisal, find } }: { bench: Bench }) {
     <>
       <CourseSign course={decision.course} />
       <b>{advice(appraisal, { called: "it" })}</b>
-      {figures !== null && <span>{unbroken(likelyRate(figures, currency))}</span>}
+      {figures !== null && <span>{likelyRate(figures, currency)}</span>}
       <a href={`/finds/${encodeURIComponent(find.id)}`}>The whole answer</a>
     </>
   );

@@ -1,4 +1,5 @@
 import { anHour, money, rate } from "./money.ts";
+import { unbroken } from "./unbroken.ts";
 
 /** "€5 to €28"; one figure where both round to the same. */
 export function between(low: string, high: string, joint = " to "): string {
@@ -18,5 +19,7 @@ export function likelyRate(figures: { rate: number; p10: number; p90: number }, 
   const low = rate(figures.p10, currency);
   const high = rate(figures.p90, currency);
   const figure = anHour(figures.rate, currency);
-  return low === high ? `${figure}, hardly more or less` : `${figure}, likely between ${low} and ${high}`;
+  return unbroken(
+    low === high ? `${figure}, hardly more or less` : `${figure}, likely between ${low} and ${high}`,
+  );
 }

@@ -35,11 +35,11 @@ export function whyLeft(told: LeftTold, objective: Objective, goal: number, curr
 /** A refused field of the whole question, with the find that it is about before it: "Plum hybrid: Chain elongation. ..." */
 export function setRefusal(
   { pointer, message }: FieldFault,
-  nameAt: (place: number) => string | undefined,
+  finds: readonly { readonly name: string }[],
   checks: readonly Check[],
 ): string {
   const [, place, rest = ""] = /^\/finds\/(\d+)(.*)/.exec(pointer) ?? [];
-  const name = nameAt(Number(place));
+  const name = finds[Number(place)]?.name;
   return name === undefined
     ? refusal({ pointer, message }, checks)
     : `${name}: ${refusal({ pointer: rest, message }, checks)}`;

@@ -205,7 +205,7 @@ describe("the titles of the charts", () => {
   test("the merit order in a sentence names best, worst and what crosses the goal", () => {
     const row = (name: string, rate: number) => ({ name, perHour: { rate, p10: rate - 5, p90: rate + 5 } });
     expect(meritSentence("Two are in", [row("A", 14), row("B", 20), row("C", -9)], 12, "EUR")).toBe(
-      "Two are in. Best: B, €20 an hour, likely between €15 and €25. Worst: C, −€9 an hour, likely between −€14 and −€4. 1 of 3 ranges cross the goal of €12.",
+      "Two are in. Best: B, €20 an hour, likely between €15 and €25. Worst: C, −\u2060€9 an hour, likely between −\u2060€14 and −\u2060€4. 1 of 3 ranges cross the goal of €12.",
     );
   });
 
@@ -236,8 +236,8 @@ describe("the titles of the charts", () => {
 });
 
 test("a refusal of the whole question names the find that it is about", () => {
-  const names = ["Plum hybrid", "Copper track bike"];
-  const say = (pointer: string, message: string) => setRefusal({ pointer, message }, (i) => names[i], []);
+  const finds = [{ name: "Plum hybrid" }, { name: "Copper track bike" }];
+  const say = (pointer: string, message: string) => setRefusal({ pointer, message }, finds, []);
   expect(say("/finds/1/find/purchase/price", "must be at least 0")).toMatch(/^Copper track bike: .*must be/);
   expect(say("/finds/0", "must be an object")).toBe("Plum hybrid: Must be an object.");
   expect(say("/finds/7/find/era", "is missing")).not.toMatch(/hybrid|track/);
