@@ -11,7 +11,8 @@ export function CopyButton({ find, among = false }: { find: Find; among?: boolea
     <button type="button" class={among ? "plainbtn" : "btn quiet"} onClick={() => copyToAsk(find)}>
       {among ? (
         <>
-          Copy it<span class="sr">: {find.name}</span>
+          {FIND_TEXTS.copyIt}
+          <span class="sr">: {find.name}</span>
         </>
       ) : (
         FIND_TEXTS.whatIf

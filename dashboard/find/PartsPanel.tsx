@@ -1,17 +1,11 @@
 import type { Appraisal } from "../api/types.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { chance } from "../words/chance.ts";
+import { IN_ALL } from "../words/common.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { money } from "../words/money.ts";
-import {
-  givenAway,
-  lookBeforeListing,
-  type Piece,
-  pieceNames,
-  piecesTitle,
-  soldChance,
-} from "../words/pieces.ts";
-import { moneyRange } from "../words/range.ts";
+import { givenAway, lookBeforeListing, type Piece, piecesTitle, soldChance } from "../words/pieces.ts";
+import { cutThrough, PIECES_HEAD, piecesFetch } from "../words/piecesPanel.ts";
 import { minutes } from "../words/time.ts";
 import type { Names } from "./names.ts";
 
@@ -27,17 +21,12 @@ interface PartsPanelProps {
 export function PartsPanel({ value, currency, names, inSight }: PartsPanelProps) {
   const { pieces, parts, ownShare } = value;
   if (pieces.length === 0) return null;
-  const source =
-    ownShare > 0 ? "invented chances and prices that your own sales correct" : "invented prices and chances";
   const toList = pieces.filter((piece) => piece.listed);
   const rest = givenAway(pieces);
   return (
     <section class="panel" aria-labelledby="parts-title">
       <h2 id="parts-title">{piecesTitle(pieces, currency)}</h2>
-      <p class="small">
-        Broken for parts, at your goal for an hour, from {source}. If each sells, the best pieces fetch{" "}
-        {moneyRange(parts.p10, parts.p90, currency)} together, before fee and post.
-      </p>
+      <p class="small">{piecesFetch(parts, ownShare, currency)}</p>
       <details key={inSight ? "open" : "folded"} open={inSight}>
         <summary>{FIND_TEXTS.partsFetch}</summary>
         <Cautions pieces={pieces} names={names} />
@@ -64,12 +53,7 @@ function Cautions({ pieces, names }: { pieces: readonly Piece[]; names: Names })
   const look = lookBeforeListing(pieces, names.check);
   return (
     <>
-      {exposed.length > 0 && (
-        <Warning kind="stop">
-          A sign of a crash was found. Do not sell or give away {pieceNames(exposed)}: cut them through and
-          recycle them.
-        </Warning>
-      )}
+      {exposed.length > 0 && <Warning kind="stop">{cutThrough(exposed)}</Warning>}
       {look !== null && <Warning kind="mind">{look}</Warning>}
     </>
   );
@@ -83,18 +67,18 @@ function ToList({ pieces, currency }: { pieces: readonly Piece[]; currency: stri
         <caption class="sr">{FIND_TEXTS.piecesToList}</caption>
         <thead>
           <tr>
-            <th scope="col">List</th>
+            <th scope="col">{PIECES_HEAD.list}</th>
             <th scope="col" class="right">
-              Price
+              {PIECES_HEAD.price}
             </th>
             <th scope="col" class="right">
-              Sold
+              {PIECES_HEAD.sold}
             </th>
             <th scope="col" class="right">
-              Time
+              {PIECES_HEAD.time}
             </th>
             <th scope="col" class="right">
-              Brings
+              {PIECES_HEAD.brings}
             </th>
           </tr>
         </thead>
@@ -111,7 +95,7 @@ function ToList({ pieces, currency }: { pieces: readonly Piece[]; currency: stri
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">In all</th>
+            <th scope="row">{IN_ALL}</th>
             <td />
             <td />
             <td class="right">{minutes(sum((piece) => piece.minutes))}</td>

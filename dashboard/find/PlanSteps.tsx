@@ -3,7 +3,7 @@ import { Explained } from "../parts/Term.tsx";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { money } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
-import { DECIDE_AGAIN, jobFacts, jobName, jobTags } from "../words/plan.ts";
+import { DECIDE_AGAIN, jobFacts, jobName, jobTags, THEN } from "../words/plan.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import type { Names } from "./names.ts";
@@ -93,7 +93,7 @@ function StopTerm({ limit, currency }: { limit: StopLimit; currency: string }) {
 /** Why a job is in the plan, what it uses, its torque, and the check that proves it done. */
 export function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
   const { redecide } = operation;
-  const facts = [...jobFacts(operation, names.check), ...(redecide ? [["Then", DECIDE_AGAIN] as const] : [])];
+  const facts = [...jobFacts(operation, names.check), ...(redecide ? [[THEN, DECIDE_AGAIN] as const] : [])];
   return (
     <dl class="facts">
       {facts.map(([name, text]) => (

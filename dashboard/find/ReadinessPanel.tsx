@@ -2,7 +2,7 @@ import type { Appraisal } from "../api/types.ts";
 import { Term } from "../parts/Term.tsx";
 import { standAt } from "../state/route.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
-import { READY_PARTS, READY_TITLES, readyRows } from "../words/ready.ts";
+import { OWED, OWED_MEANS, READY_PARTS, READY_TITLES, readyRows } from "../words/ready.ts";
 import { readinessTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
 
@@ -34,7 +34,8 @@ export function ReadinessPanel(props: ReadinessProps) {
       })}
       {owes && (
         <p class="small">
-          <Term of="owed">Owed</Term>: no fault is known there, but nobody has looked.
+          <Term of="owed">{OWED}</Term>
+          {OWED_MEANS}
         </p>
       )}
       {appraisal.readiness.ready && <p class="small">{FIND_TEXTS.notCertified}</p>}

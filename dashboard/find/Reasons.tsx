@@ -1,4 +1,5 @@
 import { Explained } from "../parts/Term.tsx";
+import { moreReasons } from "../words/findTexts.ts";
 import { withMoney } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { withHours } from "../words/time.ts";
@@ -18,7 +19,7 @@ export function Reasons({ reasons, currency }: { reasons: readonly string[]; cur
       <ReasonList reasons={told.slice(0, open)} explained={explained} />
       {rest.length > 0 && (
         <details>
-          <summary>More reasons ({rest.length})</summary>
+          <summary>{moreReasons(rest.length)}</summary>
           <ReasonList reasons={rest} explained={explained} />
         </details>
       )}

@@ -1,9 +1,10 @@
 import type { CourseOutcome, ReportedPlan } from "../api/types.ts";
+import { IN_ALL } from "../words/common.ts";
 import { capital } from "../words/count.ts";
-import { COURSE_WORDS } from "../words/course.ts";
 import { figure } from "../words/figure.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
 import { billed } from "../words/money.ts";
+import { SHOPPING_HEAD, shoppingCaption, shoppingSummary } from "../words/shopping.ts";
 
 /** What to buy for the work of a course, summed exactly. */
 export function ShoppingList({
@@ -23,25 +24,19 @@ export function ShoppingList({
   const total = shoppingList.reduce((sum, { price, quantity }) => sum + price * quantity, 0);
   return (
     <details class="shopping">
-      <summary>
-        Shopping list: {shoppingList.length} {shoppingList.length === 1 ? "line" : "lines"},{" "}
-        {billed(total, currency)}
-      </summary>
+      <summary>{shoppingSummary(shoppingList.length, total, currency)}</summary>
       <div class="scrolled">
         <table>
-          <caption class="sr">
-            Shopping list to {COURSE_WORDS[course.course].name.toLowerCase()}, invented prices but where it
-            says yours
-          </caption>
+          <caption class="sr">{shoppingCaption(course.course)}</caption>
           <thead>
             <tr>
-              <th scope="col">What</th>
-              <th scope="col">How much</th>
+              <th scope="col">{SHOPPING_HEAD.what}</th>
+              <th scope="col">{SHOPPING_HEAD.howMuch}</th>
               <th scope="col" class="right">
-                One
+                {SHOPPING_HEAD.one}
               </th>
               <th scope="col" class="right">
-                Sum
+                {SHOPPING_HEAD.sum}
               </th>
             </tr>
           </thead>
@@ -61,7 +56,7 @@ export function ShoppingList({
           </tbody>
           <tfoot>
             <tr>
-              <th scope="row">In all</th>
+              <th scope="row">{IN_ALL}</th>
               <td />
               <td />
               <td class="right">{billed(total, currency)}</td>

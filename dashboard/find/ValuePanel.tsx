@@ -3,9 +3,8 @@ import { TableDetails } from "../parts/TableDetails.tsx";
 import { BandChart } from "../sale/BandChart.tsx";
 import { BAND_HEAD, bandRows, pricedStates, type Value } from "../sale/states.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
-import { money } from "../words/money.ts";
-import { shareSentence } from "../words/ownShare.ts";
 import { valueTitle } from "../words/titles.ts";
+import { bandsKey } from "../words/valuePanel.ts";
 
 interface ValuePanelProps {
   readonly value: Value;
@@ -20,15 +19,10 @@ interface ValuePanelProps {
 /** Likely prices by state of the bike. */
 export function ValuePanel({ value, sellAt, currency, price, paid, dimmed }: ValuePanelProps) {
   const states = useMemo(() => pricedStates(value), [value]);
-  const dotted = !price ? "" : ` Dotted line: ${money(price, currency)} ${paid ? "paid" : "asked"}.`;
   return (
     <section class="panel" aria-labelledby="value-title">
       <h2 id="value-title">{valueTitle(value, currency)}</h2>
-      <p class="small">
-        Likely prices by state, before haggling and fees.{" "}
-        {shareSentence(value.ownShare, value.comparables.length, "these estimates")} Pale bar: 8 in 10. Full
-        bar: the middle half.{dotted}
-      </p>
+      <p class="small">{bandsKey(value, price, paid, currency)}</p>
       {value.extrapolates && <p class="note">{FIND_TEXTS.unlikeData}</p>}
       <BandChart
         label={`${valueTitle(value, currency)}.`}
@@ -37,7 +31,7 @@ export function ValuePanel({ value, sellAt, currency, price, paid, dimmed }: Val
         price={price}
         dimmed={dimmed}
       />
-      <TableDetails caption="Likely price by state" head={BAND_HEAD} rows={bandRows(states, currency)} />
+      <TableDetails caption={FIND_TEXTS.likelyPrice} head={BAND_HEAD} rows={bandRows(states, currency)} />
       {sellAt !== null && (
         <p class="small">
           <a href={sellAt}>{FIND_TEXTS.whereFrom}</a>

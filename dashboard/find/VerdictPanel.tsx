@@ -4,12 +4,18 @@ import { Explained, Term } from "../parts/Term.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
 import { addedHours } from "../words/addedHours.ts";
-import { outOf } from "../words/chance.ts";
-import { COURSE_WORDS } from "../words/course.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
-import { goalMoney, rate } from "../words/money.ts";
+import {
+  AN_HOUR,
+  barKey,
+  bestOtherCourse,
+  knownSoFar,
+  LIKELY_BETWEEN,
+  VERDICT,
+} from "../words/findVerdict.ts";
+import { rate } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
-import { rateRange } from "../words/range.ts";
+import { rateBetween } from "../words/range.ts";
 import { advice } from "../words/verdict.ts";
 import { Certainty } from "./Certainty.tsx";
 import { Offers } from "./Offers.tsx";
@@ -32,15 +38,13 @@ export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: str
   const { verdict, shown } = stand;
   const token = COURSE_TOKEN[verdict.course];
   return (
-    <section class="panel verdict" aria-label="Verdict" style={{ borderTopColor: `var(${token})` }}>
+    <section class="panel verdict" aria-label={VERDICT} style={{ borderTopColor: `var(${token})` }}>
       <div>
         <p class="say">
           <CourseSign course={verdict.course} />
           {advice(appraisal, { called: "it" })}
         </p>
-        {appraisal.decision.lookFirst !== null && (
-          <p class="small">On what is known so far: {COURSE_WORDS[verdict.course].name.toLowerCase()}.</p>
-        )}
+        {appraisal.decision.lookFirst !== null && <p class="small">{knownSoFar(verdict.course)}</p>}
         <Certainty appraisal={appraisal} goal={goal} />
         <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
         {sellAt !== null && (
@@ -73,14 +77,12 @@ function Rate(props: { shown: CourseOutcome; verdict: CourseId; appraisal: Appra
   const added = addedHours(shown, appraisal.courses, goal, currency);
   return (
     <>
-      {verdict === "leave" && (
-        <p class="small">Best other course: {COURSE_WORDS[shown.course].name.toLowerCase()}</p>
-      )}
+      {verdict === "leave" && <p class="small">{bestOtherCourse(shown.course)}</p>}
       <p class="big">
         <span class="say">{rate(figures.rate, currency)}</span>{" "}
         <span>
-          <Term of="margin-per-hour">an hour</Term>, <Term of="likely-between">likely between</Term>{" "}
-          <b class="nowrap">{rateRange(figures.p10, figures.p90, currency).replace(" to ", " and ")}</b>
+          <Term of="margin-per-hour">{AN_HOUR}</Term>, <Term of="likely-between">{LIKELY_BETWEEN}</Term>{" "}
+          <b class="nowrap">{rateBetween(figures.p10, figures.p90, currency)}</b>
         </span>
       </p>
       <RateBar
@@ -91,8 +93,7 @@ function Rate(props: { shown: CourseOutcome; verdict: CourseId; appraisal: Appra
         open={hardlyLooked(appraisal)}
       />
       <p class="small">
-        8 outcomes in 10 lie in the bar. Misses your {goalMoney(goal, currency)}{" "}
-        {outOf(shown.belowGoalProbability ?? 0, 10)}.{" "}
+        {barKey(goal, shown.belowGoalProbability ?? 0, currency)}{" "}
         {added !== null && <Explained text={sentence(added)} words={ADDED_HOURS} of="added-hours" />}
       </p>
     </>

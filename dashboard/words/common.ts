@@ -12,3 +12,7 @@ export const MARK_AND_BAR = "The mark is the long-run rate. The bar holds 8 outc
 export const AS_A_TABLE = "Show as a table";
 /** For the chart's ground below nought, and the key of its hatch. */
 export const LOSES_MONEY = "loses money";
+/** On buttons, the same wherever they stand. */
+export const REMOVE = "Remove";
+/** Before the sum of a table. */
+export const IN_ALL = "In all";

@@ -23,5 +23,14 @@ export const FIND_TEXTS = {
   removeSure: "Remove this find for good?",
   remove: "Remove for good",
   keep: "Keep it",
+  copyIt: "Copy it",
+  share: "Share",
+  print: "Print",
+  likelyPrice: "Likely price by state",
   whatIf: "Copy to ask what if",
 } as const;
+
+/** "More reasons (3)", on the fold that holds them. */
+export function moreReasons(n: number): string {
+  return `More reasons (${n})`;
+}

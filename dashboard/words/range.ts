@@ -13,6 +13,11 @@ export function rateRange(low: number, high: number, currency: string): string {
   return between(rate(low, currency), rate(high, currency));
 }
 
+/** "€5 and €28", after "between". */
+export function rateBetween(low: number, high: number, currency: string): string {
+  return between(rate(low, currency), rate(high, currency), " and ");
+}
+
 /** "€16 an hour, likely between €5 and €28"; the range is 8 outcomes in 10. */
 export function likelyRate(figures: { rate: number; p10: number; p90: number }, currency: string): string {
   const low = rate(figures.p10, currency);

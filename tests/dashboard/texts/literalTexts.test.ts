@@ -13,7 +13,6 @@ const NOT_DONE: readonly string[] = [
   "compare/",
   "describe/",
   "drawings/",
-  "find/",
   "finds/",
   "listing/",
   "ownPrices/",

@@ -12,9 +12,18 @@ type Node = { readonly type: string; readonly start: number } & Readonly<Record<
 
 /** Attributes that a reader sees or hears, and properties by which components take such texts. */
 const SHOWN = new Set(
-  ["aria-label", "aria-description", "title", "placeholder", "alt", "label", "hint", "unit", "before"].concat(
-    ["caption", "text", "summary"],
-  ),
+  [
+    "aria-label",
+    "aria-description",
+    "aria-roledescription",
+    "title",
+    "placeholder",
+    "alt",
+    "label",
+    "hint",
+    "unit",
+    "before",
+  ].concat(["caption", "text", "summary"]),
 );
 /** Attributes whose value no reader sees: names for the browser, and shapes. */
 const UNSEEN = new Set(["class", "style", "id", "key", "href", "d", "points", "transform", "viewBox"]);

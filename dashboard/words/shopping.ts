@@ -1,0 +1,16 @@
+import type { CourseId } from "../api/types.ts";
+import { COURSE_WORDS } from "./course.ts";
+import { billed } from "./money.ts";
+
+/** Heads of a list of what to buy. */
+export const SHOPPING_HEAD = { what: "What", howMuch: "How much", one: "One", sum: "Sum" } as const;
+
+/** "Shopping list: 4 lines, €43.20". */
+export function shoppingSummary(lines: number, total: number, currency: string): string {
+  return `Shopping list: ${lines} ${lines === 1 ? "line" : "lines"}, ${billed(total, currency)}`;
+}
+
+/** What the table holds, for whoever does not see it. */
+export function shoppingCaption(course: CourseId): string {
+  return `Shopping list to ${COURSE_WORDS[course].name.toLowerCase()}, invented prices but where it says yours`;
+}
