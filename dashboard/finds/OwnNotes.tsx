@@ -1,7 +1,9 @@
 import { isComplete } from "../answers/answers.ts";
 import type { Reference } from "../api/types.ts";
 import { ownFinds } from "../state/finds.ts";
+import { REMOVE } from "../words/common.ts";
 import { describedKind } from "../words/description.ts";
+import { FINDS_TROUBLE, NOT_FAR_ENOUGH } from "../words/ownFinds.ts";
 
 /** Own finds that still lack one of the four picks. */
 export function Unfinished({ known }: { known: Reference }) {
@@ -9,7 +11,7 @@ export function Unfinished({ known }: { known: Reference }) {
   if (open.length === 0) return null;
   return (
     <section class="panel later" aria-labelledby="open-title">
-      <h2 id="open-title">Not described far enough to work out</h2>
+      <h2 id="open-title">{NOT_FAR_ENOUGH}</h2>
       <ul class="unplaced">
         {open.map(({ id, name, answers }) => (
           <li key={id}>
@@ -17,7 +19,8 @@ export function Unfinished({ known }: { known: Reference }) {
               {name || describedKind(answers.attributes, known)}
             </a>
             <button type="button" class="plainbtn" onClick={() => ownFinds.remove(id)}>
-              Remove<span class="sr"> {name || describedKind(answers.attributes, known)}</span>
+              {REMOVE}
+              <span class="sr"> {name || describedKind(answers.attributes, known)}</span>
             </button>
           </li>
         ))}
@@ -32,9 +35,7 @@ export function OwnTrouble() {
   if (trouble === null) return null;
   return (
     <p class="note" role="status">
-      {trouble === "unreadable"
-        ? "What this browser kept of your own finds could not be read. You start afresh."
-        : "This browser keeps nothing for this page: your own finds last until you close it."}
+      {trouble === "unreadable" ? FINDS_TROUBLE.unreadable : FINDS_TROUBLE.unkept}
     </p>
   );
 }

@@ -15,3 +15,8 @@ export const PLACE_NAMES = {
 } as const;
 /** The link home where a page has nothing else to offer. */
 export const TO_THE_FINDS = "To the finds";
+
+/** What the tab of the browser says. */
+export function tabTitle(title: string): string {
+  return `${title} \u00b7 Spokeworth`;
+}
