@@ -4,9 +4,10 @@ import { FindWheel } from "../finds/FindWheel.tsx";
 import { ownership } from "../finds/ownership.ts";
 import { type FindRow, rowOf } from "../finds/row.ts";
 import { compared, toggleCompared } from "../state/compared.ts";
+import { COMPARE_TEXTS, NOT_WORKED_OUT } from "../words/compareTexts.ts";
 import { anHour } from "../words/money.ts";
+import { ONLY_LEAVING, STOPPED_NO_FIGURE } from "../words/noFigure.ts";
 import { rateRange } from "../words/range.ts";
-import { COMPARE_TEXTS } from "../words/setTexts.ts";
 import { LEAST, MOST } from "./chosen.ts";
 
 interface ChooserProps {
@@ -23,9 +24,7 @@ export function Chooser({ answers, goal, known }: ChooserProps) {
     <section class="panel chooser" id="chooser" aria-labelledby="chooser-title">
       <h2 id="chooser-title">{COMPARE_TEXTS.addOrDrop}</h2>
       <p class="small" role="status">
-        {full
-          ? "Six stand side by side, which is the most. Drop one to add another."
-          : "Two to six finds. A new one comes last."}
+        {full ? COMPARE_TEXTS.full : COMPARE_TEXTS.howMany}
       </p>
       <ul>
         {answers.map(({ find, appraisal }) => {
@@ -64,6 +63,6 @@ function Rate({ row: { rate, p10, p90, appraisal } }: { row: FindRow }) {
 }
 
 function withoutRow(appraisal: Answered["appraisal"]): string {
-  if (appraisal === null) return "not worked out";
-  return appraisal.decision.stop === null ? "no course but leaving is open" : "stopped: no figure";
+  if (appraisal === null) return NOT_WORKED_OUT;
+  return appraisal.decision.stop === null ? ONLY_LEAVING : STOPPED_NO_FIGURE;
 }

@@ -6,8 +6,7 @@ import { MarginChart } from "../finds/MarginChart.tsx";
 import { RateTable } from "../finds/RateTable.tsx";
 import { Warning } from "../signs/Warning.tsx";
 import { MARGIN_PER_HOUR, MARK_AND_BAR } from "../words/common.ts";
-import { capital } from "../words/count.ts";
-import { COMPARE_TEXTS } from "../words/setTexts.ts";
+import { COMPARE_TEXTS, hardlyLookedAt, openChecks } from "../words/compareTexts.ts";
 import { HatchPattern } from "./CellBar.tsx";
 import { type Compared, calledIn } from "./compared.ts";
 import { SameList } from "./DescribedBlocks.tsx";
@@ -63,7 +62,7 @@ export function Comparison({ finds, goal, known, dimmed, wide }: ComparisonProps
           />
         </section>
       )}
-      <Block label="What if" sub="copy one, change an answer">
+      <Block label={COMPARE_TEXTS.whatIf} sub={COMPARE_TEXTS.whatIfHow}>
         {finds.map(({ find }) => (
           <Beside key={find.id} name={find.name}>
             <CopyButton find={find} among />
@@ -82,8 +81,7 @@ export function HardlyLooked({ finds }: { finds: readonly Compared[] }) {
     <div class="warnings">
       {open.map(({ find, appraisal: { looked } }) => (
         <Warning key={find.id} kind="mind">
-          <b>{capital(calledIn(find))} is hardly looked at.</b> {looked.applicable - looked.made} of its{" "}
-          {looked.applicable} checks are not made. Its bar will shorten, and may move either way.
+          <b>{hardlyLookedAt(calledIn(find))}</b> {openChecks(looked)}
         </Warning>
       ))}
     </div>

@@ -1,6 +1,6 @@
 import { useMemo } from "preact/hooks";
 import type { Reference } from "../api/types.ts";
-import { COMPARE_TEXTS } from "../words/setTexts.ts";
+import { COMPARE_TEXTS, detailsAlike, detailsApart } from "../words/compareTexts.ts";
 import type { Compared } from "./compared.ts";
 import { type DescribedRow, describedRows } from "./described.ts";
 import { Beside, Block } from "./MeasureSection.tsx";
@@ -27,19 +27,17 @@ export function DescribedBlocks({ finds, known }: { finds: readonly Compared[]; 
   );
   return (
     <section class="panel described" aria-labelledby="described-title">
-      <h2 id="described-title">
-        {apart.length === 0 ? "All are described alike" : "What they are, differences first"}
-      </h2>
+      <h2 id="described-title">{apart.length === 0 ? COMPARE_TEXTS.alike : COMPARE_TEXTS.described}</h2>
       {apart.filter(({ main }) => main).map(block)}
       {details.length > 0 && (
         <details>
-          <summary>Details in which they differ ({details.length})</summary>
+          <summary>{detailsApart(details.length)}</summary>
           {details.map(block)}
         </details>
       )}
       {same.length > 0 && (
         <details>
-          <summary>The same for all ({same.length})</summary>
+          <summary>{detailsAlike(same.length)}</summary>
           <SameList rows={same.map(({ label, values }) => ({ label, text: values[0] ?? "" }))} />
         </details>
       )}

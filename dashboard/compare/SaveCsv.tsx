@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Reference } from "../api/types.ts";
 import { download } from "../ownPrices/download.ts";
-import { COMPARE_TEXTS } from "../words/setTexts.ts";
+import { COMPARE_TEXTS } from "../words/compareTexts.ts";
 import type { Compared } from "./compared.ts";
 
 /** Hands out the finds side by side as a file; what writes it is fetched only then. */
@@ -19,7 +19,7 @@ export function SaveCsv(props: { finds: readonly Compared[]; goal: number; known
         {COMPARE_TEXTS.save}
       </button>
       <span class="small" role="status">
-        {failed ? "What writes files did not load. Try again once there is a signal." : ""}
+        {failed ? COMPARE_TEXTS.noWriter : ""}
       </span>
     </p>
   );

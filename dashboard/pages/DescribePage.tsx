@@ -11,13 +11,18 @@ import { Trouble } from "../parts/Trouble.tsx";
 import { askingOf, ownFinds } from "../state/finds.ts";
 import { rename, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
+import { WHOLE_ANSWER } from "../words/common.ts";
+import { DESCRIBE_TEXTS } from "../words/describePage.ts";
 import { describedKind } from "../words/description.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
 import { refusal } from "../words/refusal.ts";
 import { verdict } from "../words/verdict.ts";
 
 /** Describe a find of one's own and answer checks; the verdict follows every answer. */
 export function DescribePage() {
-  return <OwnFindPage page="describe" title="Describe a find" begin="Describe one" form={Form} />;
+  return (
+    <OwnFindPage page="describe" title={PLACE_NAMES.describe} begin={DESCRIBE_TEXTS.begin} form={Form} />
+  );
 }
 
 function Form({ own, isNew, known, goal: wished }: OpenedProps) {
@@ -44,18 +49,15 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
     <>
       <main class="page describe" id="main">
         <p class="crumb">
-          <a href="/">Finds</a> /{" "}
-          {own.name.trim() || (complete ? describedKind(attributes, known) : "a new one")}
+          <a href="/">{PLACE_NAMES.finds}</a> /{" "}
+          {own.name.trim() || (complete ? describedKind(attributes, known) : DESCRIBE_TEXTS.aNewOne)}
         </p>
-        <Heading title="Describe a find">
+        <Heading title={PLACE_NAMES.describe}>
           {appraisal === null
-            ? "Say what it is in four picks"
+            ? DESCRIBE_TEXTS.fourPicks
             : verdict(appraisal, hourlyGoal, { called, price, nameOf: namesIn(known).any })}
         </Heading>
-        <p class="facts">
-          Prices and chances come from invented demo data; no figure here is a market price. What you enter
-          stays in this browser.
-        </p>
+        <p class="facts">{DESCRIBE_TEXTS.invented}</p>
         <OwnTrouble />
         {fault !== null && (
           <Trouble fault={fault} again={asking.again} say={(field) => refusal(field, known.checks)} />
@@ -65,9 +67,9 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
             <FourPicks {...fields} />
             <Purchase {...fields} />
             <section class="panel" aria-labelledby="name-title">
-              <h2 id="name-title">What do you call it?</h2>
+              <h2 id="name-title">{DESCRIBE_TEXTS.callIt}</h2>
               <div class="field">
-                <label for="find-name">Name on the chart (optional)</label>
+                <label for="find-name">{DESCRIBE_TEXTS.name}</label>
                 <input
                   id="find-name"
                   type="text"
@@ -80,14 +82,14 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
               {complete && (
                 <p class="acts">
                   <a class="btn quiet" href={`/finds/${encodeURIComponent(own.id)}`}>
-                    See the whole answer
+                    {WHOLE_ANSWER}
                   </a>
                   <a class="btn quiet" href={standAt(own.id)}>
-                    On the stand
+                    {PLACE_NAMES.stand}
                   </a>
                   {own.copyOf !== undefined && (
                     <a class="btn quiet" href="/compare">
-                      See it beside its original
+                      {DESCRIBE_TEXTS.besideOriginal}
                     </a>
                   )}
                 </p>
@@ -100,8 +102,8 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
               <Checks {...fields} appraisal={appraisal} />
             ) : (
               <section class="panel" aria-labelledby="first-title">
-                <h2 id="first-title">Look before you pay</h2>
-                <p class="small">The checks that apply come up once the four picks are made.</p>
+                <h2 id="first-title">{DESCRIBE_TEXTS.lookFirst}</h2>
+                <p class="small">{DESCRIBE_TEXTS.picksFirst}</p>
               </section>
             )}
           </div>

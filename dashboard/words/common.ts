@@ -20,3 +20,8 @@ export const CLOSE = "Close";
 export const DONE = "Done";
 /** Of a list to choose from, where nothing is chosen. */
 export const UNKNOWN = "Unknown";
+/** The link from a form to the find's own page. */
+export const WHOLE_ANSWER = "See the whole answer";
+/** The mark of a find of one's own, and of an invented one, on a page about it alone. */
+export const YOUR_OWN = "your own";
+export const INVENTED_FIND = "invented find";

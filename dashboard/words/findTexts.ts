@@ -1,3 +1,5 @@
+import { sentence } from "./plain.ts";
+
 /** Texts of a find's page that hold no figure. */
 export const FIND_TEXTS = {
   whatToAsk: "What to ask for it",
@@ -33,4 +35,9 @@ export const FIND_TEXTS = {
 /** "More reasons (3)", on the fold that holds them. */
 export function moreReasons(n: number): string {
   return `More reasons (${n})`;
+}
+
+/** "from: the flea market." */
+export function fromWhere(where: string): string {
+  return sentence(`from: ${where}`);
 }

@@ -33,8 +33,3 @@ export function barSentence(
 ): string {
   return `Margin per hour: ${likelyRate(figures, currency)}; your goal is ${goalMoney(goal, currency)}.`;
 }
-
-/** "goal €15", on the flag. */
-export function goalFlag(goal: number, currency: string): string {
-  return `goal ${goalMoney(goal, currency)}`;
-}

@@ -14,3 +14,8 @@ export const GOAL_TEXTS = {
 export function goalBounds(least: number, most: number, currency: string): string {
   return `Set it between ${goalMoney(least, currency)} and ${goalMoney(most, currency)}.`;
 }
+
+/** "goal €15", on the flag in a chart. */
+export function goalFlag(goal: number, currency: string): string {
+  return `goal ${goalMoney(goal, currency)}`;
+}

@@ -1,4 +1,4 @@
-/** Texts of the page that chooses a set, and of finds side by side, that hold no figure. */
+/** Texts of the page that chooses a set, that hold no figure. */
 export const SET_TEXTS = {
   have: "What you have",
   forAll: "For all of them together. Kept in this browser.",
@@ -15,9 +15,10 @@ export const SET_TEXTS = {
   saveSet: "Save the set as CSV",
 } as const;
 
-export const COMPARE_TEXTS = {
-  same: "The same for all",
-  notSaid: "not said",
-  addOrDrop: "Add or drop",
-  save: "Save as CSV",
-} as const;
+/** Over the page that chooses a set until it is chosen. */
+export const WHICH_GO_TOGETHER = "Which of your finds go together?";
+
+/** That of one's own prices only some are used for so many finds. */
+export function pricesLeftOut(used: number, of: number): string {
+  return `With so many finds only the newest ${used} of your ${of} prices are used here.`;
+}

@@ -61,3 +61,11 @@ export function tooLittle(answers: Answers): string | null {
     ? null
     : "This find is not described far enough to work out. Keep it, and describe it further.";
 }
+
+/** What one can do with a find that was sent, and its mark once it is kept. */
+export const SHARED_TEXTS = {
+  keep: "Keep it",
+  keptAlready: "You keep this find already.",
+  openYours: "Open yours",
+  sharedWithYou: "shared with you",
+} as const;

@@ -21,3 +21,9 @@ export function beadSeatWords({ reading, candidates }: Pick<MarkedTyre, "reading
 export function lookAlikeTitle({ beadSeatDiameterMm }: Pick<MarkedTyre, "beadSeatDiameterMm">): string {
   return `Looks alike, does not fit ${beadSeatDiameterMm} mm`;
 }
+
+/** Texts about a tyre's marking and what it says. */
+export const MARKING = "Marking on the tyre";
+export const WIDTH = "Width";
+export const WIDTH_NOT_SAID = "not said";
+export const BEAD_SEAT = "Bead seat";
