@@ -27,7 +27,7 @@ export function CautionsPanel({ appraisal }: { appraisal: Appraisal }) {
       <Cautions cautions={hard} />
       {soft.length > 0 && (
         <details>
-          <summary>{bearInMind(soft.length, hard.length)}</summary>
+          <summary>{bearInMind(soft.length, hard.length > 0)}</summary>
           <Cautions cautions={soft} />
         </details>
       )}

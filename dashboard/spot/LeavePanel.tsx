@@ -1,24 +1,26 @@
 import { useState } from "preact/hooks";
 import { RemoveSure } from "../find/RemoveSure.tsx";
 import type { OwnFind } from "../finds/own.ts";
+import { REMOVE } from "../words/common.ts";
 import { FIND_TEXTS } from "../words/findTexts.ts";
+import { END_TEXTS } from "../words/spotEnd.ts";
 
 /** Left where it is: what was seen is kept, or not. */
 export function LeavePanel({ own }: { own: OwnFind }) {
   const [sure, setSure] = useState(false);
   return (
     <div class="ending">
-      <p>What you saw is kept among the finds; they may come down yet.</p>
+      <p>{END_TEXTS.leaveKept}</p>
       <p class="acts">
         <a class="btn" href="/">
-          Leave and keep it
+          {END_TEXTS.leaveAndKeep}
         </a>
         <a class="btn quiet" href="/spot">
-          Look at another
+          {END_TEXTS.lookAtAnother}
         </a>
         {!sure && (
           <button type="button" class="btn quiet" onClick={() => setSure(true)}>
-            Remove
+            {REMOVE}
           </button>
         )}
       </p>

@@ -2,6 +2,7 @@ import type { Appraisal, Check, Reference } from "../api/types.ts";
 import { capital } from "../words/count.ts";
 import { READY_PARTS, READY_TITLES, readyCounts, readyRows } from "../words/ready.ts";
 import { partWords } from "../words/spotLooks.ts";
+import { SPOT_TEXTS } from "../words/spotTexts.ts";
 import type { Looking } from "./useLooking.ts";
 
 interface OwedProps {
@@ -65,10 +66,10 @@ function OwedLook(props: { id: string; check: Check | undefined; looking: Lookin
     <li>
       <span>{check?.name ?? id}</span>
       {look === undefined ? (
-        <span class="mv">{check?.where === "spot" ? "" : "at home"}</span>
+        <span class="mv">{check?.where === "spot" ? "" : SPOT_TEXTS.atHome}</span>
       ) : (
         <button type="button" class="plainbtn" onClick={() => looking.reopen(look)}>
-          Look now
+          {SPOT_TEXTS.lookNow}
           {check !== undefined && <span class="sr"> {partWords(check)}</span>}
         </button>
       )}

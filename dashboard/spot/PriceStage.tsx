@@ -3,6 +3,7 @@ import { NumberField } from "../parts/NumberField.tsx";
 import { describedKind } from "../words/description.ts";
 import { currencySign } from "../words/money.ts";
 import { SPOT_TITLE } from "../words/spot.ts";
+import { NO_LESS_THAN_NOTHING, SPOT_START } from "../words/spotStart.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
 import { SpotHead } from "./SpotHead.tsx";
 import { UndoLine } from "./UndoLine.tsx";
@@ -21,8 +22,8 @@ export function PriceStage(props: StageProps) {
     });
   return (
     <main class="page spot picking" id="main">
-      <SpotHead title={SPOT_TITLE} heading="What do they ask?" focus={acted}>
-        <p class="small">All else counts as unknown, never as good.</p>
+      <SpotHead title={SPOT_TITLE} heading={SPOT_START.whatAsked} focus={acted}>
+        <p class="small">{SPOT_START.restUnknown}</p>
       </SpotHead>
       {trail.length > 0 && (
         <UndoLine onUndo={onUndo}>{describedKind(own.answers.attributes, known)}</UndoLine>
@@ -31,13 +32,13 @@ export function PriceStage(props: StageProps) {
         class="panel"
         onSubmit={(event) => {
           event.preventDefault();
-          if (price === undefined) setWrong("Write a price, or take one of the two below.");
-          else if (price < 0) setWrong("A price is nothing or more.");
+          if (price === undefined) setWrong(SPOT_START.noPrice);
+          else if (price < 0) setWrong(NO_LESS_THAN_NOTHING);
           else take(price);
         }}
       >
         <NumberField
-          label="Asking price"
+          label={SPOT_START.price}
           value={price}
           onValue={(value) => {
             setPrice(value);
@@ -48,20 +49,20 @@ export function PriceStage(props: StageProps) {
         />
         <div class="choices">
           <button type="submit" class="btn">
-            Go on
+            {SPOT_START.goOn}
           </button>
           <button type="button" class="press cant" onClick={() => take(0)}>
-            <b>For nothing</b>
+            <b>{SPOT_START.forNothing}</b>
           </button>
           <button type="button" class="press cant" onClick={() => take(undefined)}>
-            <b>Not known yet</b>
+            <b>{SPOT_START.notKnown}</b>
           </button>
         </div>
       </form>
       {before !== undefined && (
         <p class="acts spotacts">
           <button type="button" class="btn quiet" onClick={() => onReopen(null)}>
-            Keep it as it is
+            {SPOT_START.keep}
           </button>
         </p>
       )}

@@ -1,7 +1,9 @@
 import type { Reference } from "../api/types.ts";
 import { capital } from "../words/count.ts";
+import { LOOK_TEXTS } from "../words/looks.ts";
 import { moveWords, seenTitle } from "../words/spot.ts";
 import { partWords } from "../words/spotLooks.ts";
+import { SPOT_TEXTS } from "../words/spotTexts.ts";
 import { seenWords } from "./told.ts";
 import type { LookStep } from "./trail.ts";
 import type { Looking } from "./useLooking.ts";
@@ -20,7 +22,7 @@ export function SeenLooks({ known, looks, looking }: SeenLooksProps) {
     <section class="panel" aria-labelledby="seen-title">
       <h2 id="seen-title">
         {seen.length === 0
-          ? "Put off so far"
+          ? SPOT_TEXTS.putOff
           : seenTitle(isStopped ? seen.map(unpriced) : seen, known.currency)}
       </h2>
       <ul class="lookrows">
@@ -39,11 +41,11 @@ export function SeenLooks({ known, looks, looking }: SeenLooksProps) {
                 {step.how === "seen"
                   ? capital(seenWords(check, step))
                   : step.how === "later"
-                    ? "Later"
-                    : "Can\u2019t tell"}
+                    ? LOOK_TEXTS.later
+                    : LOOK_TEXTS.cantTell}
               </span>
               <button type="button" class="plainbtn" onClick={() => looking.reopen(step)}>
-                Change
+                {LOOK_TEXTS.change}
                 <span class="sr">
                   {" "}
                   {partWords(check)}

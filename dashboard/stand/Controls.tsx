@@ -1,22 +1,24 @@
 import { handling, setHandling } from "../state/handling.ts";
 import { lengthUnit, setLengthUnit } from "../state/units.ts";
 import { LENGTH_UNITS } from "../words/length.ts";
+import { LOOK_TEXTS } from "../words/looks.ts";
+import { CONTROL_TEXTS } from "../words/standTexts.ts";
 
 /** How the stand behaves: larger buttons, single keys, millimetres or inches. Kept for the next time. */
 export function Controls() {
   const { gloves, keys } = handling.value;
   return (
-    <section class="controls" aria-label="Buttons, keys and lengths">
+    <section class="controls" aria-label={CONTROL_TEXTS.all}>
       <label class="tick">
         <input
           type="checkbox"
           checked={gloves}
           onChange={(event) => setHandling({ keys, gloves: event.currentTarget.checked })}
         />
-        <span>Gloves on: larger buttons</span>
+        <span>{CONTROL_TEXTS.gloves}</span>
       </label>
       <fieldset class="units">
-        <legend class="sr">Lengths in</legend>
+        <legend class="sr">{CONTROL_TEXTS.lengths}</legend>
         {LENGTH_UNITS.map(({ value, label }) => (
           <label key={value} class="pick">
             <input
@@ -30,14 +32,14 @@ export function Controls() {
         ))}
       </fieldset>
       <details>
-        <summary>Keys</summary>
+        <summary>{CONTROL_TEXTS.keys}</summary>
         <label class="tick">
           <input
             type="checkbox"
             checked={keys}
             onChange={(event) => setHandling({ gloves, keys: event.currentTarget.checked })}
           />
-          <span>Keys answer: 1 to 9 a level, 0 can{"\u2019"}t tell, U undo, / find</span>
+          <span>{LOOK_TEXTS.keysAndFind}</span>
         </label>
       </details>
     </section>

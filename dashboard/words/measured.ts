@@ -1,5 +1,6 @@
 import type { DropoutScene } from "../drawings/dropouts.ts";
 import type { StringScene } from "../drawings/stringTest.ts";
+import { capital } from "./count.ts";
 import { figure, written } from "./figure.ts";
 import { amount, bareLength, type LengthUnit, length } from "./length.ts";
 
@@ -18,6 +19,10 @@ export function shownOffset(offset: number, unit: LengthUnit): number {
   return tenth(Math.abs(offset), unit);
 }
 
+/** "L 41.2": a reading on the left of the bike, and on the right, beside its string. */
+export const leftReading = (mm: number, unit: LengthUnit): string => `L ${bareLength(mm, unit)}`;
+export const rightReading = (mm: number, unit: LengthUnit): string => `R ${bareLength(mm, unit)}`;
+
 /** What the drawing of the string test does with its bend: "Bend drawn 18 times too large. Dashed: straight. Right is the drive side." */
 export function stringNote({ offset, times }: Pick<StringScene, "offset" | "times">): string {
   const side = "Right is the drive side.";
@@ -32,6 +37,12 @@ export function chainTitle(mm: number, pitches: number, percent: number, unit: L
     Math.abs(percent) < 0.005 ? "as long as new" : `${told} ${percent < 0 ? "shorter" : "longer"} than new`;
   return `${length(mm, unit)} over ${pitches} pitches: ${than}`;
 }
+
+/** "24 pitches", over what is measured. */
+export const pitchesWords = (pitches: number): string => `${pitches} pitches`;
+
+/** "304.8 new": the length of as many pitches of a new chain. */
+export const whenNewWords = (mm: number, unit: LengthUnit): string => `${bareLength(mm, unit)} new`;
 
 /** "A new chain is needed from 0.75 % (307.1 mm) with 9 sprockets at the back." */
 export function chainLimit(
@@ -81,6 +92,16 @@ export function bandWords(
   const last = (value: number) => (named === "" ? bare(value) : `${bare(value)}\u00a0${named}`);
   if (from === null || from === 0) return below === null ? "any" : `below ${last(below)}`;
   return below === null ? `from ${last(from)}` : `${bare(from)} to ${last(below)}`;
+}
+
+/** "Front: on the line: measure again."; without a wheel "On the line: measure again." */
+export function measureAgain(wheel: "front" | "rear" | null): string {
+  return `${wheel === null ? "On" : `${capital(wheel)}: on`} the line: measure again.`;
+}
+
+/** What a reading on the line is taken as: "Until then it counts as slight." */
+export function countsAs(level: string): string {
+  return `Until then it counts as ${level}.`;
 }
 
 /** Why to measure again: "Between slight and out the line is at 4 mm; your reading comes to 4.2 mm, and one reading error is 1 mm." */

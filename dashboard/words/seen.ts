@@ -6,9 +6,12 @@ import { plain } from "./plain.ts";
 export const NOT_TO_BE_SOLD = "not to be sold";
 export const NOT_TO_BE_RIDDEN = "not to be ridden";
 
-/** "Bear in mind (2)", on the fold with the soft cautions. */
-export function bearInMind(soft: number, hard: number): string {
-  return `${hard > 0 ? "Also bear in mind" : "Bear in mind"} (${soft})`;
+/**
+ * "Bear in mind (2)", on the fold with the soft cautions.
+ * @param also hard ones stand before it
+ */
+export function bearInMind(soft: number, also = false): string {
+  return `${also ? "Also bear in mind" : "Bear in mind"} (${soft})`;
 }
 
 /** What the wheel beside it shows. */
