@@ -1,5 +1,6 @@
 import { Choose } from "../parts/Picks.tsx";
 import { DESIRABILITY, ORIGINALITY } from "../words/fields.ts";
+import { SALE_TEXTS } from "../words/ownSales.ts";
 import { SaleEntryForm } from "./SaleEntryForm.tsx";
 import { useSaleEntry } from "./saleEntry.ts";
 import { CONDITIONS, STATES } from "./saleWords.ts";
@@ -11,13 +12,13 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
   const { cell, put } = entry;
   return (
     <details class="byhand">
-      <summary>Add one sale by hand</summary>
+      <summary>{SALE_TEXTS.byHand}</summary>
       <SaleEntryForm
         entry={entry}
         currency={currency}
         fields={
           <div class="field">
-            <label for="sale-name">What you call it (optional)</label>
+            <label for="sale-name">{SALE_TEXTS.name}</label>
             <input
               id="sale-name"
               type="text"
@@ -29,7 +30,7 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
           </div>
         }
       >
-        <h3>What is known of it (optional)</h3>
+        <h3>{SALE_TEXTS.known}</h3>
         <div class="fields">
           {CHOICE_FIELDS.map((field) => (
             <Choose
@@ -41,25 +42,25 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
             />
           ))}
           <Choose
-            label="State"
+            label={SALE_TEXTS.state}
             choices={STATES}
             value={cell("state")}
             onValue={(value) => put("state", value)}
           />
           <Choose
-            label="Condition"
+            label={SALE_TEXTS.condition}
             choices={CONDITIONS}
             value={cell("condition")}
             onValue={(value) => put("condition", value)}
           />
           <Choose
-            label="How original was it?"
+            label={SALE_TEXTS.originality}
             choices={ORIGINALITY}
             value={cell("originality")}
             onValue={(value) => put("originality", value)}
           />
           <Choose
-            label="Was anything about it sought after?"
+            label={SALE_TEXTS.desirability}
             choices={DESIRABILITY}
             value={cell("desirability")}
             onValue={(value) => put("desirability", value)}

@@ -15,9 +15,12 @@ import { sellingAskingOf, sellingTerms } from "../state/selling.ts";
 import { termsOf } from "../state/terms.ts";
 import { WORKING } from "../words/common.ts";
 import { uncapital } from "../words/count.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
 import { refusal } from "../words/refusal.ts";
 import { planTitle } from "../words/selling.ts";
+import { SELLING_PAGE } from "../words/sellingPage.ts";
 import { roadWords } from "../words/sellingRoad.ts";
+import { PLAN_TEXTS, sellingTab } from "../words/sellingTexts.ts";
 import { verdict } from "../words/verdict.ts";
 import { sellingBody } from "./body.ts";
 import { MarketPanel } from "./MarketPanel.tsx";
@@ -73,7 +76,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
     plan !== null && open !== null
       ? planTitle(plan.path, { currency: plan.currency, road: open.road, shown })
       : planFault !== null || (answer === null && asking.fault.value !== null)
-        ? "No price plan yet."
+        ? PLAN_TEXTS.noPlan
         : withoutPlan(
             find,
             answer,
@@ -87,7 +90,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
     <main class="page" id="main">
       <DemoLine own={!isInvented(find)} />
       <p class="crumb">
-        <a href="/selling">Selling</a> / {find.id === ALONE ? "Another bicycle" : find.name}
+        <a href="/selling">{PLACE_NAMES.selling}</a> / {find.id === ALONE ? SELLING_PAGE.another : find.name}
       </p>
       <p class="eyebrow">
         {find.name}
@@ -95,7 +98,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
         {state === undefined ? "" : ` ${uncapital(STATE_NAMES[state])}`}
       </p>
       <div class="sellhead" aria-live="polite">
-        <Heading title={`Selling: ${find.name}`}>{title}</Heading>
+        <Heading title={sellingTab(find.name)}>{title}</Heading>
       </div>
       <p class="working" role="status">
         {slow ? WORKING : ""}
@@ -181,6 +184,6 @@ function withoutPlan(
   if (answer === null) return WORKING;
   if (answer.value === null)
     return verdict(answer, goal, { called: find.called, price, nameOf: namesIn(known).any });
-  if (refused) return "Not to be sold as things stand.";
-  return noState ? "It cannot be sold whole." : WORKING;
+  if (refused) return PLAN_TEXTS.notToBeSold;
+  return noState ? PLAN_TEXTS.notWhole : WORKING;
 }

@@ -2,6 +2,8 @@ import type { Appraisal } from "../api/types.ts";
 import { Reasons } from "../find/Reasons.tsx";
 import type { Find } from "../finds/find.ts";
 import { Warning } from "../signs/Warning.tsx";
+import { NOTHING_TO_ASK } from "../words/listingPage.ts";
+import { IN_PIECES } from "../words/sellingTexts.ts";
 
 interface NotSoldProps {
   readonly find: Find;
@@ -18,7 +20,7 @@ export function NotSold({ find, answer, inPieces, why }: NotSoldProps) {
   if (answer.decision.stop !== null) {
     return (
       <Warning kind="stop">
-        <b>While this stands, no figure is worked out, and nothing to ask.</b>
+        <b>{NOTHING_TO_ASK}</b>
         <Reasons reasons={answer.decision.reasons} currency={answer.currency} />
       </Warning>
     );
@@ -33,8 +35,8 @@ export function NotSold({ find, answer, inPieces, why }: NotSoldProps) {
   if (!inPieces) return null;
   return (
     <p>
-      There is no plan of weeks for pieces that sell one by one. What each of them fetches stands with{" "}
-      <a href={at}>the find</a>, and what the advert must say on <a href={`${at}/listing`}>what to ask</a>.
+      {IN_PIECES.before} <a href={at}>{IN_PIECES.find}</a>
+      {IN_PIECES.between} <a href={`${at}/listing`}>{IN_PIECES.ask}</a>.
     </p>
   );
 }

@@ -2,9 +2,11 @@ import type { SellingPlan } from "../api/types.ts";
 import { Blank } from "../sheets/Blank.tsx";
 import { fineChance } from "../words/chance.ts";
 import { capital } from "../words/count.ts";
+import { fromTo } from "../words/range.ts";
 import { askedMoney, CHART_WORDS, lowestMoney, weekWords } from "../words/selling.ts";
 import { sellingFacts } from "../words/sellingFacts.ts";
 import { marketWords } from "../words/sellingSheet.ts";
+import { PLAN_HEAD, PLAN_TEXTS } from "../words/sellingTexts.ts";
 import { type Stretch, stretches } from "./path.ts";
 
 interface PlanSheetProps {
@@ -57,7 +59,7 @@ export function PlanSheet({ plan, shown, title, called, road, note, picture }: P
           <PlanTable joined={joined} shown={shown} currency={currency} />
         </div>
         <div>
-          <h2>What it comes to</h2>
+          <h2>{PLAN_TEXTS.comesTo}</h2>
           <ul>
             {sellingFacts(plan).map(({ name, figure, more }) => (
               <li key={name}>
@@ -67,11 +69,11 @@ export function PlanSheet({ plan, shown, title, called, road, note, picture }: P
           </ul>
         </div>
         <div>
-          <h2>Terms</h2>
+          <h2>{PLAN_TEXTS.terms}</h2>
           <p>{marketWords(market, currency)}</p>
         </div>
       </div>
-      <Blank label="Listed on (week 1 begins)" />
+      <Blank label={PLAN_TEXTS.listedOn} />
     </section>
   );
 }
@@ -82,10 +84,10 @@ function PlanTable(props: { joined: readonly Stretch[]; shown: boolean; currency
     <table>
       <thead>
         <tr>
-          <th>When</th>
-          <th>Ask</th>
-          {shown && <th>Take at least</th>}
-          <th>Sold by then</th>
+          <th>{PLAN_HEAD.when}</th>
+          <th>{PLAN_HEAD.ask}</th>
+          {shown && <th>{PLAN_HEAD.take}</th>}
+          <th>{PLAN_HEAD.sold}</th>
         </tr>
       </thead>
       <tbody>
@@ -104,5 +106,5 @@ function PlanTable(props: { joined: readonly Stretch[]; shown: boolean; currency
 
 function lowestWords({ lowest: [first, last], price }: Stretch, currency: string): string {
   const told = (lowest: number) => lowestMoney(lowest, price, currency);
-  return told(first) === told(last) ? told(first) : `${told(first)} to ${told(last)}`;
+  return fromTo(told(first), told(last));
 }

@@ -4,6 +4,7 @@ import { PlaneLayer } from "../charts/PlaneLayer.tsx";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { fineChance } from "../words/chance.ts";
 import { askedMoney, CHART_WORDS, lowestMoney, soldTitle, stepsWords, weekLines } from "../words/selling.ts";
+import { PLAN_HEAD, PLAN_TEXTS, weekTitle } from "../words/sellingTexts.ts";
 import { planSpec } from "./planSpec.ts";
 
 interface PricePanelProps {
@@ -29,7 +30,7 @@ export function PricePanel({ plan, shown, onShown, onPrint, dimmed }: PricePanel
       <PlaneLayer
         spec={spec}
         tellings={path.map((week) => ({
-          title: `Week ${week.week}`,
+          title: weekTitle(week.week),
           lines: weekLines(week, currency, shown),
         }))}
         dimmed={dimmed}
@@ -39,13 +40,13 @@ export function PricePanel({ plan, shown, onShown, onPrint, dimmed }: PricePanel
           {CHART_WORDS.lowest}
         </button>
         <button type="button" class="btn quiet" onClick={onPrint}>
-          Print the price plan
+          {PLAN_TEXTS.print}
         </button>
       </div>
       <p class="small">{shown ? CHART_WORDS.shown : CHART_WORDS.hidden}</p>
       <TableDetails
-        caption="Price over weeks"
-        head={["Week", "Ask", ...(shown ? ["Take at least"] : []), "Sold by then"]}
+        caption={PLAN_TEXTS.priceOverWeeks}
+        head={[PLAN_HEAD.week, PLAN_HEAD.ask, ...(shown ? [PLAN_HEAD.take] : []), PLAN_HEAD.sold]}
         rows={path.map(({ week, price, lowestOffer, chanceSold }) => [
           String(week),
           askedMoney(price, currency),

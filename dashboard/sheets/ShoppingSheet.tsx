@@ -1,9 +1,12 @@
 import type { AppraisalBody, PlannedPart, Reference } from "../api/types.ts";
+import { IN_ALL } from "../words/common.ts";
 import { capital, listed } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
 import type { LengthUnit } from "../words/length.ts";
 import { billed } from "../words/money.ts";
 import { INVENTED_PRICES, OWN_PRICES, SHEETS } from "../words/sheets.ts";
+import { SHOPPING_SHEET, toBuy } from "../words/sheetTexts.ts";
+import { SHOPPING_HEAD } from "../words/shopping.ts";
 import { Box } from "./Box.tsx";
 import { SheetHead } from "./SheetHead.tsx";
 import { type SizeRow, sizesToMeasure } from "./shopping.ts";
@@ -38,26 +41,27 @@ export function ShoppingSheet(props: ShoppingSheetProps) {
         invented={`${invented} ${prices}`.trim()}
       />
       {sizes.length > 0 && <Sizes sizes={sizes} />}
-      <h2>To buy, expected prices in {currency}</h2>
+      <h2>{toBuy(currency)}</h2>
       <table>
         <thead>
           <tr>
-            <th scope="col">What</th>
-            <th scope="col">How much</th>
+            <th scope="col">{SHOPPING_HEAD.what}</th>
+            <th scope="col">{SHOPPING_HEAD.howMuch}</th>
             <th scope="col" class="right">
-              One
+              {SHOPPING_HEAD.one}
             </th>
             <th scope="col" class="right">
-              Sum
+              {SHOPPING_HEAD.sum}
             </th>
-            <th scope="col">Paid</th>
+            <th scope="col">{SHOPPING_SHEET.paid}</th>
           </tr>
         </thead>
         <tbody>
           {list.map(({ part, name, quantity, unit, price }) => (
             <tr key={part}>
               <th scope="row">
-                <Box /> {capital(name)} {ownParts.has(part) && <span class="mark">yours</span>}
+                <Box /> {capital(name)}{" "}
+                {ownParts.has(part) && <span class="mark">{SHOPPING_SHEET.yours}</span>}
               </th>
               <td>
                 {figure(quantity, 2)} {unit === "each" ? "" : unit}
@@ -70,7 +74,7 @@ export function ShoppingSheet(props: ShoppingSheetProps) {
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">In all</th>
+            <th scope="row">{IN_ALL}</th>
             <td />
             <td />
             <td class="right">{billed(total, currency)}</td>
@@ -85,14 +89,14 @@ export function ShoppingSheet(props: ShoppingSheetProps) {
 function Sizes({ sizes }: { sizes: readonly SizeRow[] }) {
   return (
     <>
-      <h2>Measure first</h2>
+      <h2>{SHOPPING_SHEET.measure}</h2>
       <table>
         <thead>
           <tr>
-            <th scope="col">Size</th>
-            <th scope="col">For</th>
-            <th scope="col">Seen in the check</th>
-            <th scope="col">Read</th>
+            <th scope="col">{SHOPPING_SHEET.size}</th>
+            <th scope="col">{SHOPPING_SHEET.forPart}</th>
+            <th scope="col">{SHOPPING_SHEET.seenIn}</th>
+            <th scope="col">{SHOPPING_SHEET.read}</th>
           </tr>
         </thead>
         <tbody>

@@ -40,3 +40,16 @@ export function unreadLine(place: number): string {
 
 export const FILE_HOLDS =
   "The file holds your own finds whole: what you paid, spent and did with each, too. Your prices have files of their own.";
+
+/** Texts of the panel that keeps one's own finds as a file. */
+export const FINDS_FILE = {
+  title: "Your own finds as a file",
+  facts: "They stay in this browser alone. Save them to keep a copy, or to go on elsewhere.",
+  open: "Open a file of finds",
+  drop: "or drop it here",
+} as const;
+
+/** "Save your three finds". */
+export function saveYour(finds: number): string {
+  return `Save your ${counted(finds, "find")}`;
+}

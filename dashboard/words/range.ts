@@ -5,6 +5,11 @@ export function between(low: string, high: string, joint = " to "): string {
   return low === high ? `about ${low}` : `${low}${joint}${high}`;
 }
 
+/** "€5 to €28"; the figure alone where both read the same. */
+export function fromTo(first: string, last: string): string {
+  return first === last ? first : `${first} to ${last}`;
+}
+
 export function moneyRange(low: number, high: number, currency: string): string {
   return between(money(low, currency), money(high, currency));
 }

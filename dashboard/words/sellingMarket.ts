@@ -42,3 +42,18 @@ export function marketHints(
     ),
   };
 }
+
+/** Texts of the panel with the terms of selling, beside the names of its fields. */
+export const MARKET_TEXTS = {
+  facts:
+    "Kept in this browser. Left empty, an invented figure of the demo data stands in; it is named below each field.",
+  weeks: "weeks",
+  aWeek: "a week",
+  month: "Month it is put up for sale",
+  noMonth: "Not known: an average",
+} as const;
+
+/** "As appraised: May". */
+export function asAppraised(month: string | undefined): string {
+  return `As appraised: ${month}`;
+}

@@ -45,3 +45,14 @@ function exactly(reason: string, currency: string): string {
     askedMoney(Number(amount), currency),
   );
 }
+
+/** Texts of the panel that answers an offer. */
+export const OFFER_TEXTS = {
+  title: "Has somebody made an offer?",
+  cameIn: "came in",
+} as const;
+
+/** "week 3". */
+export function weekWord(week: number): string {
+  return `week ${week}`;
+}

@@ -69,3 +69,21 @@ export const SHARED_TEXTS = {
   openYours: "Open yours",
   sharedWithYou: "shared with you",
 } as const;
+/** Texts of the box that passes a find on. */
+export const SHARE_TEXTS = {
+  title: "Share this find",
+  send: "Send the link",
+  copy: "Copy the link",
+  save: "Save as a file",
+  saved: "Saved.",
+} as const;
+
+/** "In it: its name, the description and 44 checks made." */
+export function inIt(name: string, answers: Answers, currency: string): string {
+  return `In it: ${passedOnWords(name, answers, currency)}.`;
+}
+
+/** "The link, 812 letters". */
+export function linkLabel(letters: number): string {
+  return `The link, ${letters} letters`;
+}
