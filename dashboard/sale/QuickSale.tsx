@@ -6,6 +6,8 @@ import { useSaleEntry } from "../ownPrices/saleEntry.ts";
 import { CONDITIONS } from "../ownPrices/saleWords.ts";
 import type { CHOICE_FIELDS, Vocabulary } from "../ownPrices/vocabulary.ts";
 import { Picks } from "../parts/Picks.tsx";
+import { UNKNOWN } from "../words/common.ts";
+import { COMPARABLES, QUICK_SALE } from "../words/comparables.ts";
 
 interface QuickSaleProps {
   readonly find: Find;
@@ -16,8 +18,8 @@ interface QuickSaleProps {
 }
 
 const LIKENESS = [
-  { value: "same", label: "The same model" },
-  { value: "kind", label: "Another of its kind", detail: "same kind, decade, frame and tier" },
+  { value: "same", label: QUICK_SALE.same },
+  { value: "kind", label: QUICK_SALE.ofItsKind, detail: QUICK_SALE.ofItsKindDetail },
 ];
 
 /** What makes a bike one of its kind. */
@@ -37,25 +39,25 @@ export function QuickSale({ find, currency, vocabulary, open }: QuickSaleProps) 
   const { cell, put, messages } = entry;
   return (
     <details class="byhand" open={unfolded}>
-      <summary>Add the sale of a bicycle like this one</summary>
+      <summary>{QUICK_SALE.title}</summary>
       <SaleEntryForm
         entry={entry}
         currency={currency}
         fields={
           <>
             <Picks
-              legend="How like this one was it?"
+              legend={QUICK_SALE.likeness}
               choices={LIKENESS}
               value={likeness}
               onValue={(value) => setLikeness(value ?? "same")}
               layout="grid"
             />
             <Picks
-              legend="In what condition? (optional)"
+              legend={QUICK_SALE.condition}
               choices={CONDITIONS}
               value={cell("condition")}
               onValue={(value) => put("condition", value)}
-              none="Unknown"
+              none={UNKNOWN}
               messages={messages("condition")}
               layout="grid"
             />
@@ -63,7 +65,8 @@ export function QuickSale({ find, currency, vocabulary, open }: QuickSaleProps) 
         }
       >
         <p class="hint">
-          Any other bicycle goes under <a href="/prices">your prices</a>, with a description of its own.
+          {QUICK_SALE.anyOther} <a href="/prices">{COMPARABLES.yourPrices}</a>
+          {QUICK_SALE.described}
         </p>
       </SaleEntryForm>
     </details>

@@ -3,6 +3,7 @@ import type { CourseId } from "../api/types.ts";
 import { holdTo } from "../state/set.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { SET_TEXTS } from "../words/setTexts.ts";
+import { heldTo, inAnyCase } from "../words/togetherSet.ts";
 
 interface HoldProps {
   readonly find: { readonly id: string; readonly name: string };
@@ -19,7 +20,7 @@ export function Hold({ find, held, open }: HoldProps) {
   return (
     <div class="field hold">
       <label for={id} class="sr">
-        {find.name}: held to
+        {heldTo(find.name)}
       </label>
       <select
         id={id}
@@ -31,7 +32,7 @@ export function Hold({ find, held, open }: HoldProps) {
         <option value="">{SET_TEXTS.free}</option>
         {courses.map((course) => (
           <option key={course} value={course}>
-            {COURSE_WORDS[course].name} in any case
+            {inAnyCase(COURSE_WORDS[course].name)}
           </option>
         ))}
         <option value="leave">{SET_TEXTS.leaveAnyway}</option>

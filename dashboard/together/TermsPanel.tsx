@@ -7,17 +7,14 @@ import { hours } from "../words/time.ts";
 import { amount } from "../words/together.ts";
 import { cashLines, hoursLines, slotsLines } from "../words/togetherBudgets.ts";
 import { overrunWords } from "../words/togetherOverrun.ts";
+import { CASH, HOURS, OBJECTIVE_WORDS } from "../words/togetherTerms.ts";
 import { Budget } from "./Budget.tsx";
 import { reaches } from "./reaches.ts";
 import type { Standing } from "./standing.ts";
 
 const OBJECTIVES = [
-  {
-    value: "netBenefit",
-    label: "What is left after your goal is paid",
-    detail: "your own hours count as a cost",
-  },
-  { value: "margin", label: "Money left", detail: "your own hours cost nothing" },
+  { value: "netBenefit", ...OBJECTIVE_WORDS.netBenefit },
+  { value: "margin", ...OBJECTIVE_WORDS.margin },
 ];
 
 /** What there is to spend on all finds together, and what the set is chosen for. */
@@ -36,7 +33,7 @@ export function TermsPanel({ stood, currency }: { stood: Standing | null; curren
       <p class="small">{SET_TEXTS.forAll}</p>
       <Budget
         budget="hours"
-        name="Hours"
+        name={HOURS}
         reach={reach.hours}
         unit="h"
         say={hours}
@@ -44,7 +41,7 @@ export function TermsPanel({ stood, currency }: { stood: Standing | null; curren
       />
       <Budget
         budget="cash"
-        name="Cash"
+        name={CASH}
         reach={reach.cash}
         before={currencySign(currency)}
         say={(value) => money(value, currency)}

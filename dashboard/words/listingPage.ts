@@ -1,5 +1,3 @@
-import { money } from "./money.ts";
-
 /** Texts of the page about what to ask for a find. */
 export const SOLD_IN_STATE = "Sold in which state?";
 export const NOTHING_TO_ASK = "While this stands, no figure is worked out, and nothing to ask.";
@@ -8,9 +6,4 @@ export const WHEN_DOWN = "When to come down, what to take";
 /** "What to ask: the grey one", in the tab of the browser. */
 export function askTitle(name: string): string {
   return `What to ask: ${name}`;
-}
-
-/** "about €205", beside the name of a state. */
-export function aboutPrice(price: number, currency: string): string {
-  return `about ${money(price, currency)}`;
 }

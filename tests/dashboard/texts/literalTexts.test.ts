@@ -6,7 +6,7 @@ import { literalTexts } from "./literalTexts.ts";
 const DASHBOARD = fileURLToPath(new URL("../../../dashboard/", import.meta.url));
 
 /** Folders and files whose texts still stand in the components. */
-const NOT_DONE: readonly string[] = ["App.tsx", "parts/", "sale/", "together/"];
+const NOT_DONE: readonly string[] = ["App.tsx", "parts/"];
 
 const components = readdirSync(DASHBOARD, { recursive: true, encoding: "utf8" })
   .map((file) => file.replaceAll("\\", "/"))
