@@ -7,6 +7,8 @@ import { WorkedOut } from "./parts/WorkedOut.tsx";
 import { askingOf, findsShown } from "./state/finds.ts";
 import { loadReference, reference, referenceFault } from "./state/reference.ts";
 import { type Route, route } from "./state/route.ts";
+import { NO_PAGE } from "./words/noPage.ts";
+import { PLACE_NAMES, TO_THE_FINDS } from "./words/placeNames.ts";
 
 export function App() {
   const here = route.value;
@@ -55,27 +57,27 @@ function Page() {
     case "finds":
       return <FindsPage />;
     case "find":
-      return <Later title="A find" load={findPage} />;
+      return <Later title={PLACE_NAMES.find} load={findPage} />;
     case "listing":
-      return <Later title="What to ask" load={listingPage} />;
+      return <Later title={PLACE_NAMES.listing} load={listingPage} />;
     case "stand":
-      return <Later title="On the stand" load={standPage} />;
+      return <Later title={PLACE_NAMES.stand} load={standPage} />;
     case "describe":
-      return <Later title="Describe a find" load={describePage} />;
+      return <Later title={PLACE_NAMES.describe} load={describePage} />;
     case "spot":
-      return <Later title="On the spot" load={spotPage} />;
+      return <Later title={PLACE_NAMES.spot} load={spotPage} />;
     case "prices":
-      return <Later title="Your prices" load={pricesPage} />;
+      return <Later title={PLACE_NAMES.prices} load={pricesPage} />;
     case "compare":
-      return <Later title="Side by side" load={comparePage} />;
+      return <Later title={PLACE_NAMES.compare} load={comparePage} />;
     case "together":
-      return <Later title="Which together" load={togetherPage} />;
+      return <Later title={PLACE_NAMES.together} load={togetherPage} />;
     case "selling":
-      return <Later title="Selling" load={sellingPage} />;
+      return <Later title={PLACE_NAMES.selling} load={sellingPage} />;
     case "shared":
-      return <Later title="A shared find" load={sharedPage} />;
+      return <Later title={PLACE_NAMES.shared} load={sharedPage} />;
     case "sheets":
-      return <Later title="Blank inspection sheet" load={sheetsPage} />;
+      return <Later title={PLACE_NAMES.sheets} load={sheetsPage} />;
     case "nowhere":
       return <Nowhere />;
   }
@@ -96,9 +98,9 @@ const sheetsPage = () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) 
 function Nowhere() {
   return (
     <main class="page" id="main">
-      <Heading title="Nothing here">There is no page at this address.</Heading>
+      <Heading title={NO_PAGE.title}>{NO_PAGE.nowhere}</Heading>
       <p>
-        <a href="/">To the finds</a>
+        <a href="/">{TO_THE_FINDS}</a>
       </p>
     </main>
   );
@@ -109,7 +111,7 @@ function NoReference() {
   const fault = referenceFault.value;
   return (
     <main class="page" id="main">
-      <Heading title="No answer">The catalogue of checks and prices did not come.</Heading>
+      <Heading title={NO_PAGE.noAnswer}>{NO_PAGE.noCatalogue}</Heading>
       {fault !== null && <Trouble fault={fault} again={() => void loadReference()} />}
     </main>
   );
