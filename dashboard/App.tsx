@@ -7,7 +7,7 @@ import { WorkedOut } from "./parts/WorkedOut.tsx";
 import { askingOf, findsShown } from "./state/finds.ts";
 import { loadReference, reference, referenceFault } from "./state/reference.ts";
 import { type Route, route } from "./state/route.ts";
-import { NO_PAGE } from "./words/noPage.ts";
+import { NO_PAGE_NO_ANSWER, NO_PAGE_NO_CATALOGUE, NO_PAGE_NOWHERE, NO_PAGE_TITLE } from "./words/noPage.ts";
 import { PLACE_NAMES, TO_THE_FINDS } from "./words/placeNames.ts";
 
 export function App() {
@@ -98,7 +98,7 @@ const sheetsPage = () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) 
 function Nowhere() {
   return (
     <main class="page" id="main">
-      <Heading title={NO_PAGE.title}>{NO_PAGE.nowhere}</Heading>
+      <Heading title={NO_PAGE_TITLE}>{NO_PAGE_NOWHERE}</Heading>
       <p>
         <a href="/">{TO_THE_FINDS}</a>
       </p>
@@ -111,7 +111,7 @@ function NoReference() {
   const fault = referenceFault.value;
   return (
     <main class="page" id="main">
-      <Heading title={NO_PAGE.noAnswer}>{NO_PAGE.noCatalogue}</Heading>
+      <Heading title={NO_PAGE_NO_ANSWER}>{NO_PAGE_NO_CATALOGUE}</Heading>
       {fault !== null && <Trouble fault={fault} again={() => void loadReference()} />}
     </main>
   );

@@ -3,7 +3,7 @@ import { withBought } from "../answers/soFar.ts";
 import { type Fault, messagesAt } from "../api/fault.ts";
 import type { BoughtPart } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
-import { BEGUN_TEXTS, stillToBuy } from "../words/begun.ts";
+import { BEGUN_BOUGHT, BEGUN_WORTH_AGAIN, stillToBuy } from "../words/begun.ts";
 import { capital } from "../words/count.ts";
 import { FIGURE_NAMES } from "../words/fields.ts";
 import { figure } from "../words/figure.ts";
@@ -22,7 +22,7 @@ export function BoughtList(props: ListProps & { fault: Fault | null }) {
   if (rows.length === 0) return null;
   return (
     <fieldset class="begunlist">
-      <legend>{BEGUN_TEXTS.bought}</legend>
+      <legend>{BEGUN_BOUGHT}</legend>
       {rows.map((row) => (
         <Thing
           key={row.part}
@@ -35,7 +35,7 @@ export function BoughtList(props: ListProps & { fault: Fault | null }) {
           onBought={(bought) => onChange(withBought(soFar, row.part, bought))}
         />
       ))}
-      <p class="hint">{BEGUN_TEXTS.worthAgain}</p>
+      <p class="hint">{BEGUN_WORTH_AGAIN}</p>
     </fieldset>
   );
 }

@@ -2,7 +2,7 @@ import { Fragment } from "preact";
 import { useRef } from "preact/hooks";
 import { withDone } from "../answers/soFar.ts";
 import { standAt } from "../state/route.ts";
-import { BEGUN_TEXTS, doneLegend } from "../words/begun.ts";
+import { BEGUN_DONE_MEANS, doneLegend } from "../words/begun.ts";
 import { minutes } from "../words/time.ts";
 import { RESULT_UNTOLD, sayResult } from "../words/untold.ts";
 import { jobRows } from "./rows.ts";
@@ -40,7 +40,7 @@ export function JobList({ soFar, onChange, course, known, untold, find }: JobLis
           <Results untold={untold.filter((one) => one.operation === operation)} known={known} find={find} />
         </div>
       ))}
-      <p class="hint">{BEGUN_TEXTS.doneMeans}</p>
+      <p class="hint">{BEGUN_DONE_MEANS}</p>
     </fieldset>
   );
 }

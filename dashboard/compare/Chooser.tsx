@@ -4,7 +4,12 @@ import { FindWheel } from "../finds/FindWheel.tsx";
 import { ownership } from "../finds/ownership.ts";
 import { type FindRow, rowOf } from "../finds/row.ts";
 import { compared, toggleCompared } from "../state/compared.ts";
-import { COMPARE_TEXTS, NOT_WORKED_OUT } from "../words/compareTexts.ts";
+import {
+  COMPARE_ADD_OR_DROP,
+  COMPARE_FULL,
+  COMPARE_HOW_MANY,
+  NOT_WORKED_OUT,
+} from "../words/compareTexts.ts";
 import { anHour } from "../words/money.ts";
 import { ONLY_LEAVING, STOPPED_NO_FIGURE } from "../words/noFigure.ts";
 import { rateRange } from "../words/range.ts";
@@ -22,9 +27,9 @@ export function Chooser({ answers, goal, known }: ChooserProps) {
   const full = ids.length >= MOST;
   return (
     <section class="panel chooser" id="chooser" aria-labelledby="chooser-title">
-      <h2 id="chooser-title">{COMPARE_TEXTS.addOrDrop}</h2>
+      <h2 id="chooser-title">{COMPARE_ADD_OR_DROP}</h2>
       <p class="small" role="status">
-        {full ? COMPARE_TEXTS.full : COMPARE_TEXTS.howMany}
+        {full ? COMPARE_FULL : COMPARE_HOW_MANY}
       </p>
       <ul>
         {answers.map(({ find, appraisal }) => {

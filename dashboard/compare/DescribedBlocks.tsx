@@ -1,6 +1,12 @@
 import { useMemo } from "preact/hooks";
 import type { Reference } from "../api/types.ts";
-import { COMPARE_TEXTS, detailsAlike, detailsApart } from "../words/compareTexts.ts";
+import {
+  COMPARE_ALIKE,
+  COMPARE_DESCRIBED,
+  COMPARE_NOT_SAID,
+  detailsAlike,
+  detailsApart,
+} from "../words/compareTexts.ts";
 import type { Compared } from "./compared.ts";
 import { type DescribedRow, describedRows } from "./described.ts";
 import { Beside, Block } from "./MeasureSection.tsx";
@@ -20,14 +26,14 @@ export function DescribedBlocks({ finds, known }: { finds: readonly Compared[]; 
     <Block key={label} label={label} sub="">
       {finds.map(({ find }, i) => (
         <Beside key={find.id} name={find.name}>
-          <span>{values[i] ?? <i>{COMPARE_TEXTS.notSaid}</i>}</span>
+          <span>{values[i] ?? <i>{COMPARE_NOT_SAID}</i>}</span>
         </Beside>
       ))}
     </Block>
   );
   return (
     <section class="panel described" aria-labelledby="described-title">
-      <h2 id="described-title">{apart.length === 0 ? COMPARE_TEXTS.alike : COMPARE_TEXTS.described}</h2>
+      <h2 id="described-title">{apart.length === 0 ? COMPARE_ALIKE : COMPARE_DESCRIBED}</h2>
       {apart.filter(({ main }) => main).map(block)}
       {details.length > 0 && (
         <details>

@@ -2,7 +2,7 @@ import type { Reference } from "../api/types.ts";
 import { FindWheel } from "../finds/FindWheel.tsx";
 import { ownership } from "../finds/ownership.ts";
 import { CourseName } from "../signs/CourseSign.tsx";
-import { COMPARE_TEXTS } from "../words/compareTexts.ts";
+import { COMPARE_STOPPED } from "../words/compareTexts.ts";
 import { bestOther } from "../words/marginChart.ts";
 import type { Compared } from "./compared.ts";
 
@@ -17,7 +17,7 @@ export function Heads({ finds, known }: { finds: readonly Compared[]; known: Ref
             <a href={`/finds/${encodeURIComponent(find.id)}`}>{find.name}</a>
             <div class="sub">
               {stopped ? (
-                <b class="stopword">{COMPARE_TEXTS.stopped}</b>
+                <b class="stopword">{COMPARE_STOPPED}</b>
               ) : (
                 <CourseName course={appraisal.decision.course} />
               )}

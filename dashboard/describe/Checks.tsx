@@ -4,7 +4,12 @@ import { messagesAt } from "../api/fault.ts";
 import type { Appraisal, Check } from "../api/types.ts";
 import { isMade } from "../checks/made.ts";
 import { capital } from "../words/count.ts";
-import { checksBefore, DESCRIBE_TEXTS } from "../words/describePage.ts";
+import {
+  checksBefore,
+  DESCRIBE_LOOK_FIRST,
+  DESCRIBE_LOOK_FURTHER,
+  DESCRIBE_NARROWS,
+} from "../words/describePage.ts";
 import { madeOf } from "../words/stand.ts";
 import { type Bike, bikeOf, checksOn } from "./bike.ts";
 import { CheckCard } from "./CheckCard.tsx";
@@ -23,13 +28,13 @@ export function Checks(props: DescribeProps & { appraisal: Appraisal | null }) {
   return (
     <>
       <section class="panel" aria-labelledby="first-title">
-        <h2 id="first-title">{DESCRIBE_TEXTS.lookFirst}</h2>
+        <h2 id="first-title">{DESCRIBE_LOOK_FIRST}</h2>
         <p class="small">{checksBefore(first.length, minutes)}</p>
         <CheckList checks={first} bike={bike} {...props} />
       </section>
       <section class="panel" aria-labelledby="later-title">
-        <h2 id="later-title">{DESCRIBE_TEXTS.lookFurther}</h2>
-        <p class="small">{DESCRIBE_TEXTS.narrows}</p>
+        <h2 id="later-title">{DESCRIBE_LOOK_FURTHER}</h2>
+        <p class="small">{DESCRIBE_NARROWS}</p>
         {groups.map((group) => (
           <Group
             key={group}

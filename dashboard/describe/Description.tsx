@@ -4,7 +4,21 @@ import { messagesAt } from "../api/fault.ts";
 import type { AttributeName, Reference } from "../api/types.ts";
 import { NumberField, Wrong } from "../parts/NumberField.tsx";
 import { Choose, Picks } from "../parts/Picks.tsx";
-import { detailsGiven, FORM_TEXTS, MIN } from "../words/describeForm.ts";
+import {
+  detailsGiven,
+  FORM_BUILD,
+  FORM_DESIRABILITY,
+  FORM_MONTH,
+  FORM_MORE,
+  FORM_NO_MONTH,
+  FORM_ORIGINALITY,
+  FORM_PAID,
+  FORM_PRICE_HINT,
+  FORM_TRAVEL_HINT,
+  FORM_WHAT_ASKED,
+  FORM_WHAT_IS_IT,
+  MIN,
+} from "../words/describeForm.ts";
 import { DESIRABILITY, FIELD_NAMES, FIGURE_NAMES, MONTHS, ORIGINALITY } from "../words/fields.ts";
 import { currencySign } from "../words/money.ts";
 import { MARKING } from "../words/tyre.ts";
@@ -20,7 +34,7 @@ export interface DescribeProps {
 export function FourPicks({ answers, known, fault, onAnswers }: DescribeProps) {
   return (
     <section class="panel" aria-labelledby="picks-title">
-      <h2 id="picks-title">{FORM_TEXTS.whatIsIt}</h2>
+      <h2 id="picks-title">{FORM_WHAT_IS_IT}</h2>
       {NEEDED.map((name) => (
         <Picks
           key={name}
@@ -41,7 +55,7 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
   const wrong = messagesAt(fault, "/find/purchase/paid");
   return (
     <section class="panel" aria-labelledby="price-title">
-      <h2 id="price-title">{FORM_TEXTS.whatAsked}</h2>
+      <h2 id="price-title">{FORM_WHAT_ASKED}</h2>
       <div class="fields">
         <NumberField
           label={FIGURE_NAMES["/find/purchase/price"]}
@@ -49,7 +63,7 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
           onValue={(value) => onAnswers(withAnswer(answers, "price", value))}
           before={currencySign(known.currency)}
           messages={messagesAt(fault, "/find/purchase/price")}
-          hint={FORM_TEXTS.priceHint}
+          hint={FORM_PRICE_HINT}
         />
         <div class="field">
           <label class="tick">
@@ -60,7 +74,7 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
                 onAnswers(withAnswer(answers, "paid", event.currentTarget.checked ? true : undefined))
               }
             />
-            <span>{FORM_TEXTS.paid}</span>
+            <span>{FORM_PAID}</span>
           </label>
           <Wrong id="paid-wrong" messages={wrong} />
         </div>
@@ -70,7 +84,7 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
           onValue={(value) => onAnswers(withAnswer(answers, "travelMinutes", value))}
           unit={MIN}
           messages={messagesAt(fault, "/find/purchase/travelMinutes")}
-          hint={FORM_TEXTS.travelHint}
+          hint={FORM_TRAVEL_HINT}
         />
         <NumberField
           label={FIGURE_NAMES["/find/purchase/travelCost"]}
@@ -80,14 +94,14 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
           messages={messagesAt(fault, "/find/purchase/travelCost")}
         />
         <Choose
-          label={FORM_TEXTS.month}
+          label={FORM_MONTH}
           choices={MONTHS.map((label, i) => ({ value: String(i + 1), label }))}
           value={answers.month === undefined ? undefined : String(answers.month)}
           onValue={(value) =>
             onAnswers(withAnswer(answers, "month", value === undefined ? undefined : Number(value)))
           }
           messages={messagesAt(fault, "/workshop/month")}
-          none={FORM_TEXTS.noMonth}
+          none={FORM_NO_MONTH}
         />
       </div>
     </section>
@@ -121,7 +135,7 @@ export function FurtherDetails(props: DescribeProps) {
   return (
     <details class="panel fold">
       <summary>
-        <span class="foldname">{FORM_TEXTS.more}</span>
+        <span class="foldname">{FORM_MORE}</span>
         <span class="small">{detailsGiven(said)}</span>
       </summary>
       <div class="fields">
@@ -129,21 +143,21 @@ export function FurtherDetails(props: DescribeProps) {
           <Attribute key={name} name={name} {...props} />
         ))}
         <Choose
-          label={FORM_TEXTS.originality}
+          label={FORM_ORIGINALITY}
           choices={ORIGINALITY}
           value={answers.originality === undefined ? undefined : String(answers.originality)}
           onValue={(value) => onAnswers(withAnswer(answers, "originality", asNumber(value)))}
           messages={messagesAt(fault, "/find/originality")}
         />
         <Choose
-          label={FORM_TEXTS.desirability}
+          label={FORM_DESIRABILITY}
           choices={DESIRABILITY}
           value={answers.desirability === undefined ? undefined : String(answers.desirability)}
           onValue={(value) => onAnswers(withAnswer(answers, "desirability", asNumber(value)))}
           messages={messagesAt(fault, "/find/desirability")}
         />
       </div>
-      <h3>{FORM_TEXTS.build}</h3>
+      <h3>{FORM_BUILD}</h3>
       <div class="fields">
         {BUILD.map((name) => (
           <Attribute key={name} name={name} {...props} />

@@ -7,7 +7,7 @@ import type { Check, Reading } from "../api/types.ts";
 import { Wrong } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
 import { lengthUnit } from "../state/units.ts";
-import { CHECK_TEXTS } from "../words/checkTexts.ts";
+import { CHECK_BY_EYE, CHECK_LEVELS, CHECK_NOT_LOOKED } from "../words/checkTexts.ts";
 import { lengthsFor, withLengths } from "../words/length.ts";
 import { levelWords } from "../words/plain.ts";
 import type { Bike } from "./bike.ts";
@@ -51,13 +51,13 @@ export function ReadingFields(props: ReadingFieldsProps) {
               setLevel(level);
               onPressed?.();
             }}
-            legend={measured ? CHECK_TEXTS.byEye : check.name}
+            legend={measured ? CHECK_BY_EYE : check.name}
             quiet={!measured}
           />
         </ByEye>
       ) : (
         <Picks
-          legend={measured ? CHECK_TEXTS.byEye : check.name}
+          legend={measured ? CHECK_BY_EYE : check.name}
           quiet={!measured}
           choices={check.levels.map(({ id: level, description }) => ({
             value: level,
@@ -66,7 +66,7 @@ export function ReadingFields(props: ReadingFieldsProps) {
           }))}
           value={reading.level}
           onValue={setLevel}
-          none={CHECK_TEXTS.notLooked}
+          none={CHECK_NOT_LOOKED}
           layout="list"
         />
       )}
@@ -80,7 +80,7 @@ function ByEye({ folded, children }: { folded: boolean; children: ComponentChild
   if (!folded) return <>{children}</>;
   return (
     <details>
-      <summary>{CHECK_TEXTS.levels}</summary>
+      <summary>{CHECK_LEVELS}</summary>
       {children}
     </details>
   );

@@ -1,6 +1,6 @@
 import type { Find } from "../finds/find.ts";
 import { copyToAsk } from "../state/compared.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_COPY_IT, FIND_WHAT_IF } from "../words/findTexts.ts";
 
 /**
  * Copies a find, to change one answer and see both side by side.
@@ -11,11 +11,11 @@ export function CopyButton({ find, among = false }: { find: Find; among?: boolea
     <button type="button" class={among ? "plainbtn" : "btn quiet"} onClick={() => copyToAsk(find)}>
       {among ? (
         <>
-          {FIND_TEXTS.copyIt}
+          {FIND_COPY_IT}
           <span class="sr">: {find.name}</span>
         </>
       ) : (
-        FIND_TEXTS.whatIf
+        FIND_WHAT_IF
       )}
     </button>
   );

@@ -19,7 +19,7 @@ import {
   NOT_OPEN,
   RULED_OUT,
 } from "../words/findCourses.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_DOTS } from "../words/findTexts.ts";
 import { money, rate } from "../words/money.ts";
 import { between, moneyRange } from "../words/range.ts";
 import { bareHours, hours } from "../words/time.ts";
@@ -62,7 +62,7 @@ export function CoursesPanel({
   return (
     <section class="panel" aria-labelledby="courses-title">
       <h2 id="courses-title">{title}</h2>
-      <p class="small">{FIND_TEXTS.dots}</p>
+      <p class="small">{FIND_DOTS}</p>
       <div class={dimmed ? "plotbox dim" : "plotbox"}>
         <ol class="courses">
           {courses.map((course) => (

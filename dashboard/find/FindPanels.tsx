@@ -11,7 +11,7 @@ import { Trouble } from "../parts/Trouble.tsx";
 import { useLater } from "../parts/useLater.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { lengthUnit } from "../state/units.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_NO_FIGURE } from "../words/findTexts.ts";
 import { CoursesPanel } from "./CoursesPanel.tsx";
 import { namesIn } from "./names.ts";
 import { PartsPanel } from "./PartsPanel.tsx";
@@ -140,7 +140,7 @@ function faultsOutrunWork({ findings, courses, decision }: Appraisal): boolean {
 function Halt({ appraisal }: { appraisal: Appraisal }) {
   return (
     <Warning kind="stop">
-      <b>{FIND_TEXTS.noFigure}</b>
+      <b>{FIND_NO_FIGURE}</b>
       <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
     </Warning>
   );

@@ -1,7 +1,7 @@
 import type { CourseOutcome } from "../api/types.ts";
 import { Term } from "../parts/Term.tsx";
 import { AT_ANY_PRICE, breaksEvenAt, ofYourTime, PAY_AT_MOST, theyAsk, tiedUp } from "../words/findOffers.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_BREAK_EVEN, FIND_NOT_COUNTED, FIND_NOT_FOR_NOTHING } from "../words/findTexts.ts";
 import { money, roundMoney } from "../words/money.ts";
 import { atMost, neverPays } from "../words/mostToPay.ts";
 import { spentWords } from "../words/soFar.ts";
@@ -24,7 +24,7 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
                 <Term of="walk-away">{PAY_AT_MOST}</Term> {money(most, currency)}
               </>
             ) : (
-              FIND_TEXTS.notForNothing
+              FIND_NOT_FOR_NOTHING
             )}
           </b>
           <span class="small">
@@ -37,7 +37,7 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
       {decision.breakEvenSalePrice !== null && (
         <div>
           <b>{breaksEvenAt(decision.breakEvenSalePrice, currency)}</b>
-          <span class="small">{FIND_TEXTS.breakEven}</span>
+          <span class="small">{FIND_BREAK_EVEN}</span>
         </div>
       )}
       {shown !== null && decision.course !== "leave" && (
@@ -49,7 +49,7 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
       {spent !== null && (
         <div>
           <b>{spent}</b>
-          <span class="small">{FIND_TEXTS.notCounted}</span>
+          <span class="small">{FIND_NOT_COUNTED}</span>
         </div>
       )}
     </div>

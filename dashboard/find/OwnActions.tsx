@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import type { Find } from "../finds/find.ts";
 import { standAt } from "../state/route.ts";
 import { REMOVE } from "../words/common.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_CHANGE } from "../words/findTexts.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 import { CopyButton } from "./CopyButton.tsx";
 import { RemoveSure } from "./RemoveSure.tsx";
@@ -15,7 +15,7 @@ export function OwnActions({ find }: { find: Find }) {
     return (
       <div class="acts">
         <a class="btn" href={`/describe/${encodeURIComponent(id)}`}>
-          {FIND_TEXTS.change}
+          {FIND_CHANGE}
         </a>
         {/* Once it is paid for, what to offer is no question. */}
         {find.body.find.purchase?.paid !== true && (

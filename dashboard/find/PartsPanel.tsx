@@ -2,10 +2,23 @@ import type { Appraisal } from "../api/types.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { chance } from "../words/chance.ts";
 import { IN_ALL } from "../words/common.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import {
+  FIND_GIVEN_AWAY,
+  FIND_PARTS_FETCH,
+  FIND_PIECES_NOTE,
+  FIND_PIECES_TO_LIST,
+} from "../words/findTexts.ts";
 import { money } from "../words/money.ts";
 import { givenAway, lookBeforeListing, type Piece, piecesTitle, soldChance } from "../words/pieces.ts";
-import { cutThrough, PIECES_HEAD, piecesFetch } from "../words/piecesPanel.ts";
+import {
+  cutThrough,
+  PIECES_HEAD_BRINGS,
+  PIECES_HEAD_LIST,
+  PIECES_HEAD_PRICE,
+  PIECES_HEAD_SOLD,
+  PIECES_HEAD_TIME,
+  piecesFetch,
+} from "../words/piecesPanel.ts";
 import { minutes } from "../words/time.ts";
 import type { Names } from "./names.ts";
 
@@ -28,12 +41,12 @@ export function PartsPanel({ value, currency, names, inSight }: PartsPanelProps)
       <h2 id="parts-title">{piecesTitle(pieces, currency)}</h2>
       <p class="small">{piecesFetch(parts, ownShare, currency)}</p>
       <details key={inSight ? "open" : "folded"} open={inSight}>
-        <summary>{FIND_TEXTS.partsFetch}</summary>
+        <summary>{FIND_PARTS_FETCH}</summary>
         <Cautions pieces={pieces} names={names} />
         {toList.length > 0 && <ToList pieces={toList} currency={currency} />}
         {rest.length > 0 && (
           <>
-            <h3 class="small piecesrest">{FIND_TEXTS.givenAway}</h3>
+            <h3 class="small piecesrest">{FIND_GIVEN_AWAY}</h3>
             <ul class="bullets">
               {rest.map(({ why, what }) => (
                 <li key={why}>
@@ -64,21 +77,21 @@ function ToList({ pieces, currency }: { pieces: readonly Piece[]; currency: stri
   return (
     <div class="scrolled">
       <table class="pieces">
-        <caption class="sr">{FIND_TEXTS.piecesToList}</caption>
+        <caption class="sr">{FIND_PIECES_TO_LIST}</caption>
         <thead>
           <tr>
-            <th scope="col">{PIECES_HEAD.list}</th>
+            <th scope="col">{PIECES_HEAD_LIST}</th>
             <th scope="col" class="right">
-              {PIECES_HEAD.price}
+              {PIECES_HEAD_PRICE}
             </th>
             <th scope="col" class="right">
-              {PIECES_HEAD.sold}
+              {PIECES_HEAD_SOLD}
             </th>
             <th scope="col" class="right">
-              {PIECES_HEAD.time}
+              {PIECES_HEAD_TIME}
             </th>
             <th scope="col" class="right">
-              {PIECES_HEAD.brings}
+              {PIECES_HEAD_BRINGS}
             </th>
           </tr>
         </thead>
@@ -108,7 +121,7 @@ function ToList({ pieces, currency }: { pieces: readonly Piece[]; currency: stri
           </tr>
         </tfoot>
       </table>
-      <p class="small">{FIND_TEXTS.piecesNote}</p>
+      <p class="small">{FIND_PIECES_NOTE}</p>
     </div>
   );
 }

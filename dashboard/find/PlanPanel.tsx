@@ -3,7 +3,7 @@ import { planInSight, plannedCourses } from "../courses/planInSight.ts";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_PLAN_OF } from "../words/findTexts.ts";
 import { sentence } from "../words/plain.ts";
 import { LEFT_AS_THEY_ARE, setAside } from "../words/plan.ts";
 import { PLAN_KEY, planRange } from "../words/planPanel.ts";
@@ -51,7 +51,7 @@ export function PlanPicks(props: {
 }) {
   return (
     <fieldset class="plans">
-      <legend class="sr">{FIND_TEXTS.planOf}</legend>
+      <legend class="sr">{FIND_PLAN_OF}</legend>
       {props.planned.map(({ course }) => (
         <label key={course} class="pick">
           <input

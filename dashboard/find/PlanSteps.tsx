@@ -1,6 +1,6 @@
 import type { PlannedOperation, ReportedPlan, StopLimit } from "../api/types.ts";
 import { Explained } from "../parts/Term.tsx";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_SHARED } from "../words/findTexts.ts";
 import { money } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { DECIDE_AGAIN, jobFacts, jobName, jobTags, THEN } from "../words/plan.ts";
@@ -123,7 +123,7 @@ function Shared({ plan }: { plan: ReportedPlan }) {
       <details>
         <summary>
           <span class="wn">
-            <span>{FIND_TEXTS.shared}</span>
+            <span>{FIND_SHARED}</span>
           </span>
           <Length share={total / longest(plan)} kind="time" />
           <span class="wv">{minutes(total)}</span>

@@ -1,7 +1,7 @@
 import type { Appraisal } from "../api/types.ts";
 import { Term } from "../parts/Term.tsx";
 import { standAt } from "../state/route.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_NOT_CERTIFIED } from "../words/findTexts.ts";
 import { OWED, OWED_MEANS, READY_PARTS, READY_TITLES, readyRows } from "../words/ready.ts";
 import { readinessTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
@@ -38,7 +38,7 @@ export function ReadinessPanel(props: ReadinessProps) {
           {OWED_MEANS}
         </p>
       )}
-      {appraisal.readiness.ready && <p class="small">{FIND_TEXTS.notCertified}</p>}
+      {appraisal.readiness.ready && <p class="small">{FIND_NOT_CERTIFIED}</p>}
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import { askingOf, ownFinds } from "../state/finds.ts";
 import { go } from "../state/route.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_KEEP, FIND_REMOVE, FIND_REMOVE_SURE } from "../words/findTexts.ts";
 
 /** Asks before a find of one's own is removed: there is no way back. The focus is on keeping it. */
 export function RemoveSure({ id, onKeep }: { id: string; onKeep: () => void }) {
@@ -11,12 +11,12 @@ export function RemoveSure({ id, onKeep }: { id: string; onKeep: () => void }) {
   };
   return (
     <fieldset class="acts">
-      <legend class="sr">{FIND_TEXTS.removeSure}</legend>
+      <legend class="sr">{FIND_REMOVE_SURE}</legend>
       <button type="button" class="btn" onClick={remove}>
-        {FIND_TEXTS.remove}
+        {FIND_REMOVE}
       </button>
       <button type="button" class="btn quiet" ref={(button) => button?.focus()} onClick={onKeep}>
-        {FIND_TEXTS.keep}
+        {FIND_KEEP}
       </button>
     </fieldset>
   );

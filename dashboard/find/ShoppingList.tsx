@@ -2,9 +2,16 @@ import type { CourseOutcome, ReportedPlan } from "../api/types.ts";
 import { IN_ALL } from "../words/common.ts";
 import { capital } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_NOTHING_TO_BUY, FIND_YOUR_PRICE } from "../words/findTexts.ts";
 import { billed } from "../words/money.ts";
-import { SHOPPING_HEAD, shoppingCaption, shoppingSummary } from "../words/shopping.ts";
+import {
+  SHOPPING_HEAD_HOW_MUCH,
+  SHOPPING_HEAD_ONE,
+  SHOPPING_HEAD_SUM,
+  SHOPPING_HEAD_WHAT,
+  shoppingCaption,
+  shoppingSummary,
+} from "../words/shopping.ts";
 
 /** What to buy for the work of a course, summed exactly. */
 export function ShoppingList({
@@ -20,7 +27,7 @@ export function ShoppingList({
   ownParts: ReadonlySet<string>;
 }) {
   const { shoppingList } = plan;
-  if (shoppingList.length === 0) return <p class="small">{FIND_TEXTS.nothingToBuy}</p>;
+  if (shoppingList.length === 0) return <p class="small">{FIND_NOTHING_TO_BUY}</p>;
   const total = shoppingList.reduce((sum, { price, quantity }) => sum + price * quantity, 0);
   return (
     <details class="shopping">
@@ -30,13 +37,13 @@ export function ShoppingList({
           <caption class="sr">{shoppingCaption(course.course)}</caption>
           <thead>
             <tr>
-              <th scope="col">{SHOPPING_HEAD.what}</th>
-              <th scope="col">{SHOPPING_HEAD.howMuch}</th>
+              <th scope="col">{SHOPPING_HEAD_WHAT}</th>
+              <th scope="col">{SHOPPING_HEAD_HOW_MUCH}</th>
               <th scope="col" class="right">
-                {SHOPPING_HEAD.one}
+                {SHOPPING_HEAD_ONE}
               </th>
               <th scope="col" class="right">
-                {SHOPPING_HEAD.sum}
+                {SHOPPING_HEAD_SUM}
               </th>
             </tr>
           </thead>
@@ -44,7 +51,7 @@ export function ShoppingList({
             {shoppingList.map(({ part, name, quantity, unit, price }) => (
               <tr key={part}>
                 <th scope="row">
-                  {capital(name)} {ownParts.has(part) && <span class="tag">{FIND_TEXTS.yourPrice}</span>}
+                  {capital(name)} {ownParts.has(part) && <span class="tag">{FIND_YOUR_PRICE}</span>}
                 </th>
                 <td>
                   {figure(quantity, 2)} {unit === "each" ? "" : unit}

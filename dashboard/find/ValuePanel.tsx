@@ -2,7 +2,7 @@ import { useMemo } from "preact/hooks";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { BandChart } from "../sale/BandChart.tsx";
 import { BAND_HEAD, bandRows, pricedStates, type Value } from "../sale/states.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_LIKELY_PRICE, FIND_UNLIKE_DATA, FIND_WHERE_FROM } from "../words/findTexts.ts";
 import { valueTitle } from "../words/titles.ts";
 import { bandsKey } from "../words/valuePanel.ts";
 
@@ -23,7 +23,7 @@ export function ValuePanel({ value, sellAt, currency, price, paid, dimmed }: Val
     <section class="panel" aria-labelledby="value-title">
       <h2 id="value-title">{valueTitle(value, currency)}</h2>
       <p class="small">{bandsKey(value, price, paid, currency)}</p>
-      {value.extrapolates && <p class="note">{FIND_TEXTS.unlikeData}</p>}
+      {value.extrapolates && <p class="note">{FIND_UNLIKE_DATA}</p>}
       <BandChart
         label={`${valueTitle(value, currency)}.`}
         states={states}
@@ -31,10 +31,10 @@ export function ValuePanel({ value, sellAt, currency, price, paid, dimmed }: Val
         price={price}
         dimmed={dimmed}
       />
-      <TableDetails caption={FIND_TEXTS.likelyPrice} head={BAND_HEAD} rows={bandRows(states, currency)} />
+      <TableDetails caption={FIND_LIKELY_PRICE} head={BAND_HEAD} rows={bandRows(states, currency)} />
       {sellAt !== null && (
         <p class="small">
-          <a href={sellAt}>{FIND_TEXTS.whereFrom}</a>
+          <a href={sellAt}>{FIND_WHERE_FROM}</a>
         </p>
       )}
     </section>

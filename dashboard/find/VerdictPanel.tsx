@@ -4,7 +4,7 @@ import { Explained, Term } from "../parts/Term.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
 import { addedHours } from "../words/addedHours.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_ONLY_LEAVING, FIND_WHAT_TO_ASK, FIND_WHEN_DOWN } from "../words/findTexts.ts";
 import {
   AN_HOUR,
   barKey,
@@ -49,9 +49,9 @@ export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: str
         <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
         {sellAt !== null && (
           <p class="small onward">
-            <a href={sellAt}>{FIND_TEXTS.whatToAsk}</a>
+            <a href={sellAt}>{FIND_WHAT_TO_ASK}</a>
             {" \u00b7 "}
-            <a href={planAt}>{FIND_TEXTS.whenDown}</a>
+            <a href={planAt}>{FIND_WHEN_DOWN}</a>
           </p>
         )}
       </div>
@@ -59,7 +59,7 @@ export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: str
         {shown?.marginPerHour ? (
           <Rate shown={shown} verdict={verdict.course} appraisal={appraisal} goal={goal} />
         ) : (
-          <p>{FIND_TEXTS.onlyLeaving}</p>
+          <p>{FIND_ONLY_LEAVING}</p>
         )}
       </div>
       <Offers {...props} shown={shown} />

@@ -3,7 +3,7 @@ import type { Reference } from "../api/types.ts";
 import { ownFinds } from "../state/finds.ts";
 import { REMOVE } from "../words/common.ts";
 import { describedKind } from "../words/description.ts";
-import { FINDS_TROUBLE, NOT_FAR_ENOUGH } from "../words/ownFinds.ts";
+import { FINDS_TROUBLE_UNKEPT, FINDS_TROUBLE_UNREADABLE, NOT_FAR_ENOUGH } from "../words/ownFinds.ts";
 
 /** Own finds that still lack one of the four picks. */
 export function Unfinished({ known }: { known: Reference }) {
@@ -35,7 +35,7 @@ export function OwnTrouble() {
   if (trouble === null) return null;
   return (
     <p class="note" role="status">
-      {trouble === "unreadable" ? FINDS_TROUBLE.unreadable : FINDS_TROUBLE.unkept}
+      {trouble === "unreadable" ? FINDS_TROUBLE_UNREADABLE : FINDS_TROUBLE_UNKEPT}
     </p>
   );
 }

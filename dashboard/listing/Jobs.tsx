@@ -1,5 +1,5 @@
 import type { Appraisal } from "../api/types.ts";
-import { DRAFT_TEXTS, jobsDone } from "../words/listingDraft.ts";
+import { DRAFT_UNTICK, jobsDone } from "../words/listingDraft.ts";
 import type { Say } from "./catalogue.ts";
 import { jobKey, jobsOf, jobWords } from "./jobs.ts";
 import { courseOf, type SaleState } from "./saleStates.ts";
@@ -26,7 +26,7 @@ export function Jobs(props: {
     <details>
       <summary>{jobsDone(done, jobs.length)}</summary>
       <fieldset class="jobs">
-        <legend class="small">{DRAFT_TEXTS.untick}</legend>
+        <legend class="small">{DRAFT_UNTICK}</legend>
         {jobs.map((job) => (
           <label key={jobKey(job)} class="tick">
             <input

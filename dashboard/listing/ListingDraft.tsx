@@ -4,7 +4,22 @@ import { NumberField } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
 import { printSheets } from "../sheets/printSheets.tsx";
 import { Warning } from "../signs/Warning.tsx";
-import { DRAFT_STATES, DRAFT_TEXTS, middleHalf } from "../words/listingDraft.ts";
+import {
+  DRAFT_ANEW,
+  DRAFT_ASK,
+  DRAFT_BEFORE,
+  DRAFT_CHANGED,
+  DRAFT_COPY,
+  DRAFT_PHOTOS,
+  DRAFT_PRICE,
+  DRAFT_PRICE_HINT,
+  DRAFT_PRICE_WRONG,
+  DRAFT_PRINT,
+  DRAFT_SOLD_IN,
+  DRAFT_STATES,
+  DRAFT_TEXT,
+  middleHalf,
+} from "../words/listingDraft.ts";
 import { currencySign, money, roundMoney } from "../words/money.ts";
 import { ENGLISH, type ListingCatalogue, sayIn } from "./catalogue.ts";
 import { copyText } from "./copyText.ts";
@@ -80,7 +95,7 @@ export function ListingDraft(props: ListingDraftProps) {
     <div class="listing">
       {props.stateFixed !== true && (
         <Picks
-          legend={DRAFT_TEXTS.soldIn}
+          legend={DRAFT_SOLD_IN}
           choices={offered.map((value) => ({ value, ...DRAFT_STATES[value] }))}
           value={state}
           onValue={(value) => {
@@ -92,12 +107,12 @@ export function ListingDraft(props: ListingDraftProps) {
       )}
       <Jobs answer={answer} state={state} undone={undone} onUndone={setUndone} say={sayIn(catalogue)} />
       <NumberField
-        label={DRAFT_TEXTS.price}
+        label={DRAFT_PRICE}
         value={price}
         onValue={setPrice}
         before={currencySign(answer.currency)}
-        hint={DRAFT_TEXTS.priceHint}
-        messages={price !== undefined && price < 0 ? [DRAFT_TEXTS.priceWrong] : []}
+        hint={DRAFT_PRICE_HINT}
+        messages={price !== undefined && price < 0 ? [DRAFT_PRICE_WRONG] : []}
       />
       {props.suggested !== undefined && (
         <Suggested prices={props.suggested} currency={answer.currency} onPick={setPrice} />
@@ -106,7 +121,7 @@ export function ListingDraft(props: ListingDraftProps) {
       {draft.kind === "draft" && (
         <>
           <div class="field">
-            <label for={id}>{DRAFT_TEXTS.text}</label>
+            <label for={id}>{DRAFT_TEXT}</label>
             <textarea
               id={id}
               ref={area}
@@ -117,29 +132,29 @@ export function ListingDraft(props: ListingDraftProps) {
           </div>
           {edits[state] !== undefined && (
             <p class="note">
-              {DRAFT_TEXTS.changed}{" "}
+              {DRAFT_CHANGED}{" "}
               <button type="button" class="plainbtn" onClick={() => edit(undefined)}>
-                {DRAFT_TEXTS.anew}
+                {DRAFT_ANEW}
               </button>
             </p>
           )}
           <div class="acts">
             <button type="button" class="btn" onClick={() => void copy()}>
-              {DRAFT_TEXTS.copy}
+              {DRAFT_COPY}
             </button>
             <button
               type="button"
               class="btn quiet"
               onClick={() => printSheets(<Sheets draft={draft} text={text} say={sayIn(catalogue)} />)}
             >
-              {DRAFT_TEXTS.print}
+              {DRAFT_PRINT}
             </button>
           </div>
           <p class="copied" role="status">
             {told}
           </p>
-          <Lines title={DRAFT_TEXTS.before} lines={draft.notes} />
-          <Lines title={DRAFT_TEXTS.photos} lines={draft.photos} />
+          <Lines title={DRAFT_BEFORE} lines={draft.notes} />
+          <Lines title={DRAFT_PHOTOS} lines={draft.photos} />
         </>
       )}
     </div>
@@ -155,7 +170,7 @@ function Suggested(props: { prices: readonly number[]; currency: string; onPick:
       <div class="acts">
         {prices.map((price) => (
           <button key={price} type="button" class="btn quiet" onClick={() => props.onPick(price)}>
-            <span class="sr">{DRAFT_TEXTS.ask} </span>
+            <span class="sr">{DRAFT_ASK} </span>
             {money(price, props.currency)}
           </button>
         ))}

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { DRAFT_FOLD } from "../words/listingDraft.ts";
+import { DRAFT_FOLD_FAILED, DRAFT_FOLD_HOLDS, DRAFT_FOLD_TITLE } from "../words/listingDraft.ts";
 import type { ListingDraft, ListingDraftProps } from "./ListingDraft.tsx";
 
 /** The draft of an advert, folded; its script is fetched when it is first unfolded. */
@@ -15,13 +15,13 @@ export function ListingFold(props: ListingDraftProps) {
   };
   return (
     <section class="panel" aria-labelledby="listing-title">
-      <h2 id="listing-title">{DRAFT_FOLD.title}</h2>
+      <h2 id="listing-title">{DRAFT_FOLD_TITLE}</h2>
       <details onToggle={(event) => event.currentTarget.open && Panel === null && load()}>
-        <summary>{DRAFT_FOLD.holds}</summary>
+        <summary>{DRAFT_FOLD_HOLDS}</summary>
         {Panel !== null && <Panel.Draft {...props} />}
         {Panel === null && (
           <p class="working" role="status">
-            {failed ? DRAFT_FOLD.failed : ""}
+            {failed ? DRAFT_FOLD_FAILED : ""}
           </p>
         )}
       </details>

@@ -1,4 +1,13 @@
-import { COLUMN_TEXTS, columnFacts } from "../words/priceFiles.ts";
+import {
+  COLUMN_MEANING,
+  COLUMN_NAME,
+  COLUMN_NEEDED,
+  COLUMN_PARTS,
+  COLUMN_PRICES,
+  COLUMN_SALES,
+  COLUMN_TITLE,
+  columnFacts,
+} from "../words/priceFiles.ts";
 import { type Column, NOTE, priceBookColumns, saleColumns } from "./columns.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -6,12 +15,12 @@ import type { Vocabulary } from "./vocabulary.ts";
 export function Columns({ vocabulary }: { vocabulary: Vocabulary }) {
   return (
     <details class="columns">
-      <summary>{COLUMN_TEXTS.title}</summary>
+      <summary>{COLUMN_TITLE}</summary>
       <p class="small">{columnFacts(NOTE)}</p>
-      <ColumnTable caption={COLUMN_TEXTS.sales} columns={saleColumns(vocabulary)} />
-      <ColumnTable caption={COLUMN_TEXTS.prices} columns={priceBookColumns(vocabulary)} />
+      <ColumnTable caption={COLUMN_SALES} columns={saleColumns(vocabulary)} />
+      <ColumnTable caption={COLUMN_PRICES} columns={priceBookColumns(vocabulary)} />
       <details>
-        <summary>{COLUMN_TEXTS.parts}</summary>
+        <summary>{COLUMN_PARTS}</summary>
         <ul class="pairs">
           {vocabulary.parts.map(({ id, name, unit }) => (
             <li key={id}>
@@ -33,8 +42,8 @@ function ColumnTable<Row>({ caption, columns }: { caption: string; columns: read
       <caption>{caption}</caption>
       <thead>
         <tr>
-          <th scope="col">{COLUMN_TEXTS.name}</th>
-          <th scope="col">{COLUMN_TEXTS.meaning}</th>
+          <th scope="col">{COLUMN_NAME}</th>
+          <th scope="col">{COLUMN_MEANING}</th>
         </tr>
       </thead>
       <tbody>
@@ -42,7 +51,7 @@ function ColumnTable<Row>({ caption, columns }: { caption: string; columns: read
           <tr key={name}>
             <th scope="row">
               {name}
-              {needed && <span class="tag">{COLUMN_TEXTS.needed}</span>}
+              {needed && <span class="tag">{COLUMN_NEEDED}</span>}
             </th>
             <td>
               {meaning}

@@ -1,5 +1,5 @@
 import { ownPrices } from "../state/ownPrices.ts";
-import { KEPT_TEXTS } from "../words/priceFiles.ts";
+import { KEPT_FACTS, KEPT_PRICES, KEPT_REMOVE_ALL, KEPT_SALES, KEPT_TITLE } from "../words/priceFiles.ts";
 import { download } from "./download.ts";
 import { newestFirst } from "./newest.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -15,8 +15,8 @@ export function KeptPanel({ vocabulary }: { vocabulary: Vocabulary }) {
   };
   return (
     <section class="panel" aria-labelledby="kept-title">
-      <h2 id="kept-title">{KEPT_TEXTS.title}</h2>
-      <p class="small">{KEPT_TEXTS.facts}</p>
+      <h2 id="kept-title">{KEPT_TITLE}</h2>
+      <p class="small">{KEPT_FACTS}</p>
       <div class="acts">
         {sales.length > 0 && (
           <button
@@ -26,7 +26,7 @@ export function KeptPanel({ vocabulary }: { vocabulary: Vocabulary }) {
               void save("sales.csv", (files) => files.salesToCsv(newestFirst(sales), vocabulary))
             }
           >
-            {KEPT_TEXTS.sales}
+            {KEPT_SALES}
           </button>
         )}
         {prices.length > 0 && (
@@ -35,11 +35,11 @@ export function KeptPanel({ vocabulary }: { vocabulary: Vocabulary }) {
             class="btn quiet"
             onClick={() => void save("prices.csv", (files) => files.priceBookToCsv(prices, vocabulary))}
           >
-            {KEPT_TEXTS.prices}
+            {KEPT_PRICES}
           </button>
         )}
         <button type="button" class="btn quiet" onClick={() => ownPrices.removeAll()}>
-          {KEPT_TEXTS.removeAll}
+          {KEPT_REMOVE_ALL}
         </button>
       </div>
     </section>

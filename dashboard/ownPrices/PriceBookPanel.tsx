@@ -4,7 +4,17 @@ import { Choose } from "../parts/Picks.tsx";
 import { ownPrices } from "../state/ownPrices.ts";
 import { REMOVE } from "../words/common.ts";
 import { billed, currencySign } from "../words/money.ts";
-import { BOOK_TEXTS, bookTitle, perUnit } from "../words/priceBook.ts";
+import {
+  BOOK_ADD,
+  BOOK_CHOOSE,
+  BOOK_COST,
+  BOOK_FACTS,
+  BOOK_NO_COST,
+  BOOK_NO_PART,
+  BOOK_PART,
+  bookTitle,
+  perUnit,
+} from "../words/priceBook.ts";
 import { price as readPrice } from "./cells.ts";
 import { localDay } from "./days.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -25,7 +35,7 @@ export function PriceBookPanel({ vocabulary, currency }: { vocabulary: Vocabular
       <h2 id="book-title" ref={heading} tabIndex={-1}>
         {bookTitle(prices.length)}
       </h2>
-      <p class="small">{BOOK_TEXTS.facts}</p>
+      <p class="small">{BOOK_FACTS}</p>
       {prices.length > 0 && (
         <ul class="ownlist" aria-labelledby="book-title">
           {prices.map(({ part, price, currency: of }) => (
@@ -61,10 +71,10 @@ function PriceForm({ vocabulary, currency }: { vocabulary: Vocabulary; currency:
 
   const add = () => {
     const terms = { today: localDay(new Date()), currency, commaSeparates: true };
-    const read = price === undefined ? { wrong: BOOK_TEXTS.noCost } : readPrice(String(price), terms);
+    const read = price === undefined ? { wrong: BOOK_NO_COST } : readPrice(String(price), terms);
     if (part === undefined || "wrong" in read) {
       setWrong({
-        ...(part === undefined ? { part: BOOK_TEXTS.noPart } : {}),
+        ...(part === undefined ? { part: BOOK_NO_PART } : {}),
         ...("wrong" in read ? { price: read.wrong } : {}),
       });
       return;
@@ -85,15 +95,15 @@ function PriceForm({ vocabulary, currency }: { vocabulary: Vocabulary; currency:
     >
       <div class="fields">
         <Choose
-          label={BOOK_TEXTS.part}
+          label={BOOK_PART}
           choices={parts}
           value={part}
-          none={BOOK_TEXTS.choose}
+          none={BOOK_CHOOSE}
           onValue={setPart}
           messages={wrong.part === undefined ? [] : [wrong.part]}
         />
         <NumberField
-          label={BOOK_TEXTS.cost}
+          label={BOOK_COST}
           value={price}
           onValue={setPrice}
           before={currencySign(currency)}
@@ -102,7 +112,7 @@ function PriceForm({ vocabulary, currency }: { vocabulary: Vocabulary; currency:
       </div>
       <p class="acts">
         <button type="submit" class="btn quiet">
-          {BOOK_TEXTS.add}
+          {BOOK_ADD}
         </button>
       </p>
     </form>

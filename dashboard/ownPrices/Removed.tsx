@@ -1,6 +1,6 @@
 import { useEffect, useRef } from "preact/hooks";
 import { ownPrices } from "../state/ownPrices.ts";
-import { removedWords, SALE_TEXTS } from "../words/ownSales.ts";
+import { removedWords, SALE_TAKE_BACK } from "../words/ownSales.ts";
 
 /** Says what was just removed, and takes it back. */
 export function Removed() {
@@ -19,7 +19,7 @@ export function Removed() {
         <p class="removed">
           <span>{removedWords(sales, prices)}</span>
           <button ref={button} type="button" class="btn quiet" onClick={() => ownPrices.undo()}>
-            {SALE_TEXTS.takeBack}
+            {SALE_TAKE_BACK}
           </button>
         </p>
       )}

@@ -1,7 +1,7 @@
 import { NumberField, Wrong } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
 import { currencySign } from "../words/money.ts";
-import { SALE_TEXTS } from "../words/ownSales.ts";
+import { SALE_DAY, SALE_PAID_OR_ASKED, SALE_PRICE } from "../words/ownSales.ts";
 import type { SaleEntry } from "./saleEntry.ts";
 import { KINDS } from "./saleWords.ts";
 
@@ -12,7 +12,7 @@ export function NeededFields({ entry, currency }: { entry: SaleEntry; currency: 
   return (
     <>
       <NumberField
-        label={SALE_TEXTS.price}
+        label={SALE_PRICE}
         value={price === undefined ? undefined : Number(price)}
         onValue={(value) => put("price", value === undefined ? undefined : String(value))}
         before={currencySign(currency)}
@@ -20,7 +20,7 @@ export function NeededFields({ entry, currency }: { entry: SaleEntry; currency: 
       />
       <DayField value={cell("date") ?? ""} today={today} onValue={put} messages={messages("date")} />
       <Picks
-        legend={SALE_TEXTS.paidOrAsked}
+        legend={SALE_PAID_OR_ASKED}
         choices={KINDS}
         value={cell("kind")}
         onValue={(value) => put("kind", value)}
@@ -40,7 +40,7 @@ function DayField(props: {
   const { value, today, onValue, messages } = props;
   return (
     <div class="field">
-      <label for="sale-date">{SALE_TEXTS.day}</label>
+      <label for="sale-date">{SALE_DAY}</label>
       <input
         id="sale-date"
         type="date"

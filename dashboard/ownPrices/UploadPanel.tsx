@@ -1,6 +1,15 @@
 import { useState } from "preact/hooks";
 import { ownPrices } from "../state/ownPrices.ts";
-import { FILE_TEXTS } from "../words/priceFiles.ts";
+import {
+  FILE_CHOOSE,
+  FILE_DROP,
+  FILE_FACTS,
+  FILE_NOT_LOADED,
+  FILE_PRICES_TEMPLATE,
+  FILE_SALES_TEMPLATE,
+  FILE_TITLE,
+  FILE_TOO_LARGE,
+} from "../words/priceFiles.ts";
 import { Columns } from "./Columns.tsx";
 import { localDay } from "./days.ts";
 import { download } from "./download.ts";
@@ -14,8 +23,8 @@ interface UploadPanelProps {
   readonly currency: string;
 }
 
-const NOT_LOADED: Taken = failed(FILE_TEXTS.notLoaded);
-const TOO_LARGE: Taken = failed(FILE_TEXTS.tooLarge);
+const NOT_LOADED: Taken = failed(FILE_NOT_LOADED);
+const TOO_LARGE: Taken = failed(FILE_TOO_LARGE);
 
 /** Takes files of sales and price books in, and says what came of each. */
 export function UploadPanel({ vocabulary, currency }: UploadPanelProps) {
@@ -44,8 +53,8 @@ export function UploadPanel({ vocabulary, currency }: UploadPanelProps) {
 
   return (
     <section class="panel" aria-labelledby="upload-title">
-      <h2 id="upload-title">{FILE_TEXTS.title}</h2>
-      <p class="small">{FILE_TEXTS.facts}</p>
+      <h2 id="upload-title">{FILE_TITLE}</h2>
+      <p class="small">{FILE_FACTS}</p>
       <label class="drop">
         <input
           type="file"
@@ -59,7 +68,7 @@ export function UploadPanel({ vocabulary, currency }: UploadPanelProps) {
           }}
         />
         <span>
-          <b>{FILE_TEXTS.choose}</b> <span class="small">{FILE_TEXTS.drop}</span>
+          <b>{FILE_CHOOSE}</b> <span class="small">{FILE_DROP}</span>
         </span>
       </label>
       <div role="status">
@@ -69,10 +78,10 @@ export function UploadPanel({ vocabulary, currency }: UploadPanelProps) {
       </div>
       <p class="links">
         <button type="button" class="plainbtn" onClick={() => void template("sales")}>
-          {FILE_TEXTS.salesTemplate}
+          {FILE_SALES_TEMPLATE}
         </button>
         <button type="button" class="plainbtn" onClick={() => void template("prices")}>
-          {FILE_TEXTS.pricesTemplate}
+          {FILE_PRICES_TEMPLATE}
         </button>
       </p>
       <Columns vocabulary={vocabulary} />

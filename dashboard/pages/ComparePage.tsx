@@ -18,7 +18,14 @@ import { askingOf } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
 import { termsOf } from "../state/terms.ts";
 import { WORKING } from "../words/common.ts";
-import { COMPARE_TEXTS } from "../words/compareTexts.ts";
+import {
+  COMPARE_ADD_OR_DROP,
+  COMPARE_CHOOSE_SET,
+  COMPARE_DONE_CHOOSING,
+  COMPARE_NONE_OPEN,
+  COMPARE_TOO_FEW,
+  COMPARE_WOULD_EARN,
+} from "../words/compareTexts.ts";
 import { compareTitle } from "../words/compareTitle.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 import "../compare/compare.css";
@@ -52,7 +59,7 @@ export function ComparePage() {
         <Heading title={PLACE_NAMES.compare}>{title(finds, goal, known.currency)}</Heading>
         <div class="acts">
           <a class="btn" href="/together">
-            {COMPARE_TEXTS.chooseSet}
+            {COMPARE_CHOOSE_SET}
           </a>
           <button
             type="button"
@@ -61,7 +68,7 @@ export function ComparePage() {
             aria-controls="chooser"
             onClick={() => setChoosing(!isChoosing)}
           >
-            {isChoosing ? COMPARE_TEXTS.doneChoosing : COMPARE_TEXTS.addOrDrop}
+            {isChoosing ? COMPARE_DONE_CHOOSING : COMPARE_ADD_OR_DROP}
           </button>
         </div>
       </div>
@@ -92,7 +99,7 @@ function SideBySide({ finds, answers, goal, known }: SideBySideProps) {
       </div>
       <section class="panel" aria-labelledby="figures-title">
         <h2 class="sr" id="figures-title">
-          {COMPARE_TEXTS.wouldEarn}
+          {COMPARE_WOULD_EARN}
         </h2>
         <Comparison finds={finds} goal={goal} known={known} dimmed={isAsking()} wide={wide} />
         <Unplaced answers={inSight(answers)} rows={finds.flatMap(({ row }) => row ?? [])} />
@@ -133,7 +140,7 @@ function inSight(answers: StandingAnswers["answers"]): StandingAnswers["answers"
 }
 
 function title(finds: readonly Compared[], goal: number, currency: string): string {
-  if (finds.length < LEAST) return COMPARE_TEXTS.tooFew;
+  if (finds.length < LEAST) return COMPARE_TOO_FEW;
   const stopped = finds.filter((one) => one.stopped).map(({ find }) => calledIn(find));
   const rows = finds.flatMap(({ row }) => (row === null ? [] : [row]));
   const told = rows.map(({ find, verdict, misses, p10, p90, hardlyLooked, appraisal }) => ({
@@ -145,5 +152,5 @@ function title(finds: readonly Compared[], goal: number, currency: string): stri
     hardlyLooked,
     lookFirst: appraisal.decision.lookFirst !== null,
   }));
-  return compareTitle(told, stopped, goal, currency) || COMPARE_TEXTS.noneOpen;
+  return compareTitle(told, stopped, goal, currency) || COMPARE_NONE_OPEN;
 }

@@ -12,7 +12,17 @@ import { askingOf, ownFinds } from "../state/finds.ts";
 import { rename, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
 import { WHOLE_ANSWER } from "../words/common.ts";
-import { DESCRIBE_TEXTS } from "../words/describePage.ts";
+import {
+  DESCRIBE_A_NEW_ONE,
+  DESCRIBE_BEGIN,
+  DESCRIBE_BESIDE_ORIGINAL,
+  DESCRIBE_CALL_IT,
+  DESCRIBE_FOUR_PICKS,
+  DESCRIBE_INVENTED,
+  DESCRIBE_LOOK_FIRST,
+  DESCRIBE_NAME,
+  DESCRIBE_PICKS_FIRST,
+} from "../words/describePage.ts";
 import { describedKind } from "../words/description.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 import { refusal } from "../words/refusal.ts";
@@ -20,9 +30,7 @@ import { verdict } from "../words/verdict.ts";
 
 /** Describe a find of one's own and answer checks; the verdict follows every answer. */
 export function DescribePage() {
-  return (
-    <OwnFindPage page="describe" title={PLACE_NAMES.describe} begin={DESCRIBE_TEXTS.begin} form={Form} />
-  );
+  return <OwnFindPage page="describe" title={PLACE_NAMES.describe} begin={DESCRIBE_BEGIN} form={Form} />;
 }
 
 function Form({ own, isNew, known, goal: wished }: OpenedProps) {
@@ -50,14 +58,14 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
       <main class="page describe" id="main">
         <p class="crumb">
           <a href="/">{PLACE_NAMES.finds}</a> /{" "}
-          {own.name.trim() || (complete ? describedKind(attributes, known) : DESCRIBE_TEXTS.aNewOne)}
+          {own.name.trim() || (complete ? describedKind(attributes, known) : DESCRIBE_A_NEW_ONE)}
         </p>
         <Heading title={PLACE_NAMES.describe}>
           {appraisal === null
-            ? DESCRIBE_TEXTS.fourPicks
+            ? DESCRIBE_FOUR_PICKS
             : verdict(appraisal, hourlyGoal, { called, price, nameOf: namesIn(known).any })}
         </Heading>
-        <p class="facts">{DESCRIBE_TEXTS.invented}</p>
+        <p class="facts">{DESCRIBE_INVENTED}</p>
         <OwnTrouble />
         {fault !== null && (
           <Trouble fault={fault} again={asking.again} say={(field) => refusal(field, known.checks)} />
@@ -67,9 +75,9 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
             <FourPicks {...fields} />
             <Purchase {...fields} />
             <section class="panel" aria-labelledby="name-title">
-              <h2 id="name-title">{DESCRIBE_TEXTS.callIt}</h2>
+              <h2 id="name-title">{DESCRIBE_CALL_IT}</h2>
               <div class="field">
-                <label for="find-name">{DESCRIBE_TEXTS.name}</label>
+                <label for="find-name">{DESCRIBE_NAME}</label>
                 <input
                   id="find-name"
                   type="text"
@@ -89,7 +97,7 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
                   </a>
                   {own.copyOf !== undefined && (
                     <a class="btn quiet" href="/compare">
-                      {DESCRIBE_TEXTS.besideOriginal}
+                      {DESCRIBE_BESIDE_ORIGINAL}
                     </a>
                   )}
                 </p>
@@ -102,8 +110,8 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
               <Checks {...fields} appraisal={appraisal} />
             ) : (
               <section class="panel" aria-labelledby="first-title">
-                <h2 id="first-title">{DESCRIBE_TEXTS.lookFirst}</h2>
-                <p class="small">{DESCRIBE_TEXTS.picksFirst}</p>
+                <h2 id="first-title">{DESCRIBE_LOOK_FIRST}</h2>
+                <p class="small">{DESCRIBE_PICKS_FIRST}</p>
               </section>
             )}
           </div>

@@ -12,7 +12,13 @@ import { Heading } from "../parts/Heading.tsx";
 import { useLater } from "../parts/useLater.ts";
 import { finds } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
-import { FINDS_TEXTS } from "../words/findsPage.ts";
+import {
+  FINDS_BLANK_SHEET,
+  FINDS_CHART,
+  FINDS_DESCRIBE,
+  FINDS_LOOK,
+  FINDS_QUESTION,
+} from "../words/findsPage.ts";
 import { headline } from "../words/headline.ts";
 import { MARGIN_BY_FIND } from "../words/marginChart.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
@@ -27,7 +33,7 @@ export function FindsPage() {
   const stopped = answers.filter(({ appraisal }) => appraisal !== null && appraisal.decision.stop !== null);
   const title =
     known === null || hourlyGoal === null || rows.length === 0
-      ? FINDS_TEXTS.question
+      ? FINDS_QUESTION
       : headline(
           rows.map(({ find, beats, misses }) => ({ called: find.called, beats, misses })),
           hourlyGoal,
@@ -41,10 +47,10 @@ export function FindsPage() {
         {!waiting && (
           <div class="acts">
             <a class="btn" href="/spot">
-              {FINDS_TEXTS.look}
+              {FINDS_LOOK}
             </a>
             <a class="btn quiet" href="/describe">
-              {FINDS_TEXTS.describe}
+              {FINDS_DESCRIBE}
             </a>
             <a class="btn quiet" href="/together">
               {PLACE_NAMES.together}
@@ -59,7 +65,7 @@ export function FindsPage() {
           <h2 class="sr" id="chart-title">
             {MARGIN_BY_FIND}
           </h2>
-          <p class="small">{FINDS_TEXTS.chart}</p>
+          <p class="small">{FINDS_CHART}</p>
           <Progress />
           {known !== null && hourlyGoal !== null && rows.length > 0 && (
             <MarginChart
@@ -80,7 +86,7 @@ export function FindsPage() {
       <OwnTrouble />
       {!waiting && (
         <p class="small onward">
-          <a href="/sheets">{FINDS_TEXTS.blankSheet}</a>
+          <a href="/sheets">{FINDS_BLANK_SHEET}</a>
         </p>
       )}
       {known !== null && !waiting && <Files known={known} />}

@@ -8,7 +8,7 @@ import { ownPrices, vocabulary } from "../state/ownPrices.ts";
 import { reference } from "../state/reference.ts";
 import { pricesTitle } from "../words/ownPrices.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
-import { PRICES_FACTS, PRICES_TROUBLE } from "../words/pricesPage.ts";
+import { PRICES_FACTS, PRICES_TROUBLE_UNKEPT, PRICES_TROUBLE_UNREADABLE } from "../words/pricesPage.ts";
 
 /** Which prices are my own? Read from files or added by hand. */
 export function PricesPage() {
@@ -47,7 +47,7 @@ function PricesTrouble() {
   if (trouble === null) return null;
   return (
     <p class="note" role="status">
-      {trouble === "unreadable" ? PRICES_TROUBLE.unreadable : PRICES_TROUBLE.unkept}
+      {trouble === "unreadable" ? PRICES_TROUBLE_UNREADABLE : PRICES_TROUBLE_UNKEPT}
     </p>
   );
 }

@@ -12,7 +12,16 @@ import { reference } from "../state/reference.ts";
 import { go } from "../state/route.ts";
 import { WORKING } from "../words/common.ts";
 import { PLACE_NAMES, TO_THE_FINDS } from "../words/placeNames.ts";
-import { leftOutWords, NOT_KEPT, SHARED_TEXTS, tooLittle, WRONG_LINK } from "../words/share.ts";
+import {
+  leftOutWords,
+  NOT_KEPT,
+  SHARED_KEEP,
+  SHARED_KEPT_ALREADY,
+  SHARED_OPEN_YOURS,
+  SHARED_SHARED_WITH_YOU,
+  tooLittle,
+  WRONG_LINK,
+} from "../words/share.ts";
 import { Known } from "./FindPage.tsx";
 import { Waiting } from "./findStates.tsx";
 import "../style/share.css";
@@ -81,12 +90,12 @@ function Shared({ shared, left, known, goal: hourlyGoal }: SharedProps) {
       {kept === undefined ? (
         <div class="acts">
           <button type="button" class="btn" onClick={keep}>
-            {SHARED_TEXTS.keep}
+            {SHARED_KEEP}
           </button>
         </div>
       ) : (
         <p class="note">
-          {SHARED_TEXTS.keptAlready} <a href={openAt}>{SHARED_TEXTS.openYours}</a>
+          {SHARED_KEPT_ALREADY} <a href={openAt}>{SHARED_OPEN_YOURS}</a>
         </p>
       )}
       {left.length > 0 && <p class="note">{leftOutWords(left)}</p>}
@@ -100,7 +109,7 @@ function Shared({ shared, left, known, goal: hourlyGoal }: SharedProps) {
           find={find}
           known={known}
           goal={hourlyGoal}
-          visit={{ tag: kept === undefined ? NOT_KEPT : SHARED_TEXTS.sharedWithYou, actions }}
+          visit={{ tag: kept === undefined ? NOT_KEPT : SHARED_SHARED_WITH_YOU, actions }}
         />
         <WorkedOut askings={[askingOf(own.id)]} />
       </>

@@ -7,7 +7,12 @@ import { inspectionSheet, NOTHING_SEEN, toolsFor } from "../sheets/inspection.ts
 import { printSheets } from "../sheets/printSheets.tsx";
 import { reference } from "../state/reference.ts";
 import { lengthUnit } from "../state/units.ts";
-import { BLANK_SHEET } from "../words/blankSheet.ts";
+import {
+  BLANK_SHEET_FACTS,
+  BLANK_SHEET_KIND,
+  BLANK_SHEET_PRINT,
+  BLANK_SHEET_WHICH,
+} from "../words/blankSheet.ts";
 import { describedKind } from "../words/description.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 import { sheetCount } from "../words/sheets.ts";
@@ -42,10 +47,10 @@ function Blank({ known }: { known: Reference }) {
       <p class="crumb">
         <a href="/">{PLACE_NAMES.finds}</a> / {PLACE_NAMES.sheets}
       </p>
-      <Heading title={PLACE_NAMES.sheets}>{BLANK_SHEET.which}</Heading>
-      <p class="facts">{BLANK_SHEET.facts}</p>
+      <Heading title={PLACE_NAMES.sheets}>{BLANK_SHEET_WHICH}</Heading>
+      <p class="facts">{BLANK_SHEET_FACTS}</p>
       <section class="panel later" aria-labelledby="blank-title">
-        <h2 id="blank-title">{kind === "" ? BLANK_SHEET.kind : sheetCount(rows.length, minutes, 0, 0)}</h2>
+        <h2 id="blank-title">{kind === "" ? BLANK_SHEET_KIND : sheetCount(rows.length, minutes, 0, 0)}</h2>
         <div class="fields">
           {ASKED.map((name) => (
             <Choose
@@ -60,7 +65,7 @@ function Blank({ known }: { known: Reference }) {
         {kind !== "" && (
           <p class="sheetact">
             <button type="button" class="btn" onClick={print}>
-              {BLANK_SHEET.print}
+              {BLANK_SHEET_PRINT}
             </button>
           </p>
         )}

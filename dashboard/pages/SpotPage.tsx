@@ -1,4 +1,4 @@
-import { FINDS_TEXTS } from "../words/findsPage.ts";
+import { FINDS_LOOK } from "../words/findsPage.ts";
 import "../style/spot.css";
 import { OwnFindPage } from "../parts/OwnFindPage.tsx";
 import { OnTheSpot } from "../spot/OnTheSpot.tsx";
@@ -6,5 +6,5 @@ import { SPOT_TITLE } from "../words/spot.ts";
 
 /** Take it, and for how much? Asked beside the bike: four picks, then one look at a time. */
 export function SpotPage() {
-  return <OwnFindPage page="spot" title={SPOT_TITLE} begin={FINDS_TEXTS.look} form={OnTheSpot} />;
+  return <OwnFindPage page="spot" title={SPOT_TITLE} begin={FINDS_LOOK} form={OnTheSpot} />;
 }

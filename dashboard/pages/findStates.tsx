@@ -1,6 +1,6 @@
 import { Heading } from "../parts/Heading.tsx";
 import { WORKING } from "../words/common.ts";
-import { NO_SUCH_FIND } from "../words/noSuchFind.ts";
+import { NO_SUCH_FIND_HERE, NO_SUCH_FIND_STAY, NO_SUCH_FIND_TITLE } from "../words/noSuchFind.ts";
 import { PLACE_NAMES, TO_THE_FINDS } from "../words/placeNames.ts";
 
 /** A page about a find before its catalogue or its answer has come. */
@@ -16,9 +16,9 @@ export function Waiting() {
 export function Unknown() {
   return (
     <main class="page" id="main">
-      <Heading title={NO_SUCH_FIND.title}>{NO_SUCH_FIND.here}</Heading>
+      <Heading title={NO_SUCH_FIND_TITLE}>{NO_SUCH_FIND_HERE}</Heading>
       <p>
-        {NO_SUCH_FIND.stay} <a href="/">{TO_THE_FINDS}</a>
+        {NO_SUCH_FIND_STAY} <a href="/">{TO_THE_FINDS}</a>
       </p>
     </main>
   );

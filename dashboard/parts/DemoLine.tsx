@@ -1,5 +1,14 @@
 import { ownPrices } from "../state/ownPrices.ts";
-import { DEMO_TEXTS, heldAgainst, inventedPrices, inventedWorkshop, OWN_FIND } from "../words/demoLine.ts";
+import {
+  DEMO_FINDS,
+  DEMO_OR,
+  DEMO_START_WITH_OWN,
+  DEMO_USE_PRICES,
+  heldAgainst,
+  inventedPrices,
+  inventedWorkshop,
+  OWN_FIND,
+} from "../words/demoLine.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 
 /** Stands under the masthead wherever an invented find or a price from the demo data is shown. */
@@ -16,10 +25,9 @@ export function DemoLine({ own = false, called = OWN_FIND }: { own?: boolean; ca
   return (
     <p class="demo">
       <span>
-        <b>{DEMO_TEXTS.finds}</b> {inventedWorkshop(partly)}
+        <b>{DEMO_FINDS}</b> {inventedWorkshop(partly)}
       </span>{" "}
-      <a href="/describe">{DEMO_TEXTS.startWithOwn}</a> {DEMO_TEXTS.or}{" "}
-      <a href="/prices">{DEMO_TEXTS.usePrices}</a>.
+      <a href="/describe">{DEMO_START_WITH_OWN}</a> {DEMO_OR} <a href="/prices">{DEMO_USE_PRICES}</a>.
     </p>
   );
 }

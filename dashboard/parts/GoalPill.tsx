@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { goal, isGoal, setGoal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { DONE } from "../words/common.ts";
-import { GOAL_TEXTS, goalBounds } from "../words/goal.ts";
+import { GOAL_CHANGE, GOAL_HINT, GOAL_LABEL, GOAL_UNIT, GOAL_YOURS, goalBounds } from "../words/goal.ts";
 import { currencySign, goalMoney } from "../words/money.ts";
 import { NumberField } from "./NumberField.tsx";
 
@@ -41,8 +41,8 @@ export function GoalPill() {
       <button ref={button} type="button" class="pill" aria-expanded={open} onClick={() => setOpen(!open)}>
         <span class="flag">{goalMoney(value, currency)}/h</span>
         <span>
-          <span class="sr">{GOAL_TEXTS.yours} </span>
-          {GOAL_TEXTS.change}
+          <span class="sr">{GOAL_YOURS} </span>
+          {GOAL_CHANGE}
         </span>
       </button>
       {open && (
@@ -54,13 +54,13 @@ export function GoalPill() {
           }}
         >
           <NumberField
-            label={GOAL_TEXTS.label}
+            label={GOAL_LABEL}
             value={value}
             onValue={change}
             before={currencySign(currency)}
-            unit={GOAL_TEXTS.unit}
+            unit={GOAL_UNIT}
             step={1}
-            hint={GOAL_TEXTS.hint}
+            hint={GOAL_HINT}
             messages={refused ? [goalBounds(0, 500, currency)] : []}
           />
           <button type="submit" class="btn quiet">

@@ -1,6 +1,6 @@
 import { Word } from "../signs/Word.tsx";
 import { type Route, route } from "../state/route.ts";
-import { MASTHEAD } from "../words/masthead.ts";
+import { MASTHEAD_BELOW, MASTHEAD_MAIN, MASTHEAD_SKIP } from "../words/masthead.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 import { GoalPill } from "./GoalPill.tsx";
 import { StatusLine } from "./StatusLine.tsx";
@@ -46,11 +46,11 @@ export function Masthead() {
   return (
     <header class="page">
       <a class="skip" href="#main">
-        {MASTHEAD.skip}
+        {MASTHEAD_SKIP}
       </a>
       <div class="mast">
         <Word />
-        <nav aria-label={MASTHEAD.main}>
+        <nav aria-label={MASTHEAD_MAIN}>
           <Places />
           <a href="/prices" {...(route.value.page === "prices" ? { "aria-current": "page" } : {})}>
             {PLACE_NAMES.prices}
@@ -66,7 +66,7 @@ export function Masthead() {
 /** The same places at the thumb on a phone. */
 export function Tabs() {
   return (
-    <nav class="tabs" aria-label={MASTHEAD.below}>
+    <nav class="tabs" aria-label={MASTHEAD_BELOW}>
       <Places />
     </nav>
   );

@@ -6,7 +6,7 @@ import { ownFinds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { route } from "../state/route.ts";
-import { NO_SUCH_FIND } from "../words/noSuchFind.ts";
+import { NO_SUCH_FIND_TITLE, NO_SUCH_FIND_YOURS } from "../words/noSuchFind.ts";
 import { Heading } from "./Heading.tsx";
 
 /** One's own find as a form opens it. */
@@ -47,7 +47,7 @@ export function OwnFindPage({ page, title, begin, form: Form }: OwnFindPageProps
   if (id !== null && kept === undefined) {
     return (
       <main class="page" id="main">
-        <Heading title={NO_SUCH_FIND.title}>{NO_SUCH_FIND.yours}</Heading>
+        <Heading title={NO_SUCH_FIND_TITLE}>{NO_SUCH_FIND_YOURS}</Heading>
         <p>
           <a href={`/${page}`}>{begin}</a>
         </p>

@@ -1,6 +1,12 @@
 import type { Vocabulary } from "../ownPrices/vocabulary.ts";
 import { REMOVE } from "../words/common.ts";
-import { COMPARABLE_FIGURES, COMPARABLES } from "../words/comparables.ts";
+import {
+  COMPARABLE_FIGURES_GOING_RATE,
+  COMPARABLE_FIGURES_MOVES,
+  COMPARABLE_FIGURES_SAYS,
+  COMPARABLE_SAME_MODEL,
+  COMPARABLE_SURPRISING,
+} from "../words/comparables.ts";
 import { capital } from "../words/count.ts";
 import { goalMoney, money } from "../words/money.ts";
 import { saleFacts, saleName } from "../words/ownPrices.ts";
@@ -21,15 +27,15 @@ export function ComparableCard({ row, find, currency, vocabulary, onRemove }: Co
   const { sale, goingRate, says, before, after, weight, surprising } = row;
   const name = saleName(sale, vocabulary);
   const figures = [
-    [COMPARABLE_FIGURES.goingRate, money(goingRate, currency)],
-    [COMPARABLE_FIGURES.says, money(says, currency)],
-    [COMPARABLE_FIGURES.moves, movedWords(before, after, currency)],
+    [COMPARABLE_FIGURES_GOING_RATE, money(goingRate, currency)],
+    [COMPARABLE_FIGURES_SAYS, money(says, currency)],
+    [COMPARABLE_FIGURES_MOVES, movedWords(before, after, currency)],
   ] as const;
   return (
     <li class="comparable">
       <div class="ownhead">
         <span>
-          <b>{name}</b> {sale.sameModelAs?.includes(find) && <span class="tag">{COMPARABLES.sameModel}</span>}
+          <b>{name}</b> {sale.sameModelAs?.includes(find) && <span class="tag">{COMPARABLE_SAME_MODEL}</span>}
         </span>
         <b class="nowrap">
           {goalMoney(sale.price, sale.currency)} {sale.kind}
@@ -44,7 +50,7 @@ export function ComparableCard({ row, find, currency, vocabulary, onRemove }: Co
           </div>
         ))}
       </dl>
-      {surprising && <p class="note">{COMPARABLES.surprising}</p>}
+      {surprising && <p class="note">{COMPARABLE_SURPRISING}</p>}
       <div class="ownacts">
         <p class="small">{capital(weightWords(weight))}.</p>
         <button type="button" class="plainbtn" onClick={onRemove}>

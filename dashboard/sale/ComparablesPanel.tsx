@@ -3,7 +3,16 @@ import type { Find } from "../finds/find.ts";
 import { Removed } from "../ownPrices/Removed.tsx";
 import type { Vocabulary } from "../ownPrices/vocabulary.ts";
 import { ownPrices } from "../state/ownPrices.ts";
-import { COMPARABLES, comparablesShown, leftOutAbroad } from "../words/comparables.ts";
+import {
+  COMPARABLE_ALL_PRICES,
+  COMPARABLE_NONE,
+  COMPARABLE_NONE_FACTS,
+  COMPARABLE_READ_AS,
+  COMPARABLE_TITLE,
+  COMPARABLE_YOUR_PRICES,
+  comparablesShown,
+  leftOutAbroad,
+} from "../words/comparables.ts";
 import { showMore } from "../words/ownSales.ts";
 import { shareSentence } from "../words/ownShare.ts";
 import { askedSentence } from "../words/sale.ts";
@@ -36,17 +45,17 @@ export function ComparablesPanel({ find, value, rows, currency, vocabulary }: Co
   return (
     <section class="panel" aria-labelledby="own-title">
       <h2 id="own-title" ref={heading} tabIndex={-1}>
-        {rows.length === 0 ? COMPARABLES.none : COMPARABLES.title}
+        {rows.length === 0 ? COMPARABLE_NONE : COMPARABLE_TITLE}
       </h2>
       <p class="small">
         {rows.length === 0 ? (
           <>
-            {COMPARABLES.noneFacts} <a href="/prices">{COMPARABLES.yourPrices}</a>.
+            {COMPARABLE_NONE_FACTS} <a href="/prices">{COMPARABLE_YOUR_PRICES}</a>.
           </>
         ) : (
           <>
-            {shareSentence(value.ownShare, value.comparables.length)} {COMPARABLES.readAs}{" "}
-            {askedSentence(value.askedFactor, adverts)} <a href="/prices">{COMPARABLES.allPrices}</a>
+            {shareSentence(value.ownShare, value.comparables.length)} {COMPARABLE_READ_AS}{" "}
+            {askedSentence(value.askedFactor, adverts)} <a href="/prices">{COMPARABLE_ALL_PRICES}</a>
           </>
         )}
       </p>

@@ -1,23 +1,23 @@
-import { DOT_KEY } from "../words/bands.ts";
+import { DOT_KEY_ASKED, DOT_KEY_BEYOND, DOT_KEY_PAID, DOT_KEY_SURPRISING } from "../words/bands.ts";
 /** What the dots under a range mean. */
 export function DotKey({ surprising, beyond }: { surprising: boolean; beyond: boolean }) {
   return (
     <div class="key dotkey">
       <span>
         <Sample />
-        {DOT_KEY.paid}
+        {DOT_KEY_PAID}
       </span>
       <span>
         <Sample open />
-        {DOT_KEY.asked}
+        {DOT_KEY_ASKED}
       </span>
       {surprising && (
         <span>
           <Sample ringed />
-          {DOT_KEY.surprising}
+          {DOT_KEY_SURPRISING}
         </span>
       )}
-      {beyond && <span>{DOT_KEY.beyond}</span>}
+      {beyond && <span>{DOT_KEY_BEYOND}</span>}
     </div>
   );
 }

@@ -7,7 +7,17 @@ import { CONDITIONS } from "../ownPrices/saleWords.ts";
 import type { CHOICE_FIELDS, Vocabulary } from "../ownPrices/vocabulary.ts";
 import { Picks } from "../parts/Picks.tsx";
 import { UNKNOWN } from "../words/common.ts";
-import { COMPARABLES, QUICK_SALE } from "../words/comparables.ts";
+import {
+  COMPARABLE_YOUR_PRICES,
+  QUICK_SALE_ANY_OTHER,
+  QUICK_SALE_CONDITION,
+  QUICK_SALE_DESCRIBED,
+  QUICK_SALE_LIKENESS,
+  QUICK_SALE_OF_ITS_KIND,
+  QUICK_SALE_OF_ITS_KIND_DETAIL,
+  QUICK_SALE_SAME,
+  QUICK_SALE_TITLE,
+} from "../words/comparables.ts";
 
 interface QuickSaleProps {
   readonly find: Find;
@@ -18,8 +28,8 @@ interface QuickSaleProps {
 }
 
 const LIKENESS = [
-  { value: "same", label: QUICK_SALE.same },
-  { value: "kind", label: QUICK_SALE.ofItsKind, detail: QUICK_SALE.ofItsKindDetail },
+  { value: "same", label: QUICK_SALE_SAME },
+  { value: "kind", label: QUICK_SALE_OF_ITS_KIND, detail: QUICK_SALE_OF_ITS_KIND_DETAIL },
 ];
 
 /** What makes a bike one of its kind. */
@@ -39,21 +49,21 @@ export function QuickSale({ find, currency, vocabulary, open }: QuickSaleProps) 
   const { cell, put, messages } = entry;
   return (
     <details class="byhand" open={unfolded}>
-      <summary>{QUICK_SALE.title}</summary>
+      <summary>{QUICK_SALE_TITLE}</summary>
       <SaleEntryForm
         entry={entry}
         currency={currency}
         fields={
           <>
             <Picks
-              legend={QUICK_SALE.likeness}
+              legend={QUICK_SALE_LIKENESS}
               choices={LIKENESS}
               value={likeness}
               onValue={(value) => setLikeness(value ?? "same")}
               layout="grid"
             />
             <Picks
-              legend={QUICK_SALE.condition}
+              legend={QUICK_SALE_CONDITION}
               choices={CONDITIONS}
               value={cell("condition")}
               onValue={(value) => put("condition", value)}
@@ -65,8 +75,8 @@ export function QuickSale({ find, currency, vocabulary, open }: QuickSaleProps) 
         }
       >
         <p class="hint">
-          {QUICK_SALE.anyOther} <a href="/prices">{COMPARABLES.yourPrices}</a>
-          {QUICK_SALE.described}
+          {QUICK_SALE_ANY_OTHER} <a href="/prices">{COMPARABLE_YOUR_PRICES}</a>
+          {QUICK_SALE_DESCRIBED}
         </p>
       </SaleEntryForm>
     </details>

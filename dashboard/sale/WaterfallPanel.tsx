@@ -10,7 +10,16 @@ import { TableDetails } from "../parts/TableDetails.tsx";
 import { written } from "../words/figure.ts";
 import { money } from "../words/money.ts";
 import { waterfallTitle } from "../words/sale.ts";
-import { priceSoFar, stepTold, WATERFALL, WATERFALL_HEAD } from "../words/waterfall.ts";
+import {
+  priceSoFar,
+  stepTold,
+  WATERFALL_ALL_INVENTED,
+  WATERFALL_CAPTION,
+  WATERFALL_FACTS,
+  WATERFALL_HEAD,
+  WATERFALL_SOME_YOURS,
+  WATERFALL_YOURS,
+} from "../words/waterfall.ts";
 import type { Value } from "./states.ts";
 import { type StepRow, stepRows } from "./stepRows.ts";
 
@@ -48,14 +57,14 @@ export function WaterfallPanel({ facts, value, state, currency, dimmed }: Waterf
   return (
     <section class="panel" aria-labelledby="steps-title">
       <h2 id="steps-title">{title}</h2>
-      <p class="small">{WATERFALL.facts}</p>
+      <p class="small">{WATERFALL_FACTS}</p>
       <div class={dimmed ? "plotbox dim" : "plotbox"}>
         <ol class="steps">
           {rows.map(({ name, why, said, own, whole }) => (
             <li key={name} class={whole ? "whole" : ""}>
               <div class="stepname">
                 <b>{name}</b>
-                {own && <span class="tag">{WATERFALL.yours}</span>}
+                {own && <span class="tag">{WATERFALL_YOURS}</span>}
                 <span class="small">{why}</span>
               </div>
               <b class="stepsaid">{said}</b>
@@ -77,9 +86,9 @@ export function WaterfallPanel({ facts, value, state, currency, dimmed }: Waterf
       <div class="stepaxis">
         <Axis scale={scale} say={(amount) => money(amount, currency)} />
       </div>
-      <p class="small">{value.ownShare > 0 ? WATERFALL.someYours : WATERFALL.allInvented}</p>
+      <p class="small">{value.ownShare > 0 ? WATERFALL_SOME_YOURS : WATERFALL_ALL_INVENTED}</p>
       <TableDetails
-        caption={WATERFALL.caption}
+        caption={WATERFALL_CAPTION}
         head={WATERFALL_HEAD}
         rows={rows.map(({ name, said, factor, to, whole }) => [
           name,

@@ -5,7 +5,7 @@ import type { AttributeName, Reference } from "../api/types.ts";
 import { Picks } from "../parts/Picks.tsx";
 import { moved } from "../state/route.ts";
 import { sellingTerms } from "../state/selling.ts";
-import { FORM_TEXTS } from "../words/describeForm.ts";
+import { FORM_WHAT_IS_IT } from "../words/describeForm.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
 import type { AloneAnswers } from "./terms.ts";
 
@@ -20,7 +20,7 @@ export function AlonePicks(props: { alone: AloneAnswers; known: Reference; fault
   };
   return (
     <section class="panel" aria-labelledby="alone-title">
-      <h2 id="alone-title">{FORM_TEXTS.whatIsIt}</h2>
+      <h2 id="alone-title">{FORM_WHAT_IS_IT}</h2>
       {NEEDED.map((name) => (
         <Picks
           key={name}

@@ -18,9 +18,9 @@ import { uncapital } from "../words/count.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 import { refusal } from "../words/refusal.ts";
 import { planTitle } from "../words/selling.ts";
-import { SELLING_PAGE } from "../words/sellingPage.ts";
+import { SELLING_PAGE_ANOTHER } from "../words/sellingPage.ts";
 import { roadWords } from "../words/sellingRoad.ts";
-import { PLAN_TEXTS, sellingTab } from "../words/sellingTexts.ts";
+import { PLAN_NO_PLAN, PLAN_NOT_TO_BE_SOLD, PLAN_NOT_WHOLE, sellingTab } from "../words/sellingTexts.ts";
 import { verdict } from "../words/verdict.ts";
 import { sellingBody } from "./body.ts";
 import { MarketPanel } from "./MarketPanel.tsx";
@@ -76,7 +76,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
     plan !== null && open !== null
       ? planTitle(plan.path, { currency: plan.currency, road: open.road, shown })
       : planFault !== null || (answer === null && asking.fault.value !== null)
-        ? PLAN_TEXTS.noPlan
+        ? PLAN_NO_PLAN
         : withoutPlan(
             find,
             answer,
@@ -90,7 +90,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
     <main class="page" id="main">
       <DemoLine own={!isInvented(find)} />
       <p class="crumb">
-        <a href="/selling">{PLACE_NAMES.selling}</a> / {find.id === ALONE ? SELLING_PAGE.another : find.name}
+        <a href="/selling">{PLACE_NAMES.selling}</a> / {find.id === ALONE ? SELLING_PAGE_ANOTHER : find.name}
       </p>
       <p class="eyebrow">
         {find.name}
@@ -184,6 +184,6 @@ function withoutPlan(
   if (answer === null) return WORKING;
   if (answer.value === null)
     return verdict(answer, goal, { called: find.called, price, nameOf: namesIn(known).any });
-  if (refused) return PLAN_TEXTS.notToBeSold;
-  return noState ? PLAN_TEXTS.notWhole : WORKING;
+  if (refused) return PLAN_NOT_TO_BE_SOLD;
+  return noState ? PLAN_NOT_WHOLE : WORKING;
 }

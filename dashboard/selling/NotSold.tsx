@@ -3,7 +3,7 @@ import { Reasons } from "../find/Reasons.tsx";
 import type { Find } from "../finds/find.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { NOTHING_TO_ASK } from "../words/listingPage.ts";
-import { IN_PIECES } from "../words/sellingTexts.ts";
+import { IN_PIECES_ASK, IN_PIECES_BEFORE, IN_PIECES_BETWEEN, IN_PIECES_FIND } from "../words/sellingTexts.ts";
 
 interface NotSoldProps {
   readonly find: Find;
@@ -35,8 +35,8 @@ export function NotSold({ find, answer, inPieces, why }: NotSoldProps) {
   if (!inPieces) return null;
   return (
     <p>
-      {IN_PIECES.before} <a href={at}>{IN_PIECES.find}</a>
-      {IN_PIECES.between} <a href={`${at}/listing`}>{IN_PIECES.ask}</a>.
+      {IN_PIECES_BEFORE} <a href={at}>{IN_PIECES_FIND}</a>
+      {IN_PIECES_BETWEEN} <a href={`${at}/listing`}>{IN_PIECES_ASK}</a>.
     </p>
   );
 }

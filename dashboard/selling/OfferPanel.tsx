@@ -5,7 +5,7 @@ import { NumberField } from "../parts/NumberField.tsx";
 import { Choose } from "../parts/Picks.tsx";
 import { FIGURE_NAMES } from "../words/fields.ts";
 import { currencySign } from "../words/money.ts";
-import { OFFER_TEXTS, offerWords, weekWord } from "../words/sellingOffer.ts";
+import { OFFER_CAME_IN, OFFER_TITLE, offerWords, weekWord } from "../words/sellingOffer.ts";
 import type { OfferMade } from "./body.ts";
 import type { OfferEntry } from "./useOffer.ts";
 
@@ -24,7 +24,7 @@ export function OfferPanel({ plan, entry, answered, fault }: OfferPanelProps) {
   const words = offer === null || answered === null ? null : offerWords(offer, answered, plan);
   return (
     <section class="panel offer" aria-labelledby="offer-title">
-      <h2 id="offer-title">{OFFER_TEXTS.title}</h2>
+      <h2 id="offer-title">{OFFER_TITLE}</h2>
       <div class="fields">
         <NumberField
           label={FIGURE_NAMES["/offer/amount"]}
@@ -34,7 +34,7 @@ export function OfferPanel({ plan, entry, answered, fault }: OfferPanelProps) {
           messages={messagesAt(fault, "/offer/amount")}
         />
         <Choose
-          label={OFFER_TEXTS.cameIn}
+          label={OFFER_CAME_IN}
           choices={path.slice(1).map((one) => ({ value: String(one.week), label: weekWord(one.week) }))}
           none={weekWord(1)}
           value={week === 1 ? undefined : String(week)}

@@ -6,7 +6,15 @@ import { fromTo } from "../words/range.ts";
 import { askedMoney, CHART_WORDS, lowestMoney, weekWords } from "../words/selling.ts";
 import { sellingFacts } from "../words/sellingFacts.ts";
 import { marketWords } from "../words/sellingSheet.ts";
-import { PLAN_HEAD, PLAN_TEXTS } from "../words/sellingTexts.ts";
+import {
+  PLAN_COMES_TO,
+  PLAN_HEAD_ASK,
+  PLAN_HEAD_SOLD,
+  PLAN_HEAD_TAKE,
+  PLAN_HEAD_WHEN,
+  PLAN_LISTED_ON,
+  PLAN_TERMS,
+} from "../words/sellingTexts.ts";
 import { type Stretch, stretches } from "./path.ts";
 
 interface PlanSheetProps {
@@ -59,7 +67,7 @@ export function PlanSheet({ plan, shown, title, called, road, note, picture }: P
           <PlanTable joined={joined} shown={shown} currency={currency} />
         </div>
         <div>
-          <h2>{PLAN_TEXTS.comesTo}</h2>
+          <h2>{PLAN_COMES_TO}</h2>
           <ul>
             {sellingFacts(plan).map(({ name, figure, more }) => (
               <li key={name}>
@@ -69,11 +77,11 @@ export function PlanSheet({ plan, shown, title, called, road, note, picture }: P
           </ul>
         </div>
         <div>
-          <h2>{PLAN_TEXTS.terms}</h2>
+          <h2>{PLAN_TERMS}</h2>
           <p>{marketWords(market, currency)}</p>
         </div>
       </div>
-      <Blank label={PLAN_TEXTS.listedOn} />
+      <Blank label={PLAN_LISTED_ON} />
     </section>
   );
 }
@@ -84,10 +92,10 @@ function PlanTable(props: { joined: readonly Stretch[]; shown: boolean; currency
     <table>
       <thead>
         <tr>
-          <th>{PLAN_HEAD.when}</th>
-          <th>{PLAN_HEAD.ask}</th>
-          {shown && <th>{PLAN_HEAD.take}</th>}
-          <th>{PLAN_HEAD.sold}</th>
+          <th>{PLAN_HEAD_WHEN}</th>
+          <th>{PLAN_HEAD_ASK}</th>
+          {shown && <th>{PLAN_HEAD_TAKE}</th>}
+          <th>{PLAN_HEAD_SOLD}</th>
         </tr>
       </thead>
       <tbody>

@@ -4,7 +4,15 @@ import { PlaneLayer } from "../charts/PlaneLayer.tsx";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { fineChance } from "../words/chance.ts";
 import { askedMoney, CHART_WORDS, lowestMoney, soldTitle, stepsWords, weekLines } from "../words/selling.ts";
-import { PLAN_HEAD, PLAN_TEXTS, weekTitle } from "../words/sellingTexts.ts";
+import {
+  PLAN_HEAD_ASK,
+  PLAN_HEAD_SOLD,
+  PLAN_HEAD_TAKE,
+  PLAN_HEAD_WEEK,
+  PLAN_PRICE_OVER_WEEKS,
+  PLAN_PRINT,
+  weekTitle,
+} from "../words/sellingTexts.ts";
 import { planSpec } from "./planSpec.ts";
 
 interface PricePanelProps {
@@ -40,13 +48,13 @@ export function PricePanel({ plan, shown, onShown, onPrint, dimmed }: PricePanel
           {CHART_WORDS.lowest}
         </button>
         <button type="button" class="btn quiet" onClick={onPrint}>
-          {PLAN_TEXTS.print}
+          {PLAN_PRINT}
         </button>
       </div>
       <p class="small">{shown ? CHART_WORDS.shown : CHART_WORDS.hidden}</p>
       <TableDetails
-        caption={PLAN_TEXTS.priceOverWeeks}
-        head={[PLAN_HEAD.week, PLAN_HEAD.ask, ...(shown ? [PLAN_HEAD.take] : []), PLAN_HEAD.sold]}
+        caption={PLAN_PRICE_OVER_WEEKS}
+        head={[PLAN_HEAD_WEEK, PLAN_HEAD_ASK, ...(shown ? [PLAN_HEAD_TAKE] : []), PLAN_HEAD_SOLD]}
         rows={path.map(({ week, price, lowestOffer, chanceSold }) => [
           String(week),
           askedMoney(price, currency),

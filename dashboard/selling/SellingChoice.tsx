@@ -8,7 +8,14 @@ import { askingOf } from "../state/finds.ts";
 import { WORKING } from "../words/common.ts";
 import { ONLY_LEAVING, STOPPED_NO_FIGURE } from "../words/noFigure.ts";
 import { moneyRange } from "../words/range.ts";
-import { CHOICE_TEXTS } from "../words/sellingChoice.ts";
+import {
+  CHOICE_ANOTHER,
+  CHOICE_ENOUGH,
+  CHOICE_FINDS,
+  CHOICE_IN_FULL,
+  CHOICE_NOT_YET,
+  CHOICE_SELL_ANOTHER,
+} from "../words/sellingChoice.ts";
 
 /** The finds to choose from, one's own first, and the bicycle that is none of them. */
 export function SellingChoice({ finds }: { finds: readonly Find[] }) {
@@ -19,7 +26,7 @@ export function SellingChoice({ finds }: { finds: readonly Find[] }) {
   const invented = finds.filter((find) => find.invented);
   return (
     <section class="panel sellchoice" aria-labelledby="choice-title">
-      <h2 id="choice-title">{CHOICE_TEXTS.finds}</h2>
+      <h2 id="choice-title">{CHOICE_FINDS}</h2>
       <ul>
         {[...own, ...invented].map((find) => (
           <li key={find.id}>
@@ -31,14 +38,14 @@ export function SellingChoice({ finds }: { finds: readonly Find[] }) {
           </li>
         ))}
       </ul>
-      <h2>{CHOICE_TEXTS.another}</h2>
-      <p class="small">{CHOICE_TEXTS.enough}</p>
+      <h2>{CHOICE_ANOTHER}</h2>
+      <p class="small">{CHOICE_ENOUGH}</p>
       <div class="acts">
         <a class="btn" href={`/selling/${ALONE}`}>
-          {CHOICE_TEXTS.sellAnother}
+          {CHOICE_SELL_ANOTHER}
         </a>
         <a class="btn quiet" href="/describe">
-          {CHOICE_TEXTS.inFull}
+          {CHOICE_IN_FULL}
         </a>
       </div>
     </section>
@@ -47,7 +54,7 @@ export function SellingChoice({ finds }: { finds: readonly Find[] }) {
 
 function priceLine({ id }: Find): string {
   const answer = askingOf(id).answer.value;
-  if (answer === null) return CHOICE_TEXTS.notYet;
+  if (answer === null) return CHOICE_NOT_YET;
   if (answer.value === null) return STOPPED_NO_FIGURE;
   const state = defaultState(answer);
   const band = state === null ? null : answer.value[state];

@@ -6,7 +6,10 @@ import { ownFinds } from "../state/finds.ts";
 import { describedKind } from "../words/description.ts";
 import {
   FILE_HOLDS,
-  FINDS_FILE,
+  FINDS_FILE_DROP,
+  FINDS_FILE_FACTS,
+  FINDS_FILE_OPEN,
+  FINDS_FILE_TITLE,
   saveYour,
   takenLine,
   takenWords,
@@ -38,9 +41,9 @@ export function FilesPanel({ known }: { known: Reference }) {
 
   return (
     <section class="panel later" aria-labelledby="files-title">
-      <h2 id="files-title">{FINDS_FILE.title}</h2>
+      <h2 id="files-title">{FINDS_FILE_TITLE}</h2>
       <p class="small">
-        {FINDS_FILE.facts} {FILE_HOLDS}
+        {FINDS_FILE_FACTS} {FILE_HOLDS}
       </p>
       {own.length > 0 && (
         <p class="acts filesave">
@@ -62,7 +65,7 @@ export function FilesPanel({ known }: { known: Reference }) {
           }}
         />
         <span>
-          <b>{FINDS_FILE.open}</b> <span class="small">{FINDS_FILE.drop}</span>
+          <b>{FINDS_FILE_OPEN}</b> <span class="small">{FINDS_FILE_DROP}</span>
         </span>
       </label>
       <div role="status">

@@ -5,7 +5,19 @@ import { copyText } from "../listing/copyText.ts";
 import { localDay } from "../ownPrices/days.ts";
 import { Dialog } from "../parts/Dialog.tsx";
 import { ownFinds } from "../state/finds.ts";
-import { inIt, KEPT_BACK, linkLabel, messageWords, NO_LINK, NO_SERVER, SHARE_TEXTS } from "../words/share.ts";
+import {
+  inIt,
+  KEPT_BACK,
+  linkLabel,
+  messageWords,
+  NO_LINK,
+  NO_SERVER,
+  SHARE_COPY,
+  SHARE_SAVE,
+  SHARE_SAVED,
+  SHARE_SEND,
+  SHARE_TITLE,
+} from "../words/share.ts";
 import "../style/share.css";
 import { saveFinds } from "./findsFile.ts";
 import { fragmentOf } from "./fragment.ts";
@@ -47,10 +59,10 @@ export function ShareDialog({ find, known, onClose }: ShareDialogProps) {
   };
   const save = () => {
     saveFinds([ownFrom(shared)], localDay(new Date()));
-    setTold(SHARE_TEXTS.saved);
+    setTold(SHARE_SAVED);
   };
   return (
-    <Dialog title={SHARE_TEXTS.title} onClose={onClose}>
+    <Dialog title={SHARE_TITLE} onClose={onClose}>
       <p>{inIt(shared.name, shared.answers, known.currency)}</p>
       <p class="small">
         {KEPT_BACK} {failed ? "" : NO_SERVER}
@@ -66,7 +78,7 @@ export function ShareDialog({ find, known, onClose }: ShareDialogProps) {
       <div class="acts">
         {link !== null && "share" in navigator && (
           <button type="button" class="btn" onClick={() => void send()}>
-            {SHARE_TEXTS.send}
+            {SHARE_SEND}
           </button>
         )}
         {link !== null && (
@@ -75,11 +87,11 @@ export function ShareDialog({ find, known, onClose }: ShareDialogProps) {
             class={"share" in navigator ? "btn quiet" : "btn"}
             onClick={() => void copy()}
           >
-            {SHARE_TEXTS.copy}
+            {SHARE_COPY}
           </button>
         )}
         <button type="button" class="btn quiet" onClick={save}>
-          {SHARE_TEXTS.save}
+          {SHARE_SAVE}
         </button>
       </div>
       <p class="copied" role="status">

@@ -1,5 +1,12 @@
 import { F_AND_R, HOW_TO_FILL, SCREENS, SHEETS, sheetCount } from "../words/sheets.ts";
-import { checkMinutes, INSPECTION_MARKS, takeAlong } from "../words/sheetTexts.ts";
+import {
+  checkMinutes,
+  INSPECTION_MARKS_FIRST,
+  INSPECTION_MARKS_MADE,
+  INSPECTION_MARKS_OWED,
+  INSPECTION_MARKS_STOPS,
+  takeAlong,
+} from "../words/sheetTexts.ts";
 import { Box } from "./Box.tsx";
 import type { BlankRow, CheckGroup, CheckRow, TickRow, Wheel } from "./inspection.ts";
 import { SheetHead } from "./SheetHead.tsx";
@@ -47,9 +54,9 @@ function CheckOnPaper({ row }: { row: CheckRow }) {
     <div class="checkrow">
       <h3>
         {row.name}
-        {row.first && <span class="mark">{INSPECTION_MARKS.first}</span>}
-        {row.owed && <span class="mark strong">{INSPECTION_MARKS.owed}</span>}
-        {row.made && <span class="mark">{INSPECTION_MARKS.made}</span>}
+        {row.first && <span class="mark">{INSPECTION_MARKS_FIRST}</span>}
+        {row.owed && <span class="mark strong">{INSPECTION_MARKS_OWED}</span>}
+        {row.made && <span class="mark">{INSPECTION_MARKS_MADE}</span>}
         <span class="minutes">{checkMinutes(row.minutes)}</span>
       </h3>
       <p class="howto">{row.how}</p>
@@ -73,7 +80,7 @@ function Level({ level, wheels }: { level: TickRow; wheels: readonly Wheel[] }) 
       ))}
       <span>
         {level.words}
-        {level.stops && <b class="stops"> {INSPECTION_MARKS.stops}</b>}
+        {level.stops && <b class="stops"> {INSPECTION_MARKS_STOPS}</b>}
       </span>
     </li>
   );

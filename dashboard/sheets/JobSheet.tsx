@@ -4,7 +4,14 @@ import { listed } from "../words/count.ts";
 import { sentence } from "../words/plain.ts";
 import { LEFT_AS_THEY_ARE } from "../words/plan.ts";
 import { SHEETS } from "../words/sheets.ts";
-import { JOB_SHEET, specialTools, workRange } from "../words/sheetTexts.ts";
+import {
+  JOB_SHEET_BESIDE,
+  JOB_SHEET_CAUTIONS,
+  JOB_SHEET_SHARED,
+  JOB_SHEET_WORK,
+  specialTools,
+  workRange,
+} from "../words/sheetTexts.ts";
 import { minutes } from "../words/time.ts";
 import { Box } from "./Box.tsx";
 import { JobStep } from "./JobStep.tsx";
@@ -34,7 +41,7 @@ export function JobSheet(props: JobSheetProps) {
       <Cautions cautions={appraisal.cautions} />
       {plan.sharedSteps.length > 0 && (
         <>
-          <h2>{JOB_SHEET.shared}</h2>
+          <h2>{JOB_SHEET_SHARED}</h2>
           <ul class="boxlist">
             {plan.sharedSteps.map(({ step, name, minutes: time }) => (
               <li key={step}>
@@ -47,7 +54,7 @@ export function JobSheet(props: JobSheetProps) {
           </ul>
         </>
       )}
-      <h2>{JOB_SHEET.work}</h2>
+      <h2>{JOB_SHEET_WORK}</h2>
       <ol class="steps">
         {plan.operations.map((operation) => (
           <JobStep
@@ -78,7 +85,7 @@ function Cautions({ cautions }: Pick<Appraisal, "cautions">) {
   if (cautions.length === 0) return null;
   return (
     <div class="cautions">
-      <h2>{JOB_SHEET.cautions}</h2>
+      <h2>{JOB_SHEET_CAUTIONS}</h2>
       {cautions.map(({ id, kind, title, text, because }) => (
         <p key={id} class={kind}>
           <b>{sentence(title)}</b> {text} <i>{sentence(because)}</i>
@@ -93,7 +100,7 @@ function Rest({ plan: { disclosed }, names }: { plan: ReportedPlan; names: Names
   if (disclosed.length === 0) return null;
   return (
     <>
-      <h2>{JOB_SHEET.beside}</h2>
+      <h2>{JOB_SHEET_BESIDE}</h2>
       <p>
         <b>{LEFT_AS_THEY_ARE}</b> {sentence(listed(disclosed.map(names.check)))}
       </p>

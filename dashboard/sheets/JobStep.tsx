@@ -2,7 +2,7 @@ import type { PlannedOperation, ReportedPlan } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
 import { sentence } from "../words/plain.ts";
 import { DECIDE_AGAIN_HERE, jobFacts, jobName, jobTags, THEN } from "../words/plan.ts";
-import { JOB_SHEET } from "../words/sheetTexts.ts";
+import { JOB_SHEET_MIN, JOB_SHEET_STOP, JOB_SHEET_TOOK } from "../words/sheetTexts.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import { Box } from "./Box.tsx";
@@ -21,7 +21,7 @@ export function JobStep({ operation, plan, names, currency }: JobStepProps) {
   );
   const facts = [
     ...jobFacts(operation, names.check),
-    ...(stop === undefined ? [] : [[JOB_SHEET.stop, stopWords(stop, currency)] as const]),
+    ...(stop === undefined ? [] : [[JOB_SHEET_STOP, stopWords(stop, currency)] as const]),
     ...(operation.redecide ? [[THEN, DECIDE_AGAIN_HERE] as const] : []),
   ];
   return (
@@ -36,12 +36,12 @@ export function JobStep({ operation, plan, names, currency }: JobStepProps) {
         ))}
         <span class="minutes">
           {minutes(operation.minutes)}
-          {JOB_SHEET.took} <span class="rule" /> {JOB_SHEET.min}
+          {JOB_SHEET_TOOK} <span class="rule" /> {JOB_SHEET_MIN}
         </span>
       </p>
       <dl>
         {facts.map(([name, text]) => (
-          <div key={name} class={name === JOB_SHEET.stop || name === THEN ? "halt" : ""}>
+          <div key={name} class={name === JOB_SHEET_STOP || name === THEN ? "halt" : ""}>
             <dt>{name}</dt>
             <dd>{sentence(text)}</dd>
           </div>

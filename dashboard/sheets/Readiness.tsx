@@ -2,7 +2,13 @@ import type { Appraisal } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
 import { readyRows } from "../words/ready.ts";
 import { beforeRiding, FINAL_CHECK, SCREENS } from "../words/sheets.ts";
-import { BEFORE_RIDING, toTick } from "../words/sheetTexts.ts";
+import {
+  BEFORE_RIDING_CURED,
+  BEFORE_RIDING_LOOKED,
+  BEFORE_RIDING_PAPER,
+  BEFORE_RIDING_TITLE,
+  toTick,
+} from "../words/sheetTexts.ts";
 import { Box } from "./Box.tsx";
 
 /** What must be cleared before anyone rides it. */
@@ -12,17 +18,17 @@ export function Readiness({ appraisal, names }: { appraisal: Appraisal; names: N
   const { ride } = readyRows(readiness, names.isPaper);
   return (
     <div class="readiness">
-      <h2>{BEFORE_RIDING.title}</h2>
+      <h2>{BEFORE_RIDING_TITLE}</h2>
       <p>{beforeRiding({ ...readiness, blocking: ride.blocking }, looked.applicable - looked.made)}</p>
       <ul class="boxlist one">
         {readiness.blocking.map((id) => (
           <Line
             key={id}
-            text={toTick(names.check(id), names.isPaper(id) ? BEFORE_RIDING.paper : BEFORE_RIDING.cured)}
+            text={toTick(names.check(id), names.isPaper(id) ? BEFORE_RIDING_PAPER : BEFORE_RIDING_CURED)}
           />
         ))}
         {owed.map((id) => (
-          <Line key={id} text={toTick(names.check(id), BEFORE_RIDING.looked)} />
+          <Line key={id} text={toTick(names.check(id), BEFORE_RIDING_LOOKED)} />
         ))}
         <Line text={FINAL_CHECK} />
       </ul>

@@ -5,8 +5,22 @@ import { figure } from "../words/figure.ts";
 import type { LengthUnit } from "../words/length.ts";
 import { billed } from "../words/money.ts";
 import { INVENTED_PRICES, OWN_PRICES, SHEETS } from "../words/sheets.ts";
-import { SHOPPING_SHEET, toBuy } from "../words/sheetTexts.ts";
-import { SHOPPING_HEAD } from "../words/shopping.ts";
+import {
+  SHOPPING_SHEET_FOR_PART,
+  SHOPPING_SHEET_MEASURE,
+  SHOPPING_SHEET_PAID,
+  SHOPPING_SHEET_READ,
+  SHOPPING_SHEET_SEEN_IN,
+  SHOPPING_SHEET_SIZE,
+  SHOPPING_SHEET_YOURS,
+  toBuy,
+} from "../words/sheetTexts.ts";
+import {
+  SHOPPING_HEAD_HOW_MUCH,
+  SHOPPING_HEAD_ONE,
+  SHOPPING_HEAD_SUM,
+  SHOPPING_HEAD_WHAT,
+} from "../words/shopping.ts";
 import { Box } from "./Box.tsx";
 import { SheetHead } from "./SheetHead.tsx";
 import { type SizeRow, sizesToMeasure } from "./shopping.ts";
@@ -45,15 +59,15 @@ export function ShoppingSheet(props: ShoppingSheetProps) {
       <table>
         <thead>
           <tr>
-            <th scope="col">{SHOPPING_HEAD.what}</th>
-            <th scope="col">{SHOPPING_HEAD.howMuch}</th>
+            <th scope="col">{SHOPPING_HEAD_WHAT}</th>
+            <th scope="col">{SHOPPING_HEAD_HOW_MUCH}</th>
             <th scope="col" class="right">
-              {SHOPPING_HEAD.one}
+              {SHOPPING_HEAD_ONE}
             </th>
             <th scope="col" class="right">
-              {SHOPPING_HEAD.sum}
+              {SHOPPING_HEAD_SUM}
             </th>
-            <th scope="col">{SHOPPING_SHEET.paid}</th>
+            <th scope="col">{SHOPPING_SHEET_PAID}</th>
           </tr>
         </thead>
         <tbody>
@@ -61,7 +75,7 @@ export function ShoppingSheet(props: ShoppingSheetProps) {
             <tr key={part}>
               <th scope="row">
                 <Box /> {capital(name)}{" "}
-                {ownParts.has(part) && <span class="mark">{SHOPPING_SHEET.yours}</span>}
+                {ownParts.has(part) && <span class="mark">{SHOPPING_SHEET_YOURS}</span>}
               </th>
               <td>
                 {figure(quantity, 2)} {unit === "each" ? "" : unit}
@@ -89,14 +103,14 @@ export function ShoppingSheet(props: ShoppingSheetProps) {
 function Sizes({ sizes }: { sizes: readonly SizeRow[] }) {
   return (
     <>
-      <h2>{SHOPPING_SHEET.measure}</h2>
+      <h2>{SHOPPING_SHEET_MEASURE}</h2>
       <table>
         <thead>
           <tr>
-            <th scope="col">{SHOPPING_SHEET.size}</th>
-            <th scope="col">{SHOPPING_SHEET.forPart}</th>
-            <th scope="col">{SHOPPING_SHEET.seenIn}</th>
-            <th scope="col">{SHOPPING_SHEET.read}</th>
+            <th scope="col">{SHOPPING_SHEET_SIZE}</th>
+            <th scope="col">{SHOPPING_SHEET_FOR_PART}</th>
+            <th scope="col">{SHOPPING_SHEET_SEEN_IN}</th>
+            <th scope="col">{SHOPPING_SHEET_READ}</th>
           </tr>
         </thead>
         <tbody>

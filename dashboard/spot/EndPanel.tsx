@@ -3,10 +3,10 @@ import type { Appraisal, Reference } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
 import { standAt } from "../state/route.ts";
 import { WHOLE_ANSWER } from "../words/common.ts";
-import { LOOK_TEXTS } from "../words/looks.ts";
+import { LOOK_LOOK_ON_ANYWAY } from "../words/looks.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
-import { END_TEXTS, endWords } from "../words/spotEnd.ts";
-import { SPOT_TEXTS } from "../words/spotTexts.ts";
+import { END_HOME, END_LEAVE, END_OFFER, endWords } from "../words/spotEnd.ts";
+import { SPOT_LOOK_ON } from "../words/spotTexts.ts";
 import { Elsewhere } from "./Elsewhere.tsx";
 import { LeavePanel } from "./LeavePanel.tsx";
 import { OfferPanel } from "./OfferPanel.tsx";
@@ -29,9 +29,9 @@ export interface EndPanelProps {
 type Choice = "offer" | "leave" | "home";
 
 const CHOICES: readonly { readonly value: Choice; readonly label: string }[] = [
-  { value: "offer", label: END_TEXTS.offer },
-  { value: "leave", label: END_TEXTS.leave },
-  { value: "home", label: END_TEXTS.home },
+  { value: "offer", label: END_OFFER },
+  { value: "leave", label: END_LEAVE },
+  { value: "home", label: END_HOME },
 ];
 
 /** The end of looking: offer, leave, or take home; and the way on for who looks further. */
@@ -87,7 +87,7 @@ export function EndPanel(props: EndPanelProps) {
         {left.length > 0 && (
           <p class="lookon">
             <button type="button" class="plainbtn" onClick={() => looking.decide(false)}>
-              {queue.worth.length > 0 ? SPOT_TEXTS.lookOn : LOOK_TEXTS.lookOnAnyway}
+              {queue.worth.length > 0 ? SPOT_LOOK_ON : LOOK_LOOK_ON_ANYWAY}
             </button>
           </p>
         )}

@@ -4,8 +4,8 @@ import { WorkedOut } from "../parts/WorkedOut.tsx";
 import type { FindAsking } from "../state/finds.ts";
 import { handling, setHandling } from "../state/handling.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
-import { LOOK_TEXTS } from "../words/looks.ts";
-import { SPOT_TEXTS } from "../words/spotTexts.ts";
+import { LOOK_CHANGE, LOOK_KEYS } from "../words/looks.ts";
+import { SPOT_ALL_DETAILS, SPOT_GLOVES, SPOT_HANDLES, SPOT_WHAT_IT_IS } from "../words/spotTexts.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
 
 /** Larger buttons, at hand under the card. */
@@ -18,7 +18,7 @@ export function Gloves() {
         checked={gloves}
         onChange={(event) => setHandling({ keys, gloves: event.currentTarget.checked })}
       />
-      <span>{SPOT_TEXTS.gloves}</span>
+      <span>{SPOT_GLOVES}</span>
     </label>
   );
 }
@@ -28,23 +28,23 @@ export function Handles({ own, known, asking, onReopen }: StageProps & { asking:
   const { gloves, keys } = handling.value;
   const { attributes } = own.answers;
   return (
-    <section class="handles" aria-label={SPOT_TEXTS.handles}>
+    <section class="handles" aria-label={SPOT_HANDLES}>
       <label class="tick">
         <input
           type="checkbox"
           checked={keys}
           onChange={(event) => setHandling({ gloves, keys: event.currentTarget.checked })}
         />
-        <span>{LOOK_TEXTS.keys}</span>
+        <span>{LOOK_KEYS}</span>
       </label>
       <details>
-        <summary>{SPOT_TEXTS.whatItIs}</summary>
+        <summary>{SPOT_WHAT_IT_IS}</summary>
         <ul class="lookrows">
           {NEEDED.map((name) => (
             <li key={name}>
               <b>{known.attributes[name].find(({ value }) => value === attributes[name])?.label}</b>
               <button type="button" class="plainbtn" onClick={() => onReopen(name)}>
-                {LOOK_TEXTS.change}
+                {LOOK_CHANGE}
                 <span class="sr">: {FIELD_NAMES[name]}</span>
               </button>
             </li>
@@ -55,7 +55,7 @@ export function Handles({ own, known, asking, onReopen }: StageProps & { asking:
       <WorkedOut askings={[asking]} />
       <p>
         <a class="tall" href={`/describe/${encodeURIComponent(own.id)}`}>
-          {SPOT_TEXTS.allDetails}
+          {SPOT_ALL_DETAILS}
         </a>
       </p>
     </section>

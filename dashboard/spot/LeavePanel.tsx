@@ -2,21 +2,21 @@ import { useState } from "preact/hooks";
 import { RemoveSure } from "../find/RemoveSure.tsx";
 import type { OwnFind } from "../finds/own.ts";
 import { REMOVE } from "../words/common.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
-import { END_TEXTS } from "../words/spotEnd.ts";
+import { FIND_REMOVE_SURE } from "../words/findTexts.ts";
+import { END_LEAVE_AND_KEEP, END_LEAVE_KEPT, END_LOOK_AT_ANOTHER } from "../words/spotEnd.ts";
 
 /** Left where it is: what was seen is kept, or not. */
 export function LeavePanel({ own }: { own: OwnFind }) {
   const [sure, setSure] = useState(false);
   return (
     <div class="ending">
-      <p>{END_TEXTS.leaveKept}</p>
+      <p>{END_LEAVE_KEPT}</p>
       <p class="acts">
         <a class="btn" href="/">
-          {END_TEXTS.leaveAndKeep}
+          {END_LEAVE_AND_KEEP}
         </a>
         <a class="btn quiet" href="/spot">
-          {END_TEXTS.lookAtAnother}
+          {END_LOOK_AT_ANOTHER}
         </a>
         {!sure && (
           <button type="button" class="btn quiet" onClick={() => setSure(true)}>
@@ -26,7 +26,7 @@ export function LeavePanel({ own }: { own: OwnFind }) {
       </p>
       {sure && (
         <>
-          <p>{FIND_TEXTS.removeSure}</p>
+          <p>{FIND_REMOVE_SURE}</p>
           <RemoveSure id={own.id} onKeep={() => setSure(false)} />
         </>
       )}

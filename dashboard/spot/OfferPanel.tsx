@@ -1,7 +1,14 @@
 import type { Appraisal, Reference } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { currencySign } from "../words/money.ts";
-import { atPrice, beforeYouPay, END_TEXTS, leftAtPrice, offerAdvice, offerTitle } from "../words/spotEnd.ts";
+import {
+  atPrice,
+  beforeYouPay,
+  END_TRY_PRICE,
+  leftAtPrice,
+  offerAdvice,
+  offerTitle,
+} from "../words/spotEnd.ts";
 import { partWords } from "../words/spotLooks.ts";
 import { NO_LESS_THAN_NOTHING } from "../words/spotStart.ts";
 
@@ -33,7 +40,7 @@ export function OfferPanel({ known, appraisal, goal, price, offer, onOffer }: Of
       ))}
       {first !== "" && <p>{first}</p>}
       <NumberField
-        label={END_TEXTS.tryPrice}
+        label={END_TRY_PRICE}
         value={offer}
         onValue={onOffer}
         before={currencySign(currency)}

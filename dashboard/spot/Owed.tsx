@@ -2,7 +2,7 @@ import type { Appraisal, Check, Reference } from "../api/types.ts";
 import { capital } from "../words/count.ts";
 import { READY_PARTS, READY_TITLES, readyCounts, readyRows } from "../words/ready.ts";
 import { partWords } from "../words/spotLooks.ts";
-import { SPOT_TEXTS } from "../words/spotTexts.ts";
+import { SPOT_AT_HOME, SPOT_LOOK_NOW } from "../words/spotTexts.ts";
 import type { Looking } from "./useLooking.ts";
 
 interface OwedProps {
@@ -66,10 +66,10 @@ function OwedLook(props: { id: string; check: Check | undefined; looking: Lookin
     <li>
       <span>{check?.name ?? id}</span>
       {look === undefined ? (
-        <span class="mv">{check?.where === "spot" ? "" : SPOT_TEXTS.atHome}</span>
+        <span class="mv">{check?.where === "spot" ? "" : SPOT_AT_HOME}</span>
       ) : (
         <button type="button" class="plainbtn" onClick={() => looking.reopen(look)}>
-          {SPOT_TEXTS.lookNow}
+          {SPOT_LOOK_NOW}
           {check !== undefined && <span class="sr"> {partWords(check)}</span>}
         </button>
       )}

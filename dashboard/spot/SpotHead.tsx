@@ -2,7 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { moved } from "../state/route.ts";
 import { tabTitle } from "../words/placeNames.ts";
-import { SPOT_TEXTS } from "../words/spotTexts.ts";
+import { SPOT_OUT } from "../words/spotTexts.ts";
 
 interface SpotHeadProps {
   /** Of the browser's tab. */
@@ -29,7 +29,7 @@ export function SpotHead({ title, heading, children, sign, focus }: SpotHeadProp
   return (
     <header class="spothead">
       <a href="/">
-        <span class="sr">{SPOT_TEXTS.out}</span>
+        <span class="sr">{SPOT_OUT}</span>
         <svg viewBox="0 0 22 22" width="22" height="22" aria-hidden="true">
           <path d="M14 4 L7 11 L14 18" />
         </svg>

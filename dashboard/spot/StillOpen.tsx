@@ -2,7 +2,7 @@ import type { Appraisal, Check, Reference } from "../api/types.ts";
 import { capital } from "../words/count.ts";
 import { stillOpenTitle, swingWords } from "../words/spot.ts";
 import { askWords } from "../words/spotLooks.ts";
-import { looksFold, SPOT_TEXTS } from "../words/spotTexts.ts";
+import { looksFold, SPOT_LOOK_NOW } from "../words/spotTexts.ts";
 import { minutes } from "../words/time.ts";
 import { adviceOf } from "./advice.ts";
 import type { Looking } from "./useLooking.ts";
@@ -44,7 +44,7 @@ export function StillOpen({ known, checks, appraisal, looking }: StillOpenProps)
               if (at !== undefined) looking.reopen(at);
             }}
           >
-            {SPOT_TEXTS.lookNow}
+            {SPOT_LOOK_NOW}
             <span class="sr"> {askWords(check)}</span>
           </button>
         </li>

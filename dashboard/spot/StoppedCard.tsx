@@ -3,7 +3,7 @@ import type { Appraisal } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
 import { Cautions } from "../signs/Cautions.tsx";
 import { WHOLE_ANSWER } from "../words/common.ts";
-import { END_TEXTS, stoppedTitle } from "../words/spotEnd.ts";
+import { END_LEAVE_IT, END_LOOK_AT_ANOTHER, stoppedTitle } from "../words/spotEnd.ts";
 
 /** Everything stops: the reason, the cautions, and the ways out. No money is shown. */
 export function StoppedCard({ appraisal, own }: { appraisal: Appraisal; own: OwnFind }) {
@@ -20,10 +20,10 @@ export function StoppedCard({ appraisal, own }: { appraisal: Appraisal; own: Own
       <Cautions cautions={[...first, ...others]} />
       <p class="acts spotacts">
         <a class="btn" href="/">
-          {END_TEXTS.leaveIt}
+          {END_LEAVE_IT}
         </a>
         <a class="btn quiet" href="/spot">
-          {END_TEXTS.lookAtAnother}
+          {END_LOOK_AT_ANOTHER}
         </a>
         <a class="btn quiet" href={`/finds/${encodeURIComponent(own.id)}`}>
           {WHOLE_ANSWER}

@@ -5,7 +5,7 @@ import { NumberField } from "../parts/NumberField.tsx";
 import { ownFinds } from "../state/finds.ts";
 import { go } from "../state/route.ts";
 import { currencySign } from "../words/money.ts";
-import { END_TEXTS } from "../words/spotEnd.ts";
+import { END_NAME, END_PAID, END_TAKE_HOME, END_WRITE_PAID } from "../words/spotEnd.ts";
 
 interface TakeHomeProps {
   readonly own: OwnFind;
@@ -22,7 +22,7 @@ export function TakeHome({ own, currency, offer }: TakeHomeProps) {
   const [wrong, setWrong] = useState("");
   const take = () => {
     if (price === undefined || price < 0) {
-      setWrong(END_TEXTS.writePaid);
+      setWrong(END_WRITE_PAID);
       return;
     }
     const answers = withAnswer(withAnswer(own.answers, "price", price), "paid", true);
@@ -38,7 +38,7 @@ export function TakeHome({ own, currency, offer }: TakeHomeProps) {
       }}
     >
       <NumberField
-        label={END_TEXTS.paid}
+        label={END_PAID}
         value={price}
         onValue={(value) => {
           setPrice(value);
@@ -48,7 +48,7 @@ export function TakeHome({ own, currency, offer }: TakeHomeProps) {
         messages={wrong === "" ? [] : [wrong]}
       />
       <div class="field">
-        <label for={id}>{END_TEXTS.name}</label>
+        <label for={id}>{END_NAME}</label>
         <input
           id={id}
           type="text"
@@ -59,7 +59,7 @@ export function TakeHome({ own, currency, offer }: TakeHomeProps) {
         />
       </div>
       <button type="submit" class="btn">
-        {END_TEXTS.takeHome}
+        {END_TAKE_HOME}
       </button>
     </form>
   );

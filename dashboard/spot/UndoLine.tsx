@@ -1,5 +1,5 @@
 import type { ComponentChildren } from "preact";
-import { LOOK_TEXTS } from "../words/looks.ts";
+import { LOOK_UNDO } from "../words/looks.ts";
 
 /** What was answered last, with the way back. */
 export function UndoLine({ onUndo, children }: { onUndo: () => void; children: ComponentChildren }) {
@@ -7,7 +7,7 @@ export function UndoLine({ onUndo, children }: { onUndo: () => void; children: C
     <div class="was">
       <p>{children}</p>
       <button type="button" class="plainbtn" onClick={onUndo}>
-        {LOOK_TEXTS.undo}
+        {LOOK_UNDO}
       </button>
     </div>
   );

@@ -7,7 +7,13 @@ import { summary } from "../describe/summary.ts";
 import { lengthUnit } from "../state/units.ts";
 import { levelWords } from "../words/plain.ts";
 import { NOT_TO_BE_RIDDEN, NOT_TO_BE_SOLD } from "../words/seen.ts";
-import { LOOK_STATE } from "../words/standTexts.ts";
+import {
+  LOOK_STATE_CANT_TELL,
+  LOOK_STATE_CURED,
+  LOOK_STATE_NOT_LOOKED,
+  LOOK_STATE_ON_THE_LINE,
+  LOOK_STATE_REFUSED,
+} from "../words/standTexts.ts";
 import { LookCard } from "./LookCard.tsx";
 import { worstOf } from "./looks.ts";
 import type { Bench } from "./useBench.ts";
@@ -59,24 +65,24 @@ function State({ check, bench }: { check: Check; bench: Bench }) {
   const { answers, appraisal, fault, unsure } = bench;
   const observation = answers.observations[check.id];
   if (messagesAt(fault, pointerTo(check)).length > 0)
-    return <span class="state wrong">{LOOK_STATE.refused}</span>;
+    return <span class="state wrong">{LOOK_STATE_REFUSED}</span>;
   const finding = appraisal === null ? undefined : worstOf(appraisal.findings, check.id);
   if (observation === undefined) {
     const settled = finding !== undefined && bench.answers.tyreMarking !== undefined;
     if (settled) return <span class="state said">{levelWords(check, finding.level)}</span>;
     return (
-      <span class="state">{unsure.includes(check.id) ? LOOK_STATE.cantTell : LOOK_STATE.notLooked}</span>
+      <span class="state">{unsure.includes(check.id) ? LOOK_STATE_CANT_TELL : LOOK_STATE_NOT_LOOKED}</span>
     );
   }
   return (
     <span class="state said">
       {finding?.source === "measured" && `${levelWords(check, finding.level)}: `}
       {summary(check, observation, lengthUnit.value)}
-      {finding?.borderline !== undefined && <span class="tag">{LOOK_STATE.onTheLine}</span>}
+      {finding?.borderline !== undefined && <span class="tag">{LOOK_STATE_ON_THE_LINE}</span>}
       {finding?.safetyBlock === true && (
         <span class="tag strong">{check.group === "paperwork" ? NOT_TO_BE_SOLD : NOT_TO_BE_RIDDEN}</span>
       )}
-      {(finding?.curedBy.length ?? 0) > 0 && <span class="tag">{LOOK_STATE.cured}</span>}
+      {(finding?.curedBy.length ?? 0) > 0 && <span class="tag">{LOOK_STATE_CURED}</span>}
     </span>
   );
 }

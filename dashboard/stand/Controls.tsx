@@ -1,24 +1,24 @@
 import { handling, setHandling } from "../state/handling.ts";
 import { lengthUnit, setLengthUnit } from "../state/units.ts";
 import { LENGTH_UNITS } from "../words/length.ts";
-import { LOOK_TEXTS } from "../words/looks.ts";
-import { CONTROL_TEXTS } from "../words/standTexts.ts";
+import { LOOK_KEYS_AND_FIND } from "../words/looks.ts";
+import { CONTROL_ALL, CONTROL_GLOVES, CONTROL_KEYS, CONTROL_LENGTHS } from "../words/standTexts.ts";
 
 /** How the stand behaves: larger buttons, single keys, millimetres or inches. Kept for the next time. */
 export function Controls() {
   const { gloves, keys } = handling.value;
   return (
-    <section class="controls" aria-label={CONTROL_TEXTS.all}>
+    <section class="controls" aria-label={CONTROL_ALL}>
       <label class="tick">
         <input
           type="checkbox"
           checked={gloves}
           onChange={(event) => setHandling({ keys, gloves: event.currentTarget.checked })}
         />
-        <span>{CONTROL_TEXTS.gloves}</span>
+        <span>{CONTROL_GLOVES}</span>
       </label>
       <fieldset class="units">
-        <legend class="sr">{CONTROL_TEXTS.lengths}</legend>
+        <legend class="sr">{CONTROL_LENGTHS}</legend>
         {LENGTH_UNITS.map(({ value, label }) => (
           <label key={value} class="pick">
             <input
@@ -32,14 +32,14 @@ export function Controls() {
         ))}
       </fieldset>
       <details>
-        <summary>{CONTROL_TEXTS.keys}</summary>
+        <summary>{CONTROL_KEYS}</summary>
         <label class="tick">
           <input
             type="checkbox"
             checked={keys}
             onChange={(event) => setHandling({ gloves, keys: event.currentTarget.checked })}
           />
-          <span>{LOOK_TEXTS.keysAndFind}</span>
+          <span>{LOOK_KEYS_AND_FIND}</span>
         </label>
       </details>
     </section>

@@ -1,7 +1,7 @@
 import type { Check } from "../api/types.ts";
 import type { Bike } from "../describe/bike.ts";
 import { madeOf } from "../words/stand.ts";
-import { allChecks, foundWords, STAND_TEXTS } from "../words/standTexts.ts";
+import { allChecks, foundWords, STAND_FIND } from "../words/standTexts.ts";
 import { CheckRow } from "./CheckRow.tsx";
 import type { Progress } from "./looks.ts";
 import { found } from "./looks.ts";
@@ -25,7 +25,7 @@ export function Groups(props: GroupsProps) {
     <section class="panel" aria-labelledby="groups-title">
       <h2 id="groups-title">{allChecks(all.length)}</h2>
       <div class="field">
-        <label for="find-check">{STAND_TEXTS.find}</label>
+        <label for="find-check">{STAND_FIND}</label>
         <input
           id="find-check"
           type="search"

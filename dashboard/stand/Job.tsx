@@ -3,7 +3,7 @@ import type { Appraisal, CourseOutcome, PlannedOperation, StopLimit } from "../a
 import type { JobRow } from "../begun/rows.ts";
 import type { Names } from "../find/names.ts";
 import { StepFacts } from "../find/PlanSteps.tsx";
-import { answerCheck, JOB_TEXTS } from "../words/jobTexts.ts";
+import { answerCheck, JOB_DECIDE_AGAIN, JOB_DONE, JOB_HOW, JOB_LESS } from "../words/jobTexts.ts";
 import { jobTags } from "../words/plan.ts";
 import { decideAgain } from "../words/stand.ts";
 import { atWheels } from "../words/standTexts.ts";
@@ -49,7 +49,7 @@ export function Job(props: JobProps) {
           <span>
             <span class="jobname">{row.name}</span>
             <span class="small">
-              {row.done ? JOB_TEXTS.done : row.minutes === null ? "" : minutes(row.minutes)}
+              {row.done ? JOB_DONE : row.minutes === null ? "" : minutes(row.minutes)}
               {isOpenJob && ` ${wheels(places)}`}
             </span>
           </span>
@@ -62,7 +62,7 @@ export function Job(props: JobProps) {
             aria-controls={factsId}
             onClick={() => onOpen(!isOpen)}
           >
-            {isOpen ? JOB_TEXTS.less : JOB_TEXTS.how}
+            {isOpen ? JOB_LESS : JOB_HOW}
             <span class="sr">: {row.name}</span>
           </button>
         )}
@@ -94,7 +94,7 @@ function DecideAgain({ places, course, appraisal, names, isTold, onCheck }: JobP
   const checks = [...new Set(places.flatMap(({ because }) => because))];
   return (
     <div class="decide">
-      <b>{JOB_TEXTS.decideAgain}</b> {decideAgain(course, appraisal.currency, isTold)}
+      <b>{JOB_DECIDE_AGAIN}</b> {decideAgain(course, appraisal.currency, isTold)}
       {checks.length > 0 && (
         <span class="acts">
           {checks.map((check) => (

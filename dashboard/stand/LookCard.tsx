@@ -12,8 +12,8 @@ import { TyreReader } from "../describe/TyreReader.tsx";
 import { lengthUnit } from "../state/units.ts";
 import { DONE } from "../words/common.ts";
 import { uncapital } from "../words/count.ts";
-import { LOOK_TEXTS } from "../words/looks.ts";
-import { LOOK_STATE, saidOf } from "../words/standTexts.ts";
+import { LOOK_CANT_TELL, LOOK_LATER } from "../words/looks.ts";
+import { LOOK_STATE_CANT_TELL, LOOK_STATE_TAKEN_BACK, saidOf } from "../words/standTexts.ts";
 import { MARKING } from "../words/tyre.ts";
 import { CautionsAt, onCheck } from "./CautionsAt.tsx";
 import { Found } from "./Found.tsx";
@@ -36,7 +36,7 @@ export function LookCard({ check, bench, bike, onDone, onLater }: LookCardProps)
   const readings = (observation as Reading | undefined)?.measured ?? {};
   const answer = (next: Observation | undefined) => {
     const said =
-      next === undefined ? LOOK_STATE.takenBack : uncapital(summary(check, next, lengthUnit.value));
+      next === undefined ? LOOK_STATE_TAKEN_BACK : uncapital(summary(check, next, lengthUnit.value));
     bench.put(withObservation(answers, check.id, next), saidOf(check.name, said), {
       check: check.id,
       unsure: without(bench.unsure, check),
@@ -44,7 +44,7 @@ export function LookCard({ check, bench, bike, onDone, onLater }: LookCardProps)
   };
   const cannotTell = () => {
     const next = observation === undefined ? answers : withObservation(answers, check.id, undefined);
-    bench.put(next, saidOf(check.name, LOOK_STATE.cantTell), {
+    bench.put(next, saidOf(check.name, LOOK_STATE_CANT_TELL), {
       check: check.id,
       unsure: [...without(bench.unsure, check), check.id],
     });
@@ -58,7 +58,10 @@ export function LookCard({ check, bench, bike, onDone, onLater }: LookCardProps)
         <TyreReader
           text={answers.tyreMarking}
           onText={(text) =>
-            bench.put(withAnswer(answers, "tyreMarking", text), saidOf(MARKING, text ?? LOOK_STATE.takenBack))
+            bench.put(
+              withAnswer(answers, "tyreMarking", text),
+              saidOf(MARKING, text ?? LOOK_STATE_TAKEN_BACK),
+            )
           }
           read={appraisal?.tyre ?? null}
           messages={messagesAt(fault, "/find/tyreMarking")}
@@ -81,11 +84,11 @@ export function LookCard({ check, bench, bike, onDone, onLater }: LookCardProps)
           </button>
         )}
         <button type="button" class="btn quiet cannot" onClick={cannotTell}>
-          {LOOK_TEXTS.cantTell}
+          {LOOK_CANT_TELL}
         </button>
         {onLater !== undefined && (
           <button type="button" class="btn quiet" onClick={onLater}>
-            {LOOK_TEXTS.later}
+            {LOOK_LATER}
           </button>
         )}
       </div>

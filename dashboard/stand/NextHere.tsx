@@ -2,10 +2,18 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Check } from "../api/types.ts";
 import { uncapital } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { LOOK_TEXTS } from "../words/looks.ts";
+import { LOOK_LOOK_ON_ANYWAY } from "../words/looks.ts";
 import { READY_TITLES } from "../words/ready.ts";
 import { ALL_MADE, ENOUGH, stillOwed, worthWords } from "../words/stand.ts";
-import { STAND_TEXTS, WORTH_NAMES } from "../words/standTexts.ts";
+import {
+  STAND_GO_ON_OWED,
+  STAND_NEEDS_APART,
+  STAND_NEXT_HERE,
+  WORTH_COULD_TURN,
+  WORTH_OWED,
+  WORTH_TAKES,
+  WORTH_WORTH,
+} from "../words/standTexts.ts";
 import { minutes } from "../words/time.ts";
 import { LookCard, type LookCardProps } from "./LookCard.tsx";
 import type { NextLook } from "./looks.ts";
@@ -38,7 +46,7 @@ export function NextHere(props: NextHereProps) {
   }, [shown]);
   return (
     <section class="panel nexthere" aria-labelledby="next-title" aria-busy={props.isLeaving}>
-      <p class="small">{STAND_TEXTS.nextHere}</p>
+      <p class="small">{STAND_NEXT_HERE}</p>
       <h2 id="next-title" ref={heading} tabIndex={-1}>
         {look?.check.name ?? (props.open === 0 ? ALL_MADE : ENOUGH)}
       </h2>
@@ -57,11 +65,11 @@ export function NextHere(props: NextHereProps) {
 
 function Worth({ worth, check, currency }: { worth: NextLook; check: Check; currency: string }) {
   const { netGain, couldBecome, owed } = worth;
-  const facts: [string, string][] = [[WORTH_NAMES.takes, minutes(worth.minutes)]];
-  if (netGain > 0) facts.push([WORTH_NAMES.worth, worthWords(netGain, currency)]);
+  const facts: [string, string][] = [[WORTH_TAKES, minutes(worth.minutes)]];
+  if (netGain > 0) facts.push([WORTH_WORTH, worthWords(netGain, currency)]);
   else if (owed)
-    facts.push([WORTH_NAMES.owed, uncapital(READY_TITLES[check.group === "paperwork" ? "sale" : "ride"])]);
-  if (couldBecome !== null) facts.push([WORTH_NAMES.couldTurn, COURSE_WORDS[couldBecome].name]);
+    facts.push([WORTH_OWED, uncapital(READY_TITLES[check.group === "paperwork" ? "sale" : "ride"])]);
+  if (couldBecome !== null) facts.push([WORTH_COULD_TURN, COURSE_WORDS[couldBecome].name]);
   return (
     <dl class="worth">
       {facts.map(([name, text]) => (
@@ -75,13 +83,13 @@ function Worth({ worth, check, currency }: { worth: NextLook; check: Check; curr
 }
 
 function Enough({ owed, open, onGoOn }: NextHereProps) {
-  if (open === 0) return <p>{STAND_TEXTS.needsApart}</p>;
+  if (open === 0) return <p>{STAND_NEEDS_APART}</p>;
   return (
     <>
       {owed > 0 && <p>{stillOwed(owed)}</p>}
       <div class="acts ends">
         <button type="button" class="btn quiet" onClick={onGoOn}>
-          {owed > 0 ? STAND_TEXTS.goOnOwed : LOOK_TEXTS.lookOnAnyway}
+          {owed > 0 ? STAND_GO_ON_OWED : LOOK_LOOK_ON_ANYWAY}
         </button>
       </div>
     </>

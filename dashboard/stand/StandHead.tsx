@@ -5,11 +5,11 @@ import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { INVENTED_FIND, NO_ANSWER, WORKING, YOUR_OWN } from "../words/common.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_NO_FIGURE } from "../words/findTexts.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 import { likelyRate } from "../words/range.ts";
 import { standTitle } from "../words/stand.ts";
-import { onTheStand, STAND_TEXTS, standTab } from "../words/standTexts.ts";
+import { onTheStand, STAND_INTO_ACOPY, STAND_WHOLE_ANSWER, standTab } from "../words/standTexts.ts";
 import { advice } from "../words/verdict.ts";
 import type { Bench } from "./useBench.ts";
 
@@ -37,7 +37,7 @@ export function StandHead({ bench, wheel }: { bench: Bench; wheel: JSX.Element }
           <p class={status === "settled" ? "sofar" : "sofar dim"}>
             {status === "slow" ? WORKING : <SoFar bench={bench} />}
           </p>
-          {find.invented && <p class="small">{STAND_TEXTS.intoACopy}</p>}
+          {find.invented && <p class="small">{STAND_INTO_ACOPY}</p>}
         </div>
         {wheel}
       </div>
@@ -49,14 +49,14 @@ export function StandHead({ bench, wheel }: { bench: Bench; wheel: JSX.Element }
 function SoFar({ bench: { appraisal, find } }: { bench: Bench }) {
   if (appraisal === null) return null;
   const { decision, currency } = appraisal;
-  if (decision.stop !== null) return <>{FIND_TEXTS.noFigure}</>;
+  if (decision.stop !== null) return <>{FIND_NO_FIGURE}</>;
   const figures = standing(appraisal)?.verdict.marginPerHour ?? null;
   return (
     <>
       <CourseSign course={decision.course} />
       <b>{advice(appraisal, { called: "it" })}</b>
       {figures !== null && <span>{likelyRate(figures, currency)}</span>}
-      <a href={`/finds/${encodeURIComponent(find.id)}`}>{STAND_TEXTS.wholeAnswer}</a>
+      <a href={`/finds/${encodeURIComponent(find.id)}`}>{STAND_WHOLE_ANSWER}</a>
     </>
   );
 }

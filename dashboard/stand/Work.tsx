@@ -7,7 +7,7 @@ import { untoldResults } from "../begun/untold.ts";
 import { planInSight, plannedCourses } from "../courses/planInSight.ts";
 import type { Names } from "../find/names.ts";
 import { PlanPicks } from "../find/PlanPanel.tsx";
-import { JOB_TEXTS } from "../words/jobTexts.ts";
+import { JOB_DONE, JOB_NOT_DONE, JOB_SPENT_ON_ITS_PAGE, JOB_TICK } from "../words/jobTexts.ts";
 import { saidOf } from "../words/standTexts.ts";
 import { planTitle } from "../words/titles.ts";
 import { RESULT_UNTOLD } from "../words/untold.ts";
@@ -43,7 +43,7 @@ export function Work({ bench, appraisal, known, names, picked, onPick, onCheck }
     const next = withDone(soFar, operation, done);
     const answers = withAnswer(bench.answers, "soFar", isBlank(next) ? undefined : next);
     const isUntold = done && untoldResults(known, [operation], appraisal).length > 0;
-    const said = done ? (isUntold ? RESULT_UNTOLD : JOB_TEXTS.done) : JOB_TEXTS.notDone;
+    const said = done ? (isUntold ? RESULT_UNTOLD : JOB_DONE) : JOB_NOT_DONE;
     bench.put(answers, saidOf(names.operation(operation), said));
     setUnfolded(null);
   };
@@ -51,8 +51,7 @@ export function Work({ bench, appraisal, known, names, picked, onPick, onCheck }
     <section class="panel" id="work" aria-labelledby="work-title">
       <h2 id="work-title">{planTitle(course, appraisal.currency)}</h2>
       <p class="small">
-        {JOB_TEXTS.tick}{" "}
-        <a href={`/finds/${encodeURIComponent(bench.find.id)}`}>{JOB_TEXTS.spentOnItsPage}</a>.
+        {JOB_TICK} <a href={`/finds/${encodeURIComponent(bench.find.id)}`}>{JOB_SPENT_ON_ITS_PAGE}</a>.
       </p>
       {planned.length > 1 && <PlanPicks planned={planned} chosen={course.course} onPick={onPick} />}
       <ol class="jobs">

@@ -4,8 +4,10 @@ import { COURSE_WORDS } from "../words/course.ts";
 import { money } from "../words/money.ts";
 import { moneyRange } from "../words/range.ts";
 import {
+  COST_ACROSS,
   COST_HEAD,
-  COST_TEXTS,
+  COST_KEY,
+  COST_UP,
   costLines,
   costSentence,
   courseChosen,
@@ -27,13 +29,13 @@ export function CostPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean 
     <PlanePanel
       id="price-against-cash"
       title={title}
-      lines={[COST_TEXTS.key]}
+      lines={[COST_KEY]}
       dimmed={dimmed}
       rows={priced.map(({ row }) => row)}
       spec={{
         label: costSentence(title),
-        across: COST_TEXTS.across,
-        up: COST_TEXTS.up,
+        across: COST_ACROSS,
+        up: COST_UP,
         sayX: (value) => money(value, currency),
         sayY: (value) => money(value, currency),
         scene,

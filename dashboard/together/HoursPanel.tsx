@@ -6,8 +6,9 @@ import { between, moneyRange } from "../words/range.ts";
 import { hours } from "../words/time.ts";
 import {
   courseChosen,
+  HOURS_ACROSS,
   HOURS_HEAD,
-  HOURS_TEXTS,
+  HOURS_UP,
   hoursKey,
   hoursLines,
   hoursSentence,
@@ -43,8 +44,8 @@ export function HoursPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
       rows={rows}
       spec={{
         label: hoursSentence(title),
-        across: HOURS_TEXTS.across,
-        up: HOURS_TEXTS.up,
+        across: HOURS_ACROSS,
+        up: HOURS_UP,
         sayX: (value) => hours(value),
         sayY: (value) => money(value, currency),
         scene,

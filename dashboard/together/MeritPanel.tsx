@@ -8,7 +8,10 @@ import { bareHours, hours } from "../words/time.ts";
 import { isWorth } from "../words/together.ts";
 import {
   courseChosen,
-  MERIT_TEXTS,
+  MERIT_ACROSS,
+  MERIT_KEY,
+  MERIT_ONE_MORE,
+  MERIT_UP,
   meritHead,
   noHoursLine,
   takesUp,
@@ -38,7 +41,7 @@ export function MeritPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
     overrun: answer.overruns.length > 0,
   });
   const lines = [
-    MERIT_TEXTS.key,
+    MERIT_KEY,
     ...(budgets.hours !== null && !hasHoursLine(told) ? [noHoursLine(budgets.hours)] : []),
   ];
   const named = rows.map(({ find, shown }) => ({ name: find.name, perHour: shown.marginPerHour }));
@@ -51,8 +54,8 @@ export function MeritPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
       rows={rows}
       spec={{
         label: meritSentence(title, named, goal, currency),
-        across: MERIT_TEXTS.across,
-        up: MERIT_TEXTS.up,
+        across: MERIT_ACROSS,
+        up: MERIT_UP,
         sayX: (value) => hours(value),
         sayY: (value) => rate(value, currency),
         scene,
@@ -78,19 +81,7 @@ export function MeritPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
           ]),
           ...(answer.shadowPrices === null || budgets.hours === null
             ? []
-            : [
-                [
-                  MERIT_TEXTS.oneMore,
-                  isWorth(answer.shadowPrices.hour, currency),
-                  "",
-                  "",
-                  "",
-                  "",
-                  "",
-                  "",
-                  "",
-                ],
-              ]),
+            : [[MERIT_ONE_MORE, isWorth(answer.shadowPrices.hour, currency), "", "", "", "", "", "", ""]]),
         ],
       }}
     />

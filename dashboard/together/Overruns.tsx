@@ -1,6 +1,6 @@
 import { Warning } from "../signs/Warning.tsx";
 import { holdTo, setTerms } from "../state/set.ts";
-import { SET_TEXTS } from "../words/setTexts.ts";
+import { SET_FREE_ONE, SET_NONE_FITS } from "../words/setTexts.ts";
 import { overrunWords } from "../words/togetherOverrun.ts";
 import { freeIt, heldTooMany, liftLimits } from "../words/togetherSet.ts";
 import { calledAmong } from "./called.ts";
@@ -15,14 +15,14 @@ export function Overruns({ stood: { answer, rows } }: { stood: Standing }) {
   const freeing = held.filter(({ find }) => overruns.every((one) => one.freeing.includes(find.id)));
   return (
     <Warning kind="mind">
-      <b>{SET_TEXTS.noneFits}</b>
+      <b>{SET_NONE_FITS}</b>
       {overruns.map((overrun) => (
         <p key={overrun.budget}>{overrunWords(overrun, currency)}</p>
       ))}
       {freeing.length === 0 ? (
         <p>{heldTooMany(held.map(({ find }) => calledAmong(find)))}</p>
       ) : (
-        <p>{SET_TEXTS.freeOne}</p>
+        <p>{SET_FREE_ONE}</p>
       )}
       <div class="acts">
         {freeing.map(({ find }) => (

@@ -7,7 +7,7 @@ import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
 import { go } from "../state/route.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { PLANE_TEXTS, pictureNote } from "../words/togetherPlanes.ts";
+import { PLANE_CHOSEN, PLANE_NO_PICTURE, PLANE_SAVE, pictureNote } from "../words/togetherPlanes.ts";
 import { keyWords } from "../words/togetherSet.ts";
 import type { SetRow } from "./setRows.ts";
 
@@ -69,20 +69,20 @@ export function PlanePanel({ id, title, lines, spec, rows, tellings, table, dimm
             <span>
               {find.name}
               <span class="sr">, {COURSE_WORDS[shown.course].name}</span>
-              {chosen && PLANE_TEXTS.chosen}
+              {chosen && PLANE_CHOSEN}
             </span>
           </li>
         ))}
       </ol>
       <div class="links">
         <button type="button" class="plainbtn" onClick={() => void save()}>
-          {PLANE_TEXTS.save}
+          {PLANE_SAVE}
           <span class="sr">: {title}</span>
         </button>
       </div>
       {failed && (
         <p class="wrong" role="alert">
-          {PLANE_TEXTS.noPicture}
+          {PLANE_NO_PICTURE}
         </p>
       )}
       <TableDetails caption={title} head={table.head} rows={table.rows} />

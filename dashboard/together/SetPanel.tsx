@@ -1,5 +1,5 @@
 import { download } from "../ownPrices/download.ts";
-import { SET_TEXTS } from "../words/setTexts.ts";
+import { SET_SAVE_SET } from "../words/setTexts.ts";
 import { LEFT, setHeading, THE_OTHERS } from "../words/togetherSet.ts";
 import { Outside } from "./Outside.tsx";
 import { Overruns } from "./Overruns.tsx";
@@ -45,7 +45,7 @@ export function SetPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean }
             class="plainbtn"
             onClick={() => download("which-together.csv", setCsv(stood))}
           >
-            {SET_TEXTS.saveSet}
+            {SET_SAVE_SET}
           </button>
         </div>
       )}

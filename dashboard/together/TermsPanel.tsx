@@ -2,7 +2,7 @@ import { Picks } from "../parts/Picks.tsx";
 import { setTerms } from "../state/set.ts";
 import type { BudgetName } from "../state/setTerms.ts";
 import { currencySign, money } from "../words/money.ts";
-import { SET_TEXTS } from "../words/setTexts.ts";
+import { SET_CHOOSE_FOR, SET_FOR_ALL, SET_HAVE, SET_PLACES } from "../words/setTexts.ts";
 import { hours } from "../words/time.ts";
 import { amount } from "../words/together.ts";
 import { cashLines, hoursLines, slotsLines } from "../words/togetherBudgets.ts";
@@ -29,8 +29,8 @@ export function TermsPanel({ stood, currency }: { stood: Standing | null; curren
   };
   return (
     <section class="panel terms" aria-labelledby="terms-title">
-      <h2 id="terms-title">{SET_TEXTS.have}</h2>
-      <p class="small">{SET_TEXTS.forAll}</p>
+      <h2 id="terms-title">{SET_HAVE}</h2>
+      <p class="small">{SET_FOR_ALL}</p>
       <Budget
         budget="hours"
         name={HOURS}
@@ -49,13 +49,13 @@ export function TermsPanel({ stood, currency }: { stood: Standing | null; curren
       />
       <Budget
         budget="slots"
-        name={SET_TEXTS.places}
+        name={SET_PLACES}
         reach={reach.slots}
         say={(value) => amount("slots", value, currency)}
         lines={linesOf("slots", slotsLines)}
       />
       <Picks
-        legend={SET_TEXTS.chooseFor}
+        legend={SET_CHOOSE_FOR}
         choices={OBJECTIVES}
         value={terms.objective}
         onValue={(value) => setTerms.put({ objective: value === "margin" ? "margin" : "netBenefit" })}

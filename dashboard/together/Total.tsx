@@ -1,7 +1,7 @@
 import type { ComparisonAnswer } from "../api/types.ts";
 import { money } from "../words/money.ts";
 import { between, moneyRange } from "../words/range.ts";
-import { SET_TEXTS } from "../words/setTexts.ts";
+import { SET_ALL_OUT, SET_CASH, SET_HOURS_PAID, SET_LEFT } from "../words/setTexts.ts";
 import { hours } from "../words/time.ts";
 import { afterLeaving, HOURS, IN_TEN, leftAfter, OUTCOMES_IN_TEN } from "../words/togetherTerms.ts";
 
@@ -18,7 +18,7 @@ export function Total({ total, leaving, goal, currency }: TotalProps) {
   return (
     <dl class="settotal">
       <div>
-        <dt>{SET_TEXTS.left}</dt>
+        <dt>{SET_LEFT}</dt>
         <dd>
           <b>{money(total.margin, currency)}</b>
           <span>
@@ -31,7 +31,7 @@ export function Total({ total, leaving, goal, currency }: TotalProps) {
         <dt>{leftAfter(goal, currency)}</dt>
         <dd>
           <b>{money(total.netBenefit, currency)}</b>
-          <span>{leaving > 0.5 ? afterLeaving(leaving, currency) : SET_TEXTS.hoursPaid}</span>
+          <span>{leaving > 0.5 ? afterLeaving(leaving, currency) : SET_HOURS_PAID}</span>
         </dd>
       </div>
       <div>
@@ -44,10 +44,10 @@ export function Total({ total, leaving, goal, currency }: TotalProps) {
         </dd>
       </div>
       <div>
-        <dt>{SET_TEXTS.cash}</dt>
+        <dt>{SET_CASH}</dt>
         <dd>
           <b>{money(total.cash, currency)}</b>
-          <span>{SET_TEXTS.allOut}</span>
+          <span>{SET_ALL_OUT}</span>
         </dd>
       </div>
     </dl>

@@ -9,12 +9,10 @@ import { moneyRange } from "./range.ts";
 /** What the table of likely prices holds. */
 export const BANDS_CAPTION = "Likely price by state, and your own sales";
 /** What the dots over the bars are. */
-export const DOT_KEY = {
-  paid: "what this bike would fetch if it sold as yours did (paid)",
-  asked: "the same from an asking price",
-  surprising: "far from all else",
-  beyond: "arrow head: beyond the axis",
-} as const;
+export const DOT_KEY_PAID = "what this bike would fetch if it sold as yours did (paid)";
+export const DOT_KEY_ASKED = "the same from an asking price";
+export const DOT_KEY_SURPRISING = "far from all else";
+export const DOT_KEY_BEYOND = "arrow head: beyond the axis";
 
 /** "about €205", beside the name of a state. */
 export function aboutPrice(price: number, currency: string): string {

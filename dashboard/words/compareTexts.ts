@@ -1,26 +1,24 @@
 import { capital } from "./count.ts";
 
 /** Texts of the page that sets finds side by side, that hold no figure. */
-export const COMPARE_TEXTS = {
-  same: "The same for all",
-  notSaid: "not said",
-  addOrDrop: "Add or drop",
-  save: "Save as CSV",
-  chooseSet: "Choose a set",
-  doneChoosing: "Done choosing",
-  wouldEarn: "What they would earn, differences first",
-  tooFew: "Choose two finds or more to set them side by side.",
-  noneOpen: "No course but leaving is open for any of them.",
-  full: "Six stand side by side, which is the most. Drop one to add another.",
-  howMany: "Two to six finds. A new one comes last.",
-  whatIf: "What if",
-  whatIfHow: "copy one, change an answer",
-  alike: "All are described alike",
-  described: "What they are, differences first",
-  stopped: "Stopped",
-  noFigure: "no figure",
-  noWriter: "What writes files did not load. Try again once there is a signal.",
-} as const;
+export const COMPARE_SAME = "The same for all";
+export const COMPARE_NOT_SAID = "not said";
+export const COMPARE_ADD_OR_DROP = "Add or drop";
+export const COMPARE_SAVE = "Save as CSV";
+export const COMPARE_CHOOSE_SET = "Choose a set";
+export const COMPARE_DONE_CHOOSING = "Done choosing";
+export const COMPARE_WOULD_EARN = "What they would earn, differences first";
+export const COMPARE_TOO_FEW = "Choose two finds or more to set them side by side.";
+export const COMPARE_NONE_OPEN = "No course but leaving is open for any of them.";
+export const COMPARE_FULL = "Six stand side by side, which is the most. Drop one to add another.";
+export const COMPARE_HOW_MANY = "Two to six finds. A new one comes last.";
+export const COMPARE_WHAT_IF = "What if";
+export const COMPARE_WHAT_IF_HOW = "copy one, change an answer";
+export const COMPARE_ALIKE = "All are described alike";
+export const COMPARE_DESCRIBED = "What they are, differences first";
+export const COMPARE_STOPPED = "Stopped";
+export const COMPARE_NO_FIGURE = "no figure";
+export const COMPARE_NO_WRITER = "What writes files did not load. Try again once there is a signal.";
 
 /** Why a find stands without a rate, where it has no answer yet. */
 export const NOT_WORKED_OUT = "not worked out";
@@ -42,5 +40,5 @@ export function detailsApart(n: number): string {
 
 /** "The same for all (9)", on the fold that holds them. */
 export function detailsAlike(n: number): string {
-  return `${COMPARE_TEXTS.same} (${n})`;
+  return `${COMPARE_SAME} (${n})`;
 }

@@ -1,10 +1,8 @@
 /** What is said under the masthead of invented finds and prices, and the links beside it. */
-export const DEMO_TEXTS = {
-  finds: "Invented finds.",
-  startWithOwn: "Start with my own",
-  or: "or",
-  usePrices: "use my own prices",
-} as const;
+export const DEMO_FINDS = "Invented finds.";
+export const DEMO_START_WITH_OWN = "Start with my own";
+export const DEMO_OR = "or";
+export const DEMO_USE_PRICES = "use my own prices";
 /** What a find of one's own is called there, and one that was sent. */
 export const OWN_FIND = "Your own find";
 export const THIS_FIND = "This find";

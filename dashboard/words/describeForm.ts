@@ -1,19 +1,17 @@
 import { counted } from "./count.ts";
 
 /** Texts of the form that describes a find, beside the names of its fields. */
-export const FORM_TEXTS = {
-  whatIsIt: "What is it?",
-  whatAsked: "What do they ask?",
-  priceHint: "Empty counts as nothing asked.",
-  paid: "Already paid: the price no longer decides",
-  travelHint: "Counts as your time.",
-  month: "Month of sale",
-  noMonth: "Not known: an average",
-  more: "More about it",
-  originality: "How original is it?",
-  desirability: "Is anything about it sought after?",
-  build: "How it is built",
-} as const;
+export const FORM_WHAT_IS_IT = "What is it?";
+export const FORM_WHAT_ASKED = "What do they ask?";
+export const FORM_PRICE_HINT = "Empty counts as nothing asked.";
+export const FORM_PAID = "Already paid: the price no longer decides";
+export const FORM_TRAVEL_HINT = "Counts as your time.";
+export const FORM_MONTH = "Month of sale";
+export const FORM_NO_MONTH = "Not known: an average";
+export const FORM_MORE = "More about it";
+export const FORM_ORIGINALITY = "How original is it?";
+export const FORM_DESIRABILITY = "Is anything about it sought after?";
+export const FORM_BUILD = "How it is built";
 /** The unit of minutes in a field. */
 export const MIN = "min";
 

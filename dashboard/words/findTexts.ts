@@ -1,36 +1,36 @@
 import { sentence } from "./plain.ts";
 
 /** Texts of a find's page that hold no figure. */
-export const FIND_TEXTS = {
-  whatToAsk: "What to ask for it",
-  whenDown: "When to come down, what to take",
-  whereFrom: "What to ask, and what the price comes from",
-  onlyLeaving: "No course but leaving is open.",
-  noFigure: "While this stands, no figure is worked out.",
-  shared: "Taking apart and putting back, shared and counted once",
-  notCertified: "The checks screen the bike; they do not certify it. The final check still stands.",
-  partsFetch: "What the parts would fetch",
-  givenAway: "Given away or recycled",
-  piecesToList: "Pieces to list, dearest takings first",
-  piecesNote: "Sold: it turns out fit to sell and finds a buyer. Brings: on average, fee and post taken off.",
-  nothingToBuy: "Nothing to buy for it.",
-  yourPrice: "your price",
-  unlikeData: "Unlike anything in the data, so the range is wide.",
-  dots: "Margin over the whole job. Each dot is 1 outcome in 20; hatched dots lose money.",
-  planOf: "Plan of which course",
-  breakEven: "received from the buyer, your hours unpaid.",
-  notCounted: "shown, not counted.",
-  notForNothing: "Not even for nothing",
-  change: "Change or look further",
-  removeSure: "Remove this find for good?",
-  remove: "Remove for good",
-  keep: "Keep it",
-  copyIt: "Copy it",
-  share: "Share",
-  print: "Print",
-  likelyPrice: "Likely price by state",
-  whatIf: "Copy to ask what if",
-} as const;
+export const FIND_WHAT_TO_ASK = "What to ask for it";
+export const FIND_WHEN_DOWN = "When to come down, what to take";
+export const FIND_WHERE_FROM = "What to ask, and what the price comes from";
+export const FIND_ONLY_LEAVING = "No course but leaving is open.";
+export const FIND_NO_FIGURE = "While this stands, no figure is worked out.";
+export const FIND_SHARED = "Taking apart and putting back, shared and counted once";
+export const FIND_NOT_CERTIFIED =
+  "The checks screen the bike; they do not certify it. The final check still stands.";
+export const FIND_PARTS_FETCH = "What the parts would fetch";
+export const FIND_GIVEN_AWAY = "Given away or recycled";
+export const FIND_PIECES_TO_LIST = "Pieces to list, dearest takings first";
+export const FIND_PIECES_NOTE =
+  "Sold: it turns out fit to sell and finds a buyer. Brings: on average, fee and post taken off.";
+export const FIND_NOTHING_TO_BUY = "Nothing to buy for it.";
+export const FIND_YOUR_PRICE = "your price";
+export const FIND_UNLIKE_DATA = "Unlike anything in the data, so the range is wide.";
+export const FIND_DOTS = "Margin over the whole job. Each dot is 1 outcome in 20; hatched dots lose money.";
+export const FIND_PLAN_OF = "Plan of which course";
+export const FIND_BREAK_EVEN = "received from the buyer, your hours unpaid.";
+export const FIND_NOT_COUNTED = "shown, not counted.";
+export const FIND_NOT_FOR_NOTHING = "Not even for nothing";
+export const FIND_CHANGE = "Change or look further";
+export const FIND_REMOVE_SURE = "Remove this find for good?";
+export const FIND_REMOVE = "Remove for good";
+export const FIND_KEEP = "Keep it";
+export const FIND_COPY_IT = "Copy it";
+export const FIND_SHARE = "Share";
+export const FIND_PRINT = "Print";
+export const FIND_LIKELY_PRICE = "Likely price by state";
+export const FIND_WHAT_IF = "Copy to ask what if";
 
 /** "More reasons (3)", on the fold that holds them. */
 export function moreReasons(n: number): string {

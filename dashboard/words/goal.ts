@@ -1,14 +1,12 @@
 import { goalMoney } from "./money.ts";
 
 /** What one more hour must earn: texts of the flag that shows it and of the box that changes it. */
-export const GOAL_TEXTS = {
-  /** Spoken before the word on the flag's button. */
-  yours: "your hourly goal,",
-  change: "change",
-  label: "What one more hour must earn",
-  unit: "an hour",
-  hint: "Kept in this browser. Every find is worked out anew.",
-} as const;
+/** Spoken before the word on the flag's button. */
+export const GOAL_YOURS = "your hourly goal,";
+export const GOAL_CHANGE = "change";
+export const GOAL_LABEL = "What one more hour must earn";
+export const GOAL_UNIT = "an hour";
+export const GOAL_HINT = "Kept in this browser. Every find is worked out anew.";
 
 /** Between which goals one may be set, inclusive. */
 export function goalBounds(least: number, most: number, currency: string): string {

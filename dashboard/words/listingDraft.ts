@@ -1,28 +1,25 @@
 import { moneyRange } from "./range.ts";
 
 /** Texts of the form that writes the draft of an advert; the advert's own words stand in its catalogue. */
-export const DRAFT_TEXTS = {
-  untick: "Untick what was not done: its faults then stand in the text.",
-  soldIn: "Sold in which state?",
-  price: "Asking price",
-  priceHint: "Left empty, the text keeps a blank to fill.",
-  priceWrong: "Ask nothing or more.",
-  text: "Text of the advert, yours to change",
-  changed: "You changed this text: it no longer follows the state, the jobs and the price picked above.",
-  anew: "Write it anew",
-  copy: "Copy the text",
-  print: "Print the sheets",
-  before: "Before you publish",
-  photos: "Photographs to take",
-  /** Spoken before a price that one press takes over. */
-  ask: "Ask",
-} as const;
+export const DRAFT_UNTICK = "Untick what was not done: its faults then stand in the text.";
+export const DRAFT_SOLD_IN = "Sold in which state?";
+export const DRAFT_PRICE = "Asking price";
+export const DRAFT_PRICE_HINT = "Left empty, the text keeps a blank to fill.";
+export const DRAFT_PRICE_WRONG = "Ask nothing or more.";
+export const DRAFT_TEXT = "Text of the advert, yours to change";
+export const DRAFT_CHANGED =
+  "You changed this text: it no longer follows the state, the jobs and the price picked above.";
+export const DRAFT_ANEW = "Write it anew";
+export const DRAFT_COPY = "Copy the text";
+export const DRAFT_PRINT = "Print the sheets";
+export const DRAFT_BEFORE = "Before you publish";
+export const DRAFT_PHOTOS = "Photographs to take";
+/** Spoken before a price that one press takes over. */
+export const DRAFT_ASK = "Ask";
 /** The panel that the draft is folded into. */
-export const DRAFT_FOLD = {
-  title: "When you sell it: what the advert must say",
-  holds: "Draft of the advert, list of pictures, bill of sale",
-  failed: "The draft could not be fetched. Fold it up and open it again.",
-} as const;
+export const DRAFT_FOLD_TITLE = "When you sell it: what the advert must say";
+export const DRAFT_FOLD_HOLDS = "Draft of the advert, list of pictures, bill of sale";
+export const DRAFT_FOLD_FAILED = "The draft could not be fetched. Fold it up and open it again.";
 /** The states in which a find is sold, each with what was done to it. */
 export const DRAFT_STATES = {
   asFound: { label: "As found", detail: "no repair made" },

@@ -6,12 +6,10 @@ import { goalMoney } from "./money.ts";
 /** Texts of the chart of what an hour on each find earns. */
 export const MARGIN_BY_FIND = "Margin per hour by find";
 /** What the chart's signs mean. */
-export const CHART_KEY = {
-  full: "fuller colour: beats your goal",
-  dashed: "dashed: hardly looked at yet",
-  hatched: "hatched: loses money",
-  spoke: "a spoke for each group of checks looked at",
-} as const;
+export const CHART_KEY_FULL = "fuller colour: beats your goal";
+export const CHART_KEY_DASHED = "dashed: hardly looked at yet";
+export const CHART_KEY_HATCHED = "hatched: loses money";
+export const CHART_KEY_SPOKE = "a spoke for each group of checks looked at";
 /** In the table, where more hours on a find change nothing. */
 export const NO_ADDED_HOURS = "no added hours";
 

@@ -3,20 +3,18 @@ import { grouped } from "./figure.ts";
 import { many } from "./ownPrices.ts";
 
 /** Texts of one's own sales, and of the form that adds one. */
-export const SALE_TEXTS = {
-  byHand: "Add one sale by hand",
-  name: "What you call it (optional)",
-  price: "Price",
-  paidOrAsked: "Was that paid or asked?",
-  day: "Day of the sale or the advert",
-  known: "What is known of it (optional)",
-  state: "State",
-  condition: "Condition",
-  originality: "How original was it?",
-  desirability: "Was anything about it sought after?",
-  add: "Add the sale",
-  takeBack: "Take it back",
-} as const;
+export const SALE_BY_HAND = "Add one sale by hand";
+export const SALE_NAME = "What you call it (optional)";
+export const SALE_PRICE = "Price";
+export const SALE_PAID_OR_ASKED = "Was that paid or asked?";
+export const SALE_DAY = "Day of the sale or the advert";
+export const SALE_KNOWN = "What is known of it (optional)";
+export const SALE_STATE = "State";
+export const SALE_CONDITION = "Condition";
+export const SALE_ORIGINALITY = "How original was it?";
+export const SALE_DESIRABILITY = "Was anything about it sought after?";
+export const SALE_ADD = "Add the sale";
+export const SALE_TAKE_BACK = "Take it back";
 
 /** "12 sales of your own". */
 export function salesTitle(sales: number): string {

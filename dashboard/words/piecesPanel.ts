@@ -3,13 +3,11 @@ import { type Piece, pieceNames } from "./pieces.ts";
 import { moneyRange } from "./range.ts";
 
 /** Heads of the table of pieces to list. */
-export const PIECES_HEAD = {
-  list: "List",
-  price: "Price",
-  sold: "Sold",
-  time: "Time",
-  brings: "Brings",
-} as const;
+export const PIECES_HEAD_LIST = "List";
+export const PIECES_HEAD_PRICE = "Price";
+export const PIECES_HEAD_SOLD = "Sold";
+export const PIECES_HEAD_TIME = "Time";
+export const PIECES_HEAD_BRINGS = "Brings";
 
 /**
  * What the pieces fetch together, and from which figures that is worked out.

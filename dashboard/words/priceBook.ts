@@ -1,15 +1,13 @@
 import { many } from "./ownPrices.ts";
 
 /** Texts of one's own prices of parts. */
-export const BOOK_TEXTS = {
-  facts: "A part with a price of yours is worked out with it, in every find.",
-  part: "Part, consumable or service",
-  choose: "Choose one",
-  cost: "What one costs you",
-  add: "Add the price",
-  noPart: "Choose a part.",
-  noCost: "Write what one costs.",
-} as const;
+export const BOOK_FACTS = "A part with a price of yours is worked out with it, in every find.";
+export const BOOK_PART = "Part, consumable or service";
+export const BOOK_CHOOSE = "Choose one";
+export const BOOK_COST = "What one costs you";
+export const BOOK_ADD = "Add the price";
+export const BOOK_NO_PART = "Choose a part.";
+export const BOOK_NO_COST = "Write what one costs.";
 
 /** "3 prices of your own". */
 export function bookTitle(prices: number): string {

@@ -1,33 +1,27 @@
 import { many } from "./ownPrices.ts";
 
 /** Texts of the files of one's own sales and prices: what stands in them, reading them, and keeping them. */
-export const FILE_TEXTS = {
-  title: "Read them from a file",
-  facts:
-    "Sales or a price book, as a table with commas, semicolons or tabs between its cells (CSV). Good rows are kept, the others told one by one.",
-  choose: "Choose a file",
-  drop: "or drop it here",
-  salesTemplate: "Template for sales",
-  pricesTemplate: "Template for a price book",
-  notLoaded: "What reads files did not load. Choose the file again once there is a signal.",
-  tooLarge: "This file is larger than 5 MB, so it was not read. Split it.",
-} as const;
-export const COLUMN_TEXTS = {
-  title: "Columns",
-  sales: "Sales",
-  prices: "Price book",
-  parts: "Parts by id and name",
-  name: "Column",
-  meaning: "What stands in it",
-  needed: "needed",
-} as const;
-export const KEPT_TEXTS = {
-  title: "Kept in this browser alone",
-  facts: "Cleared with the browser's data. A file keeps them, and is read back above.",
-  sales: "Download your sales",
-  prices: "Download your prices",
-  removeAll: "Remove all",
-} as const;
+export const FILE_TITLE = "Read them from a file";
+export const FILE_FACTS =
+  "Sales or a price book, as a table with commas, semicolons or tabs between its cells (CSV). Good rows are kept, the others told one by one.";
+export const FILE_CHOOSE = "Choose a file";
+export const FILE_DROP = "or drop it here";
+export const FILE_SALES_TEMPLATE = "Template for sales";
+export const FILE_PRICES_TEMPLATE = "Template for a price book";
+export const FILE_NOT_LOADED = "What reads files did not load. Choose the file again once there is a signal.";
+export const FILE_TOO_LARGE = "This file is larger than 5 MB, so it was not read. Split it.";
+export const COLUMN_TITLE = "Columns";
+export const COLUMN_SALES = "Sales";
+export const COLUMN_PRICES = "Price book";
+export const COLUMN_PARTS = "Parts by id and name";
+export const COLUMN_NAME = "Column";
+export const COLUMN_MEANING = "What stands in it";
+export const COLUMN_NEEDED = "needed";
+export const KEPT_TITLE = "Kept in this browser alone";
+export const KEPT_FACTS = "Cleared with the browser's data. A file keeps them, and is read back above.";
+export const KEPT_SALES = "Download your sales";
+export const KEPT_PRICES = "Download your prices";
+export const KEPT_REMOVE_ALL = "Remove all";
 
 /**
  * How the columns of a file may stand.

@@ -1,11 +1,9 @@
 /** Texts of the box that prints sheets for the bench. */
-export const PRINT_TEXTS = {
-  title: "Print for the bench",
-  which: "Which sheets",
-  course: "The work of which course?",
-  paper: "A4, black.",
-  blank: "A blank inspection sheet for another bike",
-} as const;
+export const PRINT_TITLE = "Print for the bench";
+export const PRINT_WHICH = "Which sheets";
+export const PRINT_COURSE = "The work of which course?";
+export const PRINT_PAPER = "A4, black.";
+export const PRINT_BLANK = "A blank inspection sheet for another bike";
 
 /** "Print 2 sheets". */
 export function printLabel(n: number): string {

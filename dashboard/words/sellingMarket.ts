@@ -44,14 +44,12 @@ export function marketHints(
 }
 
 /** Texts of the panel with the terms of selling, beside the names of its fields. */
-export const MARKET_TEXTS = {
-  facts:
-    "Kept in this browser. Left empty, an invented figure of the demo data stands in; it is named below each field.",
-  weeks: "weeks",
-  aWeek: "a week",
-  month: "Month it is put up for sale",
-  noMonth: "Not known: an average",
-} as const;
+export const MARKET_FACTS =
+  "Kept in this browser. Left empty, an invented figure of the demo data stands in; it is named below each field.";
+export const MARKET_WEEKS = "weeks";
+export const MARKET_A_WEEK = "a week";
+export const MARKET_MONTH = "Month it is put up for sale";
+export const MARKET_NO_MONTH = "Not known: an average";
 
 /** "As appraised: May". */
 export function asAppraised(month: string | undefined): string {

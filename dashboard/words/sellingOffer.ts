@@ -47,10 +47,8 @@ function exactly(reason: string, currency: string): string {
 }
 
 /** Texts of the panel that answers an offer. */
-export const OFFER_TEXTS = {
-  title: "Has somebody made an offer?",
-  cameIn: "came in",
-} as const;
+export const OFFER_TITLE = "Has somebody made an offer?";
+export const OFFER_CAME_IN = "came in";
 
 /** "week 3". */
 export function weekWord(week: number): string {

@@ -1,9 +1,7 @@
 /** Texts of the page about selling before a find is chosen, and of a bicycle that is none of the finds. */
-export const SELLING_PAGE = {
-  which: "Which one do you sell?",
-  change: "Change what it is",
-  another: "Another bicycle",
-  anotherTitle: "Selling another bicycle",
-  what: "What do you sell?",
-  fourAnswers: "Four answers, and the plan stands. Kept in this browser.",
-} as const;
+export const SELLING_PAGE_WHICH = "Which one do you sell?";
+export const SELLING_PAGE_CHANGE = "Change what it is";
+export const SELLING_PAGE_ANOTHER = "Another bicycle";
+export const SELLING_PAGE_ANOTHER_TITLE = "Selling another bicycle";
+export const SELLING_PAGE_WHAT = "What do you sell?";
+export const SELLING_PAGE_FOUR_ANSWERS = "Four answers, and the plan stands. Kept in this browser.";

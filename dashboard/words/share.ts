@@ -63,20 +63,16 @@ export function tooLittle(answers: Answers): string | null {
 }
 
 /** What one can do with a find that was sent, and its mark once it is kept. */
-export const SHARED_TEXTS = {
-  keep: "Keep it",
-  keptAlready: "You keep this find already.",
-  openYours: "Open yours",
-  sharedWithYou: "shared with you",
-} as const;
+export const SHARED_KEEP = "Keep it";
+export const SHARED_KEPT_ALREADY = "You keep this find already.";
+export const SHARED_OPEN_YOURS = "Open yours";
+export const SHARED_SHARED_WITH_YOU = "shared with you";
 /** Texts of the box that passes a find on. */
-export const SHARE_TEXTS = {
-  title: "Share this find",
-  send: "Send the link",
-  copy: "Copy the link",
-  save: "Save as a file",
-  saved: "Saved.",
-} as const;
+export const SHARE_TITLE = "Share this find";
+export const SHARE_SEND = "Send the link";
+export const SHARE_COPY = "Copy the link";
+export const SHARE_SAVE = "Save as a file";
+export const SHARE_SAVED = "Saved.";
 
 /** "In it: its name, the description and 44 checks made." */
 export function inIt(name: string, answers: Answers, currency: string): string {

@@ -7,41 +7,34 @@ import { bareHours } from "./time.ts";
 /** Blanks to fill at the head of a sheet. */
 export const HEAD_BLANKS = ["Date", "By", "Frame number"] as const;
 /** What a box says where it is not seen. */
-export const BOX = { ticked: "ticked", toTick: "to tick" } as const;
+export const BOX_TICKED = "ticked";
+export const BOX_TO_TICK = "to tick";
 /** Marks on the inspection sheet. */
-export const INSPECTION_MARKS = {
-  first: "look first",
-  owed: "owed",
-  made: "made",
-  stops: "(stops)",
-} as const;
+export const INSPECTION_MARKS_FIRST = "look first";
+export const INSPECTION_MARKS_OWED = "owed";
+export const INSPECTION_MARKS_MADE = "made";
+export const INSPECTION_MARKS_STOPS = "(stops)";
 /** Heads and texts of the job sheet. */
-export const JOB_SHEET = {
-  shared: "Taking apart and putting back, once for all jobs",
-  work: "The work, in order",
-  cautions: "Before you begin",
-  beside: "Beside the plan",
-  took: ", took",
-  min: "min",
-  stop: "Stop",
-} as const;
+export const JOB_SHEET_SHARED = "Taking apart and putting back, once for all jobs";
+export const JOB_SHEET_WORK = "The work, in order";
+export const JOB_SHEET_CAUTIONS = "Before you begin";
+export const JOB_SHEET_BESIDE = "Beside the plan";
+export const JOB_SHEET_TOOK = ", took";
+export const JOB_SHEET_MIN = "min";
+export const JOB_SHEET_STOP = "Stop";
 /** Of the list to tick before anyone rides. */
-export const BEFORE_RIDING = {
-  title: "Before anyone rides it",
-  paper: "not to be sold while it stands",
-  cured: "cured and looked at again",
-  looked: "looked at",
-} as const;
+export const BEFORE_RIDING_TITLE = "Before anyone rides it";
+export const BEFORE_RIDING_PAPER = "not to be sold while it stands";
+export const BEFORE_RIDING_CURED = "cured and looked at again";
+export const BEFORE_RIDING_LOOKED = "looked at";
 /** Of the shopping list, beside the heads that it shares with the screen. */
-export const SHOPPING_SHEET = {
-  paid: "Paid",
-  yours: "yours",
-  measure: "Measure first",
-  size: "Size",
-  forPart: "For",
-  seenIn: "Seen in the check",
-  read: "Read",
-} as const;
+export const SHOPPING_SHEET_PAID = "Paid";
+export const SHOPPING_SHEET_YOURS = "yours";
+export const SHOPPING_SHEET_MEASURE = "Measure first";
+export const SHOPPING_SHEET_SIZE = "Size";
+export const SHOPPING_SHEET_FOR_PART = "For";
+export const SHOPPING_SHEET_SEEN_IN = "Seen in the check";
+export const SHOPPING_SHEET_READ = "Read";
 
 /** "Take along: a rule; a torch." */
 export function takeAlong(tools: readonly string[]): string {

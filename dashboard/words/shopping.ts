@@ -3,7 +3,10 @@ import { COURSE_WORDS } from "./course.ts";
 import { billed } from "./money.ts";
 
 /** Heads of a list of what to buy. */
-export const SHOPPING_HEAD = { what: "What", howMuch: "How much", one: "One", sum: "Sum" } as const;
+export const SHOPPING_HEAD_WHAT = "What";
+export const SHOPPING_HEAD_HOW_MUCH = "How much";
+export const SHOPPING_HEAD_ONE = "One";
+export const SHOPPING_HEAD_SUM = "Sum";
 
 /** "Shopping list: 4 lines, €43.20". */
 export function shoppingSummary(lines: number, total: number, currency: string): string {

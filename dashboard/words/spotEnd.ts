@@ -106,20 +106,18 @@ export function leftAtPrice(
 }
 
 /** Texts of the end of looking: what to do now, and each way to do it. */
-export const END_TEXTS = {
-  offer: "Offer",
-  leave: "Leave",
-  home: "Take home",
-  tryPrice: "Try a price",
-  leaveIt: "Leave it",
-  leaveKept: "What you saw is kept among the finds; they may come down yet.",
-  leaveAndKeep: "Leave and keep it",
-  lookAtAnother: "Look at another",
-  paid: "What you paid",
-  writePaid: "Write what you paid; 0 for nothing.",
-  name: "What you call it (optional)",
-  takeHome: "Take it home",
-} as const;
+export const END_OFFER = "Offer";
+export const END_LEAVE = "Leave";
+export const END_HOME = "Take home";
+export const END_TRY_PRICE = "Try a price";
+export const END_LEAVE_IT = "Leave it";
+export const END_LEAVE_KEPT = "What you saw is kept among the finds; they may come down yet.";
+export const END_LEAVE_AND_KEEP = "Leave and keep it";
+export const END_LOOK_AT_ANOTHER = "Look at another";
+export const END_PAID = "What you paid";
+export const END_WRITE_PAID = "Write what you paid; 0 for nothing.";
+export const END_NAME = "What you call it (optional)";
+export const END_TAKE_HOME = "Take it home";
 
 /** "Offer €41 at most". */
 export function offerTitle(most: number, currency: string): string {

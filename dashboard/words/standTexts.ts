@@ -1,40 +1,32 @@
 /** Texts of the page on the stand, that hold no figure. */
-export const STAND_TEXTS = {
-  intoACopy: "What you answer here goes into a copy of your own; the invented find stays.",
-  wholeAnswer: "The whole answer",
-  nextHere: "Next here",
-  needsApart: "What needs the bike taken apart waits for its job below.",
-  goOnOwed: "Go on with what is owed",
-  onceApart: ", once it is apart",
-  owed: "owed",
-  showFewer: "Show fewer",
-  find: "Find a check",
-  noneFound: "No check here has that word.",
-  untilTold: "Until it is, what it was to settle stands as before.",
-} as const;
+export const STAND_INTO_ACOPY = "What you answer here goes into a copy of your own; the invented find stays.";
+export const STAND_WHOLE_ANSWER = "The whole answer";
+export const STAND_NEXT_HERE = "Next here";
+export const STAND_NEEDS_APART = "What needs the bike taken apart waits for its job below.";
+export const STAND_GO_ON_OWED = "Go on with what is owed";
+export const STAND_ONCE_APART = ", once it is apart";
+export const STAND_OWED = "owed";
+export const STAND_SHOW_FEWER = "Show fewer";
+export const STAND_FIND = "Find a check";
+export const STAND_NONE_FOUND = "No check here has that word.";
+export const STAND_UNTIL_TOLD = "Until it is, what it was to settle stands as before.";
 /** What is said of a look in the list of its group. */
-export const LOOK_STATE = {
-  refused: "refused",
-  cantTell: "can\u2019t tell",
-  notLooked: "not looked at",
-  onTheLine: "on the line",
-  cured: "cured since",
-  takenBack: "taken back",
-} as const;
+export const LOOK_STATE_REFUSED = "refused";
+export const LOOK_STATE_CANT_TELL = "can\u2019t tell";
+export const LOOK_STATE_NOT_LOOKED = "not looked at";
+export const LOOK_STATE_ON_THE_LINE = "on the line";
+export const LOOK_STATE_CURED = "cured since";
+export const LOOK_STATE_TAKEN_BACK = "taken back";
 /** How the stand behaves. */
-export const CONTROL_TEXTS = {
-  all: "Buttons, keys and lengths",
-  gloves: "Gloves on: larger buttons",
-  lengths: "Lengths in",
-  keys: "Keys",
-} as const;
+export const CONTROL_ALL = "Buttons, keys and lengths";
+export const CONTROL_GLOVES = "Gloves on: larger buttons";
+export const CONTROL_LENGTHS = "Lengths in";
+export const CONTROL_KEYS = "Keys";
 /** What a look takes and is worth, each with its name. */
-export const WORTH_NAMES = {
-  takes: "takes",
-  worth: "worth, less your time",
-  owed: "owed",
-  couldTurn: "could turn into",
-} as const;
+export const WORTH_TAKES = "takes";
+export const WORTH_WORTH = "worth, less your time";
+export const WORTH_OWED = "owed";
+export const WORTH_COULD_TURN = "could turn into";
 
 /** "On the stand: the grey one". */
 export function onTheStand(name: string): string {
@@ -53,7 +45,7 @@ export function allChecks(n: number): string {
 
 /** "3 found", or that none was, for what is looked for among the checks. */
 export function foundWords(n: number): string {
-  return n === 0 ? STAND_TEXTS.noneFound : `${n} found`;
+  return n === 0 ? STAND_NONE_FOUND : `${n} found`;
 }
 
 /** "Show all 12". */

@@ -7,19 +7,17 @@ import { hours } from "./time.ts";
 import { leftAfter } from "./togetherTerms.ts";
 
 /** Texts that the charts of a set share. */
-export const PLANE_TEXTS = {
-  save: "Save as a picture",
-  noPicture: "No picture came of it. Try again; the table below holds the same figures.",
-  /** After a name in the key. */
-  chosen: ", chosen",
-} as const;
-export const MERIT_TEXTS = {
-  key: "As wide as its hours, as high as what each of them earns; what stands above your goal is left for you. Best rate first. Filled: chosen; outlined: left. The upright line is where your hours end if they are filled in this order; the set may pass one over that is too long or too dear. Strokes: 8 outcomes in 10. Dashed: hardly looked at yet. Hatched: loses money.",
-  across: "hours, one find after the other",
-  up: "money left for each hour",
-  oneMore: "One more hour",
-} as const;
-export const HOURS_TEXTS = { across: "hours", up: "money left" } as const;
+export const PLANE_SAVE = "Save as a picture";
+export const PLANE_NO_PICTURE = "No picture came of it. Try again; the table below holds the same figures.";
+/** After a name in the key. */
+export const PLANE_CHOSEN = ", chosen";
+export const MERIT_KEY =
+  "As wide as its hours, as high as what each of them earns; what stands above your goal is left for you. Best rate first. Filled: chosen; outlined: left. The upright line is where your hours end if they are filled in this order; the set may pass one over that is too long or too dear. Strokes: 8 outcomes in 10. Dashed: hardly looked at yet. Hatched: loses money.";
+export const MERIT_ACROSS = "hours, one find after the other";
+export const MERIT_UP = "money left for each hour";
+export const MERIT_ONE_MORE = "One more hour";
+export const HOURS_ACROSS = "hours";
+export const HOURS_UP = "money left";
 export const HOURS_HEAD = [
   "Find",
   "Course",
@@ -30,11 +28,10 @@ export const HOURS_HEAD = [
   `${EIGHT_IN_TEN} (hours)`,
   "An hour",
 ] as const;
-export const COST_TEXTS = {
-  key: "Likely price in the state its course sells it in, before haggling and fees. Above the line it sells for more than the cash in it; your hours are not in it. Filled: chosen. Strokes: 8 outcomes in 10.",
-  across: "cash in it",
-  up: "likely price",
-} as const;
+export const COST_KEY =
+  "Likely price in the state its course sells it in, before haggling and fees. Above the line it sells for more than the cash in it; your hours are not in it. Filled: chosen. Strokes: 8 outcomes in 10.";
+export const COST_ACROSS = "cash in it";
+export const COST_UP = "likely price";
 export const COST_HEAD = ["Find", "Course", "Chosen", "Cash in it", "Likely price", EIGHT_IN_TEN] as const;
 
 /** Heads of the table of what each hour earns. */

@@ -1,15 +1,13 @@
 import { money } from "./money.ts";
 
 /** Texts of the panel that leads from a plain bicycle to the price of this one. */
-export const WATERFALL = {
-  facts:
-    "From a plain bicycle to this one, a step for each thing that moves the price. Hatched: takes off. Rounded, so the steps may not add up to the last unit.",
-  yours: "your sales",
-  someYours:
-    "Steps marked as yours rest on your own sales. The others come from invented demo sales, which yours correct a little.",
-  allInvented: "Every step comes from invented demo sales.",
-  caption: "From a plain bicycle to this one",
-} as const;
+export const WATERFALL_FACTS =
+  "From a plain bicycle to this one, a step for each thing that moves the price. Hatched: takes off. Rounded, so the steps may not add up to the last unit.";
+export const WATERFALL_YOURS = "your sales";
+export const WATERFALL_SOME_YOURS =
+  "Steps marked as yours rest on your own sales. The others come from invented demo sales, which yours correct a little.";
+export const WATERFALL_ALL_INVENTED = "Every step comes from invented demo sales.";
+export const WATERFALL_CAPTION = "From a plain bicycle to this one";
 export const WATERFALL_HEAD = ["Step", "Change", "Times", "Price so far"] as const;
 
 /** "1990s: −€20". */
