@@ -3,6 +3,7 @@ import { withObservation } from "../answers/answers.ts";
 import { messagesAt } from "../api/fault.ts";
 import type { Appraisal, Check } from "../api/types.ts";
 import { isMade } from "../checks/made.ts";
+import { madeOf } from "../words/checkTexts.ts";
 import { capital } from "../words/count.ts";
 import {
   checksBefore,
@@ -10,7 +11,6 @@ import {
   DESCRIBE_LOOK_FURTHER,
   DESCRIBE_NARROWS,
 } from "../words/describePage.ts";
-import { madeOf } from "../words/stand.ts";
 import { type Bike, bikeOf, checksOn } from "./bike.ts";
 import { CheckCard } from "./CheckCard.tsx";
 import type { DescribeProps } from "./Description.tsx";

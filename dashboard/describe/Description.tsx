@@ -4,6 +4,7 @@ import { messagesAt } from "../api/fault.ts";
 import type { AttributeName, Reference } from "../api/types.ts";
 import { NumberField, Wrong } from "../parts/NumberField.tsx";
 import { Choose, Picks } from "../parts/Picks.tsx";
+import { MARKING } from "../words/checkTexts.ts";
 import {
   detailsGiven,
   FORM_BUILD,
@@ -21,7 +22,6 @@ import {
 } from "../words/describeForm.ts";
 import { DESIRABILITY, FIELD_NAMES, FIGURE_NAMES, MONTHS, ORIGINALITY } from "../words/fields.ts";
 import { currencySign } from "../words/money.ts";
-import { MARKING } from "../words/tyre.ts";
 
 export interface DescribeProps {
   readonly answers: Answers;

@@ -1,17 +1,10 @@
 import { useId } from "preact/hooks";
 import type { MarkedTyre } from "../api/types.ts";
 import { Wrong } from "../parts/NumberField.tsx";
+import { MARKING } from "../words/checkTexts.ts";
 import { listed } from "../words/count.ts";
 import { sentence } from "../words/plain.ts";
-import {
-  BEAD_SEAT,
-  beadSeatWords,
-  lookAlikeTitle,
-  MARKING,
-  tyreWidth,
-  WIDTH,
-  WIDTH_NOT_SAID,
-} from "../words/tyre.ts";
+import { BEAD_SEAT, beadSeatWords, lookAlikeTitle, tyreWidth, WIDTH, WIDTH_NOT_SAID } from "../words/tyre.ts";
 
 export interface Marking {
   readonly text: string | undefined;

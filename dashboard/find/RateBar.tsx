@@ -7,9 +7,9 @@ import type { Place } from "../charts/place.ts";
 import { createBarsChart } from "../charts/rowCharts.ts";
 import { percent, rateScale } from "../charts/scale.ts";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
-import { barSentence } from "../words/findVerdict.ts";
 import { goalFlag } from "../words/goal.ts";
 import { rate } from "../words/money.ts";
+import { barSentence } from "../words/rateBar.ts";
 
 /** One range with its goal. */
 export function RateBar(props: {

@@ -1,18 +1,9 @@
 import type { Appraisal, ReportedFinding } from "../api/types.ts";
 import { Cautions } from "../signs/Cautions.tsx";
 import { uncapital } from "../words/count.ts";
+import { curedSince, leftOut, noFaultFound, onTheLine, wheelKey, whereSeen } from "../words/findSeen.ts";
 import { sentence } from "../words/plain.ts";
-import {
-  bearInMind,
-  curedSince,
-  leftOut,
-  NOT_TO_BE_RIDDEN,
-  NOT_TO_BE_SOLD,
-  noFaultFound,
-  onTheLine,
-  wheelKey,
-  whereSeen,
-} from "../words/seen.ts";
+import { bearInMind, NOT_TO_BE_RIDDEN, NOT_TO_BE_SOLD } from "../words/seen.ts";
 import { cautionsTitle, lookedTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
 

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { DRAFT_FOLD_FAILED, DRAFT_FOLD_HOLDS, DRAFT_FOLD_TITLE } from "../words/listingDraft.ts";
+import { DRAFT_FOLD_FAILED, DRAFT_FOLD_HOLDS, DRAFT_FOLD_TITLE } from "../words/listingFold.ts";
 import type { ListingDraft, ListingDraftProps } from "./ListingDraft.tsx";
 
 /** The draft of an advert, folded; its script is fetched when it is first unfolded. */

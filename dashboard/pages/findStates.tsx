@@ -1,7 +1,7 @@
 import { Heading } from "../parts/Heading.tsx";
 import { WORKING } from "../words/common.ts";
-import { NO_SUCH_FIND_HERE, NO_SUCH_FIND_STAY, NO_SUCH_FIND_TITLE } from "../words/noSuchFind.ts";
-import { PLACE_NAMES, TO_THE_FINDS } from "../words/placeNames.ts";
+import { NO_SUCH_FIND_HERE, NO_SUCH_FIND_STAY } from "../words/noSuchFind.ts";
+import { NO_SUCH_FIND_TITLE, PLACE_NAMES, TO_THE_FINDS } from "../words/placeNames.ts";
 
 /** A page about a find before its catalogue or its answer has come. */
 export function Waiting() {

@@ -6,7 +6,8 @@ import { ownFinds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { route } from "../state/route.ts";
-import { NO_SUCH_FIND_TITLE, NO_SUCH_FIND_YOURS } from "../words/noSuchFind.ts";
+import { NO_SUCH_FIND_YOURS } from "../words/noFindOfYours.ts";
+import { NO_SUCH_FIND_TITLE } from "../words/placeNames.ts";
 import { Heading } from "./Heading.tsx";
 
 /** One's own find as a form opens it. */

@@ -6,7 +6,7 @@ import type { Place } from "../charts/place.ts";
 import { createBarsChart } from "../charts/rowCharts.ts";
 import { percent, scaleOver } from "../charts/scale.ts";
 import type { SaleState } from "../listing/saleStates.ts";
-import { bandLines } from "../words/bands.ts";
+import { bandLines } from "../words/bandLines.ts";
 import { money } from "../words/money.ts";
 import { moneyRange } from "../words/range.ts";
 import type { PricedState } from "./states.ts";

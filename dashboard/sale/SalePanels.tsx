@@ -5,7 +5,7 @@ import { ListingDraft } from "../listing/ListingDraft.tsx";
 import type { SaleState } from "../listing/saleStates.ts";
 import type { Vocabulary } from "../ownPrices/vocabulary.ts";
 import { ownPrices } from "../state/ownPrices.ts";
-import { PLAN_ADVERT } from "../words/sellingTexts.ts";
+import { PLAN_ADVERT } from "../words/soldState.ts";
 import { BandPanel } from "./BandPanel.tsx";
 import { ComparablesPanel } from "./ComparablesPanel.tsx";
 import { comparableRows } from "./comparableRows.ts";

@@ -5,8 +5,8 @@ import type { AttributeName, Reference } from "../api/types.ts";
 import { Picks } from "../parts/Picks.tsx";
 import { moved } from "../state/route.ts";
 import { sellingTerms } from "../state/selling.ts";
-import { FORM_WHAT_IS_IT } from "../words/describeForm.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
+import { SELLING_PAGE_WHAT_IS_IT } from "../words/sellingPage.ts";
 import type { AloneAnswers } from "./terms.ts";
 
 /** What must be known of a bicycle that is none of the finds. */
@@ -20,7 +20,7 @@ export function AlonePicks(props: { alone: AloneAnswers; known: Reference; fault
   };
   return (
     <section class="panel" aria-labelledby="alone-title">
-      <h2 id="alone-title">{FORM_WHAT_IS_IT}</h2>
+      <h2 id="alone-title">{SELLING_PAGE_WHAT_IS_IT}</h2>
       {NEEDED.map((name) => (
         <Picks
           key={name}

@@ -2,8 +2,8 @@ import type { Appraisal } from "../api/types.ts";
 import { Reasons } from "../find/Reasons.tsx";
 import type { Find } from "../finds/find.ts";
 import { Warning } from "../signs/Warning.tsx";
-import { NOTHING_TO_ASK } from "../words/listingPage.ts";
 import { IN_PIECES_ASK, IN_PIECES_BEFORE, IN_PIECES_BETWEEN, IN_PIECES_FIND } from "../words/sellingTexts.ts";
+import { NOTHING_TO_ASK } from "../words/soldState.ts";
 
 interface NotSoldProps {
   readonly find: Find;

@@ -5,7 +5,7 @@ import type { Find } from "../finds/find.ts";
 import { isInvented } from "../finds/ownership.ts";
 import { ListingDraft } from "../listing/ListingDraft.tsx";
 import { countedWords, sellingFacts } from "../words/sellingFacts.ts";
-import { PLAN_ADVERT } from "../words/sellingTexts.ts";
+import { PLAN_ADVERT } from "../words/soldState.ts";
 import type { OfferMade } from "./body.ts";
 import { FactsPanel } from "./FactsPanel.tsx";
 import { MarketPanel } from "./MarketPanel.tsx";

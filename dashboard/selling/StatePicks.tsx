@@ -1,7 +1,7 @@
 import type { WholeState } from "../api/types.ts";
 import { Picks } from "../parts/Picks.tsx";
-import { aboutPrice } from "../words/bands.ts";
-import { SOLD_IN_STATE } from "../words/listingPage.ts";
+import { aboutPrice } from "../words/bandLines.ts";
+import { SOLD_IN_STATE } from "../words/soldState.ts";
 import type { PricedWhole } from "./wholeStates.ts";
 
 /** The states in which it can be sold whole. */

@@ -5,19 +5,16 @@ import { copyText } from "../listing/copyText.ts";
 import { localDay } from "../ownPrices/days.ts";
 import { Dialog } from "../parts/Dialog.tsx";
 import { ownFinds } from "../state/finds.ts";
+import { KEPT_BACK, messageWords, NO_LINK, NO_SERVER } from "../words/share.ts";
 import {
   inIt,
-  KEPT_BACK,
   linkLabel,
-  messageWords,
-  NO_LINK,
-  NO_SERVER,
   SHARE_COPY,
   SHARE_SAVE,
   SHARE_SAVED,
   SHARE_SEND,
   SHARE_TITLE,
-} from "../words/share.ts";
+} from "../words/shareDialog.ts";
 import "../style/share.css";
 import { saveFinds } from "./findsFile.ts";
 import { fragmentOf } from "./fragment.ts";

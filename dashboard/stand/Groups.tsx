@@ -1,6 +1,6 @@
 import type { Check } from "../api/types.ts";
 import type { Bike } from "../describe/bike.ts";
-import { madeOf } from "../words/stand.ts";
+import { madeOf } from "../words/checkTexts.ts";
 import { allChecks, foundWords, STAND_FIND } from "../words/standTexts.ts";
 import { CheckRow } from "./CheckRow.tsx";
 import type { Progress } from "./looks.ts";

@@ -1,10 +1,7 @@
-import type { ValueBand } from "../api/types.ts";
 import type { SaleState } from "../listing/saleStates.ts";
 import { STATE_NAMES } from "../sale/states.ts";
-import { EIGHT_IN_TEN } from "./common.ts";
 import { counted } from "./count.ts";
 import { money } from "./money.ts";
-import { moneyRange } from "./range.ts";
 
 /** What the table of likely prices holds. */
 export const BANDS_CAPTION = "Likely price by state, and your own sales";
@@ -13,16 +10,6 @@ export const DOT_KEY_PAID = "what this bike would fetch if it sold as yours did 
 export const DOT_KEY_ASKED = "the same from an asking price";
 export const DOT_KEY_SURPRISING = "far from all else";
 export const DOT_KEY_BEYOND = "arrow head: beyond the axis";
-
-/** "about €205", beside the name of a state. */
-export function aboutPrice(price: number, currency: string): string {
-  return `about ${money(price, currency)}`;
-}
-
-/** "about €205", "8 in 10 between €150 to €260". */
-export function bandLines({ p10, p50, p90 }: ValueBand, currency: string): readonly string[] {
-  return [aboutPrice(p50, currency), `${EIGHT_IN_TEN} ${moneyRange(p10, p90, currency)}`];
-}
 
 /**
  * What the bars are.

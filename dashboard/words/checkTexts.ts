@@ -13,3 +13,11 @@ export const CHECK_NO_TOOLS = "no tools";
 export function inputLabel(label: string, optional: boolean | undefined): string {
   return `${capital(label)}${optional ? " (if you have it)" : ""}`;
 }
+
+/** "5 of 8 made". */
+export function madeOf(made: number, of: number): string {
+  return `${made} of ${of} made`;
+}
+
+/** Texts about a tyre's marking and what it says. */
+export const MARKING = "Marking on the tyre";

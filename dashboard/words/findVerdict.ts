@@ -2,7 +2,6 @@ import type { CourseId } from "../api/types.ts";
 import { outOf } from "./chance.ts";
 import { COURSE_WORDS } from "./course.ts";
 import { goalMoney } from "./money.ts";
-import { likelyRate } from "./range.ts";
 
 /** Texts of the panel with a find's verdict. */
 export const VERDICT = "Verdict";
@@ -23,13 +22,4 @@ export function bestOtherCourse(course: CourseId): string {
 /** "8 outcomes in 10 lie in the bar. Misses your €15 in 3 of 10." */
 export function barKey(goal: number, misses: number, currency: string): string {
   return `8 outcomes in 10 lie in the bar. Misses your ${goalMoney(goal, currency)} ${outOf(misses, 10)}.`;
-}
-
-/** The bar in a sentence. */
-export function barSentence(
-  figures: { rate: number; p10: number; p90: number },
-  goal: number,
-  currency: string,
-): string {
-  return `Margin per hour: ${likelyRate(figures, currency)}; your goal is ${goalMoney(goal, currency)}.`;
 }

@@ -16,10 +16,6 @@ export const DRAFT_BEFORE = "Before you publish";
 export const DRAFT_PHOTOS = "Photographs to take";
 /** Spoken before a price that one press takes over. */
 export const DRAFT_ASK = "Ask";
-/** The panel that the draft is folded into. */
-export const DRAFT_FOLD_TITLE = "When you sell it: what the advert must say";
-export const DRAFT_FOLD_HOLDS = "Draft of the advert, list of pictures, bill of sale";
-export const DRAFT_FOLD_FAILED = "The draft could not be fetched. Fold it up and open it again.";
 /** The states in which a find is sold, each with what was done to it. */
 export const DRAFT_STATES = {
   asFound: { label: "As found", detail: "no repair made" },

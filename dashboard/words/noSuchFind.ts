@@ -1,5 +1,2 @@
-/** Where an address names a find that is not kept in this browser. */
-export const NO_SUCH_FIND_TITLE = "No such find";
 export const NO_SUCH_FIND_HERE = "There is no find here by that name.";
-export const NO_SUCH_FIND_YOURS = "There is no find of yours by that name in this browser.";
 export const NO_SUCH_FIND_STAY = "Your own finds stay in the browser in which they were described.";

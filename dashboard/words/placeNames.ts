@@ -20,3 +20,6 @@ export const TO_THE_FINDS = "To the finds";
 export function tabTitle(title: string): string {
   return `${title} \u00b7 Spokeworth`;
 }
+
+/** Where an address names a find that is not kept in this browser. */
+export const NO_SUCH_FIND_TITLE = "No such find";

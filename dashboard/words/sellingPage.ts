@@ -5,3 +5,5 @@ export const SELLING_PAGE_ANOTHER = "Another bicycle";
 export const SELLING_PAGE_ANOTHER_TITLE = "Selling another bicycle";
 export const SELLING_PAGE_WHAT = "What do you sell?";
 export const SELLING_PAGE_FOUR_ANSWERS = "Four answers, and the plan stands. Kept in this browser.";
+/** Over the four answers about it. */
+export const SELLING_PAGE_WHAT_IS_IT = "What is it?";

@@ -7,7 +7,6 @@ export const PLAN_TERMS = "Terms";
 export const PLAN_LISTED_ON = "Listed on (week 1 begins)";
 export const PLAN_PRINT = "Print the price plan";
 export const PLAN_PRICE_OVER_WEEKS = "Price over weeks";
-export const PLAN_ADVERT = "What the advert must say";
 /** Heads of the plan's table, on the screen and on paper. */
 export const PLAN_HEAD_WEEK = "Week";
 export const PLAN_HEAD_WHEN = "When";

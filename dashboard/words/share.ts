@@ -67,19 +67,3 @@ export const SHARED_KEEP = "Keep it";
 export const SHARED_KEPT_ALREADY = "You keep this find already.";
 export const SHARED_OPEN_YOURS = "Open yours";
 export const SHARED_SHARED_WITH_YOU = "shared with you";
-/** Texts of the box that passes a find on. */
-export const SHARE_TITLE = "Share this find";
-export const SHARE_SEND = "Send the link";
-export const SHARE_COPY = "Copy the link";
-export const SHARE_SAVE = "Save as a file";
-export const SHARE_SAVED = "Saved.";
-
-/** "In it: its name, the description and 44 checks made." */
-export function inIt(name: string, answers: Answers, currency: string): string {
-  return `In it: ${passedOnWords(name, answers, currency)}.`;
-}
-
-/** "The link, 812 letters". */
-export function linkLabel(letters: number): string {
-  return `The link, ${letters} letters`;
-}

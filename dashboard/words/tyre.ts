@@ -22,8 +22,6 @@ export function lookAlikeTitle({ beadSeatDiameterMm }: Pick<MarkedTyre, "beadSea
   return `Looks alike, does not fit ${beadSeatDiameterMm} mm`;
 }
 
-/** Texts about a tyre's marking and what it says. */
-export const MARKING = "Marking on the tyre";
 export const WIDTH = "Width";
 export const WIDTH_NOT_SAID = "not said";
 export const BEAD_SEAT = "Bead seat";
