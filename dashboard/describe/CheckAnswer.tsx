@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 import { isPerWheel, pruned } from "../answers/reading.ts";
 import type { Fault } from "../api/fault.ts";
 import type { Check, Observation, Reading } from "../api/types.ts";
-import { CHECK_APART } from "../words/checkTexts.ts";
+import { CHECK_APART } from "../words/checkAnswer.ts";
 import { capital } from "../words/count.ts";
 import type { Bike } from "./bike.ts";
 import { ReadingFields } from "./ReadingFields.tsx";

@@ -1,7 +1,7 @@
 import type { Check } from "../api/types.ts";
 import { drawingOf } from "../drawings/drawingOf.ts";
 import { lengthUnit } from "../state/units.ts";
-import { CHECK_NO_TOOLS } from "../words/checkTexts.ts";
+import { CHECK_NO_TOOLS } from "../words/checkAnswer.ts";
 import { lengthsFor, withLengths } from "../words/length.ts";
 import { minutes } from "../words/time.ts";
 

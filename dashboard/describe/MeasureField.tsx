@@ -3,7 +3,8 @@ import type { MeasuredInput } from "../api/types.ts";
 import { Wrong } from "../parts/NumberField.tsx";
 import { inputLabel } from "../words/checkTexts.ts";
 import { bareLength, type LengthUnit, readLength, stepOf } from "../words/length.ts";
-import { lessOf, moreOf, noInches, noNumber } from "../words/numberField.ts";
+import { lessOf, moreOf, noInches } from "../words/measureField.ts";
+import { noNumber } from "../words/numberField.ts";
 import { readNumber, typedNumber } from "../words/readNumber.ts";
 
 interface MeasureFieldProps {

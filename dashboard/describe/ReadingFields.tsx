@@ -7,7 +7,7 @@ import type { Check, Reading } from "../api/types.ts";
 import { Wrong } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
 import { lengthUnit } from "../state/units.ts";
-import { CHECK_BY_EYE, CHECK_LEVELS, CHECK_NOT_LOOKED } from "../words/checkTexts.ts";
+import { CHECK_BY_EYE, CHECK_LEVELS, CHECK_NOT_LOOKED } from "../words/checkAnswer.ts";
 import { lengthsFor, withLengths } from "../words/length.ts";
 import { levelWords } from "../words/plain.ts";
 import type { Bike } from "./bike.ts";

@@ -7,21 +7,11 @@ import { Spoken } from "../parts/Spoken.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
 import { WORKING } from "../words/common.ts";
+import { atAsked, ofCourse, picksToGo, STOPPED, stoppedLine, verdictSpoken } from "../words/describeBar.ts";
 import { money, roundMoney } from "../words/money.ts";
 import { likelyRate } from "../words/range.ts";
 import { advice } from "../words/verdict.ts";
-import {
-  answersRefused,
-  atAsked,
-  barTrouble,
-  mostToOffer,
-  ofCourse,
-  picksToGo,
-  STOPPED,
-  stoppedLine,
-  VERDICT_SO_FAR,
-  verdictSpoken,
-} from "../words/verdictBar.ts";
+import { answersRefused, barTrouble, mostToOffer, VERDICT_SO_FAR } from "../words/verdictBar.ts";
 
 interface VerdictBarProps {
   readonly appraisal: Appraisal | null;

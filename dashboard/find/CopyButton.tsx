@@ -1,6 +1,6 @@
 import type { Find } from "../finds/find.ts";
 import { copyToAsk } from "../state/compared.ts";
-import { FIND_COPY_IT, FIND_WHAT_IF } from "../words/findTexts.ts";
+import { FIND_COPY_IT, FIND_WHAT_IF } from "../words/copyFind.ts";
 
 /**
  * Copies a find, to change one answer and see both side by side.

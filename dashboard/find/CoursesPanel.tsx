@@ -19,7 +19,7 @@ import {
   NOT_OPEN,
   RULED_OUT,
 } from "../words/findCourses.ts";
-import { FIND_DOTS } from "../words/findTexts.ts";
+import { FIND_DOTS } from "../words/findPanels.ts";
 import { money, rate } from "../words/money.ts";
 import { between, moneyRange } from "../words/range.ts";
 import { bareHours, hours } from "../words/time.ts";

@@ -1,7 +1,7 @@
 import type { CourseOutcome } from "../api/types.ts";
 import { Term } from "../parts/Term.tsx";
 import { AT_ANY_PRICE, breaksEvenAt, ofYourTime, PAY_AT_MOST, theyAsk, tiedUp } from "../words/findOffers.ts";
-import { FIND_BREAK_EVEN, FIND_NOT_COUNTED, FIND_NOT_FOR_NOTHING } from "../words/findTexts.ts";
+import { FIND_BREAK_EVEN, FIND_NOT_COUNTED, FIND_NOT_FOR_NOTHING } from "../words/findPanels.ts";
 import { money, roundMoney } from "../words/money.ts";
 import { atMost, neverPays } from "../words/mostToPay.ts";
 import { spentWords } from "../words/soFar.ts";

@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import type { Find } from "../finds/find.ts";
 import { standAt } from "../state/route.ts";
 import { REMOVE } from "../words/common.ts";
-import { FIND_CHANGE } from "../words/findTexts.ts";
+import { FIND_CHANGE } from "../words/findPanels.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 import { CopyButton } from "./CopyButton.tsx";
 import { RemoveSure } from "./RemoveSure.tsx";

@@ -7,7 +7,7 @@ import {
   FIND_PARTS_FETCH,
   FIND_PIECES_NOTE,
   FIND_PIECES_TO_LIST,
-} from "../words/findTexts.ts";
+} from "../words/findPanels.ts";
 import { money } from "../words/money.ts";
 import { givenAway, lookBeforeListing, type Piece, piecesTitle, soldChance } from "../words/pieces.ts";
 import {

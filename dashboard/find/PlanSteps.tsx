@@ -1,9 +1,9 @@
 import type { PlannedOperation, ReportedPlan, StopLimit } from "../api/types.ts";
 import { Explained } from "../parts/Term.tsx";
-import { FIND_SHARED } from "../words/findTexts.ts";
 import { money } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { DECIDE_AGAIN, jobFacts, jobName, jobTags, THEN } from "../words/plan.ts";
+import { FIND_SHARED } from "../words/planPanel.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import type { Names } from "./names.ts";

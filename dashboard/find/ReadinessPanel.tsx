@@ -1,8 +1,9 @@
 import type { Appraisal } from "../api/types.ts";
 import { Term } from "../parts/Term.tsx";
 import { standAt } from "../state/route.ts";
+import { OWED, OWED_MEANS } from "../words/findPanels.ts";
 import { FIND_NOT_CERTIFIED } from "../words/findTexts.ts";
-import { OWED, OWED_MEANS, READY_PARTS, READY_TITLES, readyRows } from "../words/ready.ts";
+import { READY_PARTS, READY_TITLES, readyRows } from "../words/ready.ts";
 import { readinessTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
 

@@ -1,7 +1,7 @@
 import { Explained } from "../parts/Term.tsx";
-import { moreReasons } from "../words/findTexts.ts";
 import { withMoney } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
+import { moreReasons } from "../words/reasons.ts";
 import { withHours } from "../words/time.ts";
 
 /** How many reasons stand open; what follows is mostly why other courses are closed. */

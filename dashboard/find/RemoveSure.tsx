@@ -1,6 +1,6 @@
 import { askingOf, ownFinds } from "../state/finds.ts";
 import { go } from "../state/route.ts";
-import { FIND_KEEP, FIND_REMOVE, FIND_REMOVE_SURE } from "../words/findTexts.ts";
+import { FIND_KEEP, FIND_REMOVE, FIND_REMOVE_SURE } from "../words/removeSure.ts";
 
 /** Asks before a find of one's own is removed: there is no way back. The focus is on keeping it. */
 export function RemoveSure({ id, onKeep }: { id: string; onKeep: () => void }) {

@@ -3,7 +3,7 @@ import type { Appraisal, AppraisalBody, Reference } from "../api/types.ts";
 import type { Find } from "../finds/find.ts";
 import { Trouble } from "../parts/Trouble.tsx";
 import { useLater } from "../parts/useLater.ts";
-import { FIND_PRINT, FIND_SHARE } from "../words/findTexts.ts";
+import { FIND_PRINT, FIND_SHARE } from "../words/findPanels.ts";
 
 interface ShareAndPrintProps {
   readonly find: Find;

@@ -2,9 +2,10 @@ import type { CourseOutcome, ReportedPlan } from "../api/types.ts";
 import { IN_ALL } from "../words/common.ts";
 import { capital } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
-import { FIND_NOTHING_TO_BUY, FIND_YOUR_PRICE } from "../words/findTexts.ts";
 import { billed } from "../words/money.ts";
 import {
+  FIND_NOTHING_TO_BUY,
+  FIND_YOUR_PRICE,
   SHOPPING_HEAD_HOW_MUCH,
   SHOPPING_HEAD_ONE,
   SHOPPING_HEAD_SUM,

@@ -4,18 +4,18 @@ import { Explained, Term } from "../parts/Term.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
 import { addedHours } from "../words/addedHours.ts";
-import { FIND_ONLY_LEAVING, FIND_WHAT_TO_ASK, FIND_WHEN_DOWN } from "../words/findTexts.ts";
+import { FIND_ONLY_LEAVING, FIND_WHAT_TO_ASK, FIND_WHEN_DOWN } from "../words/findPanels.ts";
 import {
   AN_HOUR,
   barKey,
   bestOtherCourse,
   knownSoFar,
   LIKELY_BETWEEN,
+  rateBetween,
   VERDICT,
 } from "../words/findVerdict.ts";
 import { rate } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
-import { rateBetween } from "../words/range.ts";
 import { advice } from "../words/verdict.ts";
 import { Certainty } from "./Certainty.tsx";
 import { Offers } from "./Offers.tsx";

@@ -8,7 +8,7 @@ import {
   SALE_NAME,
   SALE_ORIGINALITY,
   SALE_STATE,
-} from "../words/ownSales.ts";
+} from "../words/saleForm.ts";
 import { SaleEntryForm } from "./SaleEntryForm.tsx";
 import { useSaleEntry } from "./saleEntry.ts";
 import { CONDITIONS, STATES } from "./saleWords.ts";

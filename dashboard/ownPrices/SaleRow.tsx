@@ -4,7 +4,7 @@ import { ownPrices } from "../state/ownPrices.ts";
 import { REMOVE } from "../words/common.ts";
 import { goalMoney } from "../words/money.ts";
 import { saleFacts, saleName } from "../words/ownPrices.ts";
-import { sameModelAs, sameModelLegend } from "../words/ownSales.ts";
+import { sameModelAs, sameModelLegend } from "../words/salesPanel.ts";
 import type { KeptSale } from "./sale.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 

@@ -1,6 +1,7 @@
 import { useRef, useState } from "preact/hooks";
 import { ownPrices } from "../state/ownPrices.ts";
-import { salesShown, salesTitle, showMore } from "../words/ownSales.ts";
+import { showMore } from "../words/ownSales.ts";
+import { salesShown, salesTitle } from "../words/salesPanel.ts";
 import { newestFirst } from "./newest.ts";
 import { SaleForm } from "./SaleForm.tsx";
 import { SaleRow } from "./SaleRow.tsx";

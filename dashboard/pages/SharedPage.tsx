@@ -12,16 +12,13 @@ import { reference } from "../state/reference.ts";
 import { go } from "../state/route.ts";
 import { WORKING } from "../words/common.ts";
 import { PLACE_NAMES, TO_THE_FINDS } from "../words/placeNames.ts";
+import { leftOutWords, NOT_KEPT, tooLittle, WRONG_LINK } from "../words/share.ts";
 import {
-  leftOutWords,
-  NOT_KEPT,
   SHARED_KEEP,
   SHARED_KEPT_ALREADY,
   SHARED_OPEN_YOURS,
   SHARED_SHARED_WITH_YOU,
-  tooLittle,
-  WRONG_LINK,
-} from "../words/share.ts";
+} from "../words/sharedPage.ts";
 import { Known } from "./FindPage.tsx";
 import { Waiting } from "./findStates.tsx";
 import "../style/share.css";

@@ -7,7 +7,7 @@ import { WorkedOut } from "../parts/WorkedOut.tsx";
 import { WORKING } from "../words/common.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 import { pricesLeftOut, WHICH_GO_TOGETHER } from "../words/setTexts.ts";
-import { withUnbrokenHours } from "../words/time.ts";
+import { withUnbrokenHours } from "../words/togetherSet.ts";
 import "../style/together.css";
 import { finds } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useId, useRef } from "preact/hooks";
-import { CLOSE } from "../words/common.ts";
+import { CLOSE } from "../words/dialog.ts";
 
 interface DialogProps {
   readonly title: string;

@@ -2,11 +2,11 @@ import type { SellingPlan } from "../api/types.ts";
 import { Blank } from "../sheets/Blank.tsx";
 import { fineChance } from "../words/chance.ts";
 import { capital } from "../words/count.ts";
-import { fromTo } from "../words/range.ts";
 import { askedMoney, CHART_WORDS, lowestMoney, weekWords } from "../words/selling.ts";
 import { sellingFacts } from "../words/sellingFacts.ts";
 import { marketWords } from "../words/sellingSheet.ts";
 import {
+  fromTo,
   PLAN_COMES_TO,
   PLAN_HEAD_ASK,
   PLAN_HEAD_SOLD,

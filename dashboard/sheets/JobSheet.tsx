@@ -1,9 +1,6 @@
 import type { Appraisal, CourseOutcome, Reference, ReportedPlan } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
 import { listed } from "../words/count.ts";
-import { sentence } from "../words/plain.ts";
-import { LEFT_AS_THEY_ARE } from "../words/plan.ts";
-import { SHEETS } from "../words/sheets.ts";
 import {
   JOB_SHEET_BESIDE,
   JOB_SHEET_CAUTIONS,
@@ -11,7 +8,10 @@ import {
   JOB_SHEET_WORK,
   specialTools,
   workRange,
-} from "../words/sheetTexts.ts";
+} from "../words/jobSheet.ts";
+import { sentence } from "../words/plain.ts";
+import { LEFT_AS_THEY_ARE } from "../words/plan.ts";
+import { SHEETS } from "../words/sheets.ts";
 import { minutes } from "../words/time.ts";
 import { Box } from "./Box.tsx";
 import { JobStep } from "./JobStep.tsx";

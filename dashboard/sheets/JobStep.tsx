@@ -1,8 +1,8 @@
 import type { PlannedOperation, ReportedPlan } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
+import { DECIDE_AGAIN_HERE, JOB_SHEET_MIN, JOB_SHEET_STOP, JOB_SHEET_TOOK } from "../words/jobSheet.ts";
 import { sentence } from "../words/plain.ts";
-import { DECIDE_AGAIN_HERE, jobFacts, jobName, jobTags, THEN } from "../words/plan.ts";
-import { JOB_SHEET_MIN, JOB_SHEET_STOP, JOB_SHEET_TOOK } from "../words/sheetTexts.ts";
+import { jobFacts, jobName, jobTags, THEN } from "../words/plan.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import { Box } from "./Box.tsx";

@@ -1,14 +1,14 @@
 import type { Appraisal } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
 import { readyRows } from "../words/ready.ts";
-import { beforeRiding, FINAL_CHECK, SCREENS } from "../words/sheets.ts";
 import {
   BEFORE_RIDING_CURED,
   BEFORE_RIDING_LOOKED,
   BEFORE_RIDING_PAPER,
   BEFORE_RIDING_TITLE,
   toTick,
-} from "../words/sheetTexts.ts";
+} from "../words/readySheet.ts";
+import { beforeRiding, FINAL_CHECK, SCREENS } from "../words/sheets.ts";
 import { Box } from "./Box.tsx";
 
 /** What must be cleared before anyone rides it. */

@@ -6,6 +6,12 @@ import type { LengthUnit } from "../words/length.ts";
 import { billed } from "../words/money.ts";
 import { INVENTED_PRICES, OWN_PRICES, SHEETS } from "../words/sheets.ts";
 import {
+  SHOPPING_HEAD_HOW_MUCH,
+  SHOPPING_HEAD_ONE,
+  SHOPPING_HEAD_SUM,
+  SHOPPING_HEAD_WHAT,
+} from "../words/shopping.ts";
+import {
   SHOPPING_SHEET_FOR_PART,
   SHOPPING_SHEET_MEASURE,
   SHOPPING_SHEET_PAID,
@@ -14,13 +20,7 @@ import {
   SHOPPING_SHEET_SIZE,
   SHOPPING_SHEET_YOURS,
   toBuy,
-} from "../words/sheetTexts.ts";
-import {
-  SHOPPING_HEAD_HOW_MUCH,
-  SHOPPING_HEAD_ONE,
-  SHOPPING_HEAD_SUM,
-  SHOPPING_HEAD_WHAT,
-} from "../words/shopping.ts";
+} from "../words/shoppingSheet.ts";
 import { Box } from "./Box.tsx";
 import { SheetHead } from "./SheetHead.tsx";
 import { type SizeRow, sizesToMeasure } from "./shopping.ts";

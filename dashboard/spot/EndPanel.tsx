@@ -3,7 +3,7 @@ import type { Appraisal, Reference } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
 import { standAt } from "../state/route.ts";
 import { WHOLE_ANSWER } from "../words/common.ts";
-import { LOOK_LOOK_ON_ANYWAY } from "../words/looks.ts";
+import { LOOK_ON_ANYWAY } from "../words/looks.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 import { END_HOME, END_LEAVE, END_OFFER, endWords } from "../words/spotEnd.ts";
 import { SPOT_LOOK_ON } from "../words/spotTexts.ts";
@@ -87,7 +87,7 @@ export function EndPanel(props: EndPanelProps) {
         {left.length > 0 && (
           <p class="lookon">
             <button type="button" class="plainbtn" onClick={() => looking.decide(false)}>
-              {queue.worth.length > 0 ? SPOT_LOOK_ON : LOOK_LOOK_ON_ANYWAY}
+              {queue.worth.length > 0 ? SPOT_LOOK_ON : LOOK_ON_ANYWAY}
             </button>
           </p>
         )}

@@ -4,8 +4,14 @@ import { WorkedOut } from "../parts/WorkedOut.tsx";
 import type { FindAsking } from "../state/finds.ts";
 import { handling, setHandling } from "../state/handling.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
-import { LOOK_CHANGE, LOOK_KEYS } from "../words/looks.ts";
-import { SPOT_ALL_DETAILS, SPOT_GLOVES, SPOT_HANDLES, SPOT_WHAT_IT_IS } from "../words/spotTexts.ts";
+import {
+  LOOK_CHANGE,
+  LOOK_KEYS,
+  SPOT_ALL_DETAILS,
+  SPOT_GLOVES,
+  SPOT_HANDLES,
+  SPOT_WHAT_IT_IS,
+} from "../words/spotTexts.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
 
 /** Larger buttons, at hand under the card. */

@@ -1,9 +1,9 @@
 import type { Reference } from "../api/types.ts";
 import { capital } from "../words/count.ts";
-import { LOOK_CANT_TELL, LOOK_CHANGE, LOOK_LATER } from "../words/looks.ts";
+import { LOOK_CANT_TELL, LOOK_LATER } from "../words/looks.ts";
 import { moveWords, seenTitle } from "../words/spot.ts";
 import { partWords } from "../words/spotLooks.ts";
-import { SPOT_PUT_OFF } from "../words/spotTexts.ts";
+import { LOOK_CHANGE, SPOT_PUT_OFF } from "../words/spotTexts.ts";
 import { seenWords } from "./told.ts";
 import type { LookStep } from "./trail.ts";
 import type { Looking } from "./useLooking.ts";

@@ -1,8 +1,13 @@
 import { handling, setHandling } from "../state/handling.ts";
 import { lengthUnit, setLengthUnit } from "../state/units.ts";
 import { LENGTH_UNITS } from "../words/length.ts";
-import { LOOK_KEYS_AND_FIND } from "../words/looks.ts";
-import { CONTROL_ALL, CONTROL_GLOVES, CONTROL_KEYS, CONTROL_LENGTHS } from "../words/standTexts.ts";
+import {
+  CONTROL_ALL,
+  CONTROL_GLOVES,
+  CONTROL_KEYS,
+  CONTROL_LENGTHS,
+  LOOK_KEYS_AND_FIND,
+} from "../words/standTexts.ts";
 
 /** How the stand behaves: larger buttons, single keys, millimetres or inches. Kept for the next time. */
 export function Controls() {

@@ -2,7 +2,7 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Check } from "../api/types.ts";
 import { uncapital } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { LOOK_LOOK_ON_ANYWAY } from "../words/looks.ts";
+import { LOOK_ON_ANYWAY } from "../words/looks.ts";
 import { READY_TITLES } from "../words/ready.ts";
 import { ALL_MADE, ENOUGH, stillOwed, worthWords } from "../words/stand.ts";
 import {
@@ -89,7 +89,7 @@ function Enough({ owed, open, onGoOn }: NextHereProps) {
       {owed > 0 && <p>{stillOwed(owed)}</p>}
       <div class="acts ends">
         <button type="button" class="btn quiet" onClick={onGoOn}>
-          {owed > 0 ? STAND_GO_ON_OWED : LOOK_LOOK_ON_ANYWAY}
+          {owed > 0 ? STAND_GO_ON_OWED : LOOK_ON_ANYWAY}
         </button>
       </div>
     </>

@@ -9,7 +9,7 @@ import { FIND_NO_FIGURE } from "../words/findTexts.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
 import { likelyRate } from "../words/range.ts";
 import { standTitle } from "../words/stand.ts";
-import { onTheStand, STAND_INTO_ACOPY, STAND_WHOLE_ANSWER, standTab } from "../words/standTexts.ts";
+import { onTheStand, STAND_INTO_A_COPY, STAND_WHOLE_ANSWER, standTab } from "../words/standTexts.ts";
 import { advice } from "../words/verdict.ts";
 import type { Bench } from "./useBench.ts";
 
@@ -37,7 +37,7 @@ export function StandHead({ bench, wheel }: { bench: Bench; wheel: JSX.Element }
           <p class={status === "settled" ? "sofar" : "sofar dim"}>
             {status === "slow" ? WORKING : <SoFar bench={bench} />}
           </p>
-          {find.invented && <p class="small">{STAND_INTO_ACOPY}</p>}
+          {find.invented && <p class="small">{STAND_INTO_A_COPY}</p>}
         </div>
         {wheel}
       </div>

@@ -16,7 +16,6 @@ export const LOSES_MONEY = "loses money";
 export const REMOVE = "Remove";
 /** Before the sum of a table. */
 export const IN_ALL = "In all";
-export const CLOSE = "Close";
 export const DONE = "Done";
 /** Of a list to choose from, where nothing is chosen. */
 export const UNKNOWN = "Unknown";

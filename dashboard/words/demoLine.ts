@@ -5,7 +5,6 @@ export const DEMO_OR = "or";
 export const DEMO_USE_PRICES = "use my own prices";
 /** What a find of one's own is called there, and one that was sent. */
 export const OWN_FIND = "Your own find";
-export const THIS_FIND = "This find";
 
 /** That the prices a find is held against are invented, in short. */
 export function inventedPrices(partly: boolean): string {

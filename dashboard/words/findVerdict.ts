@@ -1,7 +1,8 @@
 import type { CourseId } from "../api/types.ts";
 import { outOf } from "./chance.ts";
 import { COURSE_WORDS } from "./course.ts";
-import { goalMoney } from "./money.ts";
+import { goalMoney, rate } from "./money.ts";
+import { between } from "./range.ts";
 
 /** Texts of the panel with a find's verdict. */
 export const VERDICT = "Verdict";
@@ -22,4 +23,9 @@ export function bestOtherCourse(course: CourseId): string {
 /** "8 outcomes in 10 lie in the bar. Misses your €15 in 3 of 10." */
 export function barKey(goal: number, misses: number, currency: string): string {
   return `8 outcomes in 10 lie in the bar. Misses your ${goalMoney(goal, currency)} ${outOf(misses, 10)}.`;
+}
+
+/** "€5 and €28", after "between". */
+export function rateBetween(low: number, high: number, currency: string): string {
+  return between(rate(low, currency), rate(high, currency), " and ");
 }

@@ -1,6 +1,5 @@
 import type { DropoutScene } from "../drawings/dropouts.ts";
 import type { StringScene } from "../drawings/stringTest.ts";
-import { capital } from "./count.ts";
 import { figure, written } from "./figure.ts";
 import { amount, bareLength, type LengthUnit, length } from "./length.ts";
 
@@ -92,16 +91,6 @@ export function bandWords(
   const last = (value: number) => (named === "" ? bare(value) : `${bare(value)}\u00a0${named}`);
   if (from === null || from === 0) return below === null ? "any" : `below ${last(below)}`;
   return below === null ? `from ${last(from)}` : `${bare(from)} to ${last(below)}`;
-}
-
-/** "Front: on the line: measure again."; without a wheel "On the line: measure again." */
-export function measureAgain(wheel: "front" | "rear" | null): string {
-  return `${wheel === null ? "On" : `${capital(wheel)}: on`} the line: measure again.`;
-}
-
-/** What a reading on the line is taken as: "Until then it counts as slight." */
-export function countsAs(level: string): string {
-  return `Until then it counts as ${level}.`;
 }
 
 /** Why to measure again: "Between slight and out the line is at 4 mm; your reading comes to 4.2 mm, and one reading error is 1 mm." */

@@ -53,8 +53,6 @@ export function jobFacts(
 /** Head of what follows a job, and what it is. */
 export const THEN = "Then";
 export const DECIDE_AGAIN = "you can still change course after this";
-/** The same on paper, where nothing else says what to decide. */
-export const DECIDE_AGAIN_HERE = `decide again: ${DECIDE_AGAIN}`;
 export const LEFT_AS_THEY_ARE = "Left as they are and told to the buyer:";
 
 /**

@@ -12,3 +12,7 @@ export function planRange({ minutes, cost }: ReportedPlan, currency: string): st
   const paid = between(money(cost.p10, currency), money(cost.p90, currency), " and ");
   return `Likely between ${time} hours and ${paid}, purchase apart.`;
 }
+
+export const FIND_SHARED = "Taking apart and putting back, shared and counted once";
+
+export const FIND_PLAN_OF = "Plan of which course";

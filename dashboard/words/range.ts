@@ -5,22 +5,12 @@ export function between(low: string, high: string, joint = " to "): string {
   return low === high ? `about ${low}` : `${low}${joint}${high}`;
 }
 
-/** "€5 to €28"; the figure alone where both read the same. */
-export function fromTo(first: string, last: string): string {
-  return first === last ? first : `${first} to ${last}`;
-}
-
 export function moneyRange(low: number, high: number, currency: string): string {
   return between(money(low, currency), money(high, currency));
 }
 
 export function rateRange(low: number, high: number, currency: string): string {
   return between(rate(low, currency), rate(high, currency));
-}
-
-/** "€5 and €28", after "between". */
-export function rateBetween(low: number, high: number, currency: string): string {
-  return between(rate(low, currency), rate(high, currency), " and ");
 }
 
 /** "€16 an hour, likely between €5 and €28"; the range is 8 outcomes in 10. */

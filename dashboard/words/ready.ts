@@ -83,7 +83,3 @@ export function owedWords(check: Pick<Check, "minutes" | "tools" | "where"> | un
   const tools = check.tools.length === 0 ? "no tools" : check.tools.join(", ");
   return `Look: ${minutes(check.minutes)}, ${tools}${check.where === "dismantled" ? ", once it is apart" : ""}.`;
 }
-
-/** A look that is owed, and what follows the word. */
-export const OWED = "Owed";
-export const OWED_MEANS = ": no fault is known there, but nobody has looked.";

@@ -29,3 +29,8 @@ export function sellingTab(name: string): string {
 export function weekTitle(week: number): string {
   return `Week ${week}`;
 }
+
+/** "€5 to €28"; the figure alone where both read the same. */
+export function fromTo(first: string, last: string): string {
+  return first === last ? first : `${first} to ${last}`;
+}

@@ -61,9 +61,3 @@ export function tooLittle(answers: Answers): string | null {
     ? null
     : "This find is not described far enough to work out. Keep it, and describe it further.";
 }
-
-/** What one can do with a find that was sent, and its mark once it is kept. */
-export const SHARED_KEEP = "Keep it";
-export const SHARED_KEPT_ALREADY = "You keep this find already.";
-export const SHARED_OPEN_YOURS = "Open yours";
-export const SHARED_SHARED_WITH_YOU = "shared with you";

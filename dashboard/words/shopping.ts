@@ -17,3 +17,7 @@ export function shoppingSummary(lines: number, total: number, currency: string):
 export function shoppingCaption(course: CourseId): string {
   return `Shopping list to ${COURSE_WORDS[course].name.toLowerCase()}, invented prices but where it says yours`;
 }
+
+export const FIND_NOTHING_TO_BUY = "Nothing to buy for it.";
+
+export const FIND_YOUR_PRICE = "your price";

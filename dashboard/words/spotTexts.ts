@@ -27,3 +27,7 @@ export function youSaw(seen: string): string {
 export function looksFold(n: number, other: boolean): string {
   return `${other ? "Other looks" : "All looks"} (${n})`;
 }
+
+export const LOOK_KEYS = "Keys answer: 1 to 9 a level, 0 can\u2019t tell, U undo";
+
+export const LOOK_CHANGE = "Change";

@@ -1,5 +1,8 @@
+import { capital } from "./count.ts";
+
 /** Texts of the page on the stand, that hold no figure. */
-export const STAND_INTO_ACOPY = "What you answer here goes into a copy of your own; the invented find stays.";
+export const STAND_INTO_A_COPY =
+  "What you answer here goes into a copy of your own; the invented find stays.";
 export const STAND_WHOLE_ANSWER = "The whole answer";
 export const STAND_NEXT_HERE = "Next here";
 export const STAND_NEEDS_APART = "What needs the bike taken apart waits for its job below.";
@@ -62,3 +65,15 @@ export function saidOf(name: string, said: string): string {
 export function atWheels(positions: readonly string[]): string {
   return positions.length === 0 ? "" : `(${positions.join(" and ")})`;
 }
+
+/** "Front: on the line: measure again."; without a wheel "On the line: measure again." */
+export function measureAgain(wheel: "front" | "rear" | null): string {
+  return `${wheel === null ? "On" : `${capital(wheel)}: on`} the line: measure again.`;
+}
+
+/** What a reading on the line is taken as: "Until then it counts as slight." */
+export function countsAs(level: string): string {
+  return `Until then it counts as ${level}.`;
+}
+
+export const LOOK_KEYS_AND_FIND = "Keys answer: 1 to 9 a level, 0 can\u2019t tell, U undo, / find";

@@ -15,11 +15,6 @@ export function withHours(text: string): string {
   return text.replace(/(\d+\.\d+) h\b/g, (_, told: string) => hours(Number(told)));
 }
 
-/** The same sentence with each figure in hours kept on one line with its unit. */
-export function withUnbrokenHours(sentence: string): string {
-  return sentence.replace(/(\d) h\b/g, "$1\u00a0h");
-}
-
 /** Whole minutes: "40 min". */
 export function minutes(value: number): string {
   return `${figure(roundTo(value, 1))} min`;

@@ -44,3 +44,8 @@ export function freeIt(called: string): string {
 export function liftLimits(n: number): string {
   return `Lift ${n === 1 ? "this limit" : "these limits"}`;
 }
+
+/** The same sentence with each figure in hours kept on one line with its unit. */
+export function withUnbrokenHours(sentence: string): string {
+  return sentence.replace(/(\d) h\b/g, "$1\u00a0h");
+}
