@@ -6,7 +6,7 @@ import { serviceWorker } from "./build/serviceWorker.ts";
 
 /** What every page needs as soon as it opens: in one script, since on their own most are too small to be worth a request. */
 const BASE =
-  /\/dashboard\/(words\/(figure|locale|money|count|plain)|state\/(reference|shelf))\.ts$|\/preact\/jsx-runtime\//;
+  /\/dashboard\/(words\/(common|count|course|figure|locale|money|plain|range)|state\/(reference|shelf))\.ts$|\/preact\/jsx-runtime\//;
 
 /** Builds the dashboard into dist/dashboard, from which the Worker serves it. */
 export default defineConfig({

@@ -1,8 +1,9 @@
 import { useMemo } from "preact/hooks";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { BandChart } from "../sale/BandChart.tsx";
-import { BAND_HEAD, bandRows, pricedStates, type Value } from "../sale/states.ts";
+import { bandRows, pricedStates, type Value } from "../sale/states.ts";
 import { FIND_LIKELY_PRICE, FIND_UNLIKE_DATA, FIND_WHERE_FROM } from "../words/findPanels.ts";
+import { BAND_HEAD } from "../words/states.ts";
 import { valueTitle } from "../words/titles.ts";
 import { bandsKey } from "../words/valuePanel.ts";
 

@@ -7,10 +7,11 @@ import { money } from "../words/money.ts";
 import { saleName } from "../words/ownPrices.ts";
 import { shareSentence } from "../words/ownShare.ts";
 import { otherStatesTitle } from "../words/sale.ts";
+import { BAND_HEAD } from "../words/states.ts";
 import { BandChart, isBeyond, type OwnDots } from "./BandChart.tsx";
 import type { ComparableRow } from "./comparableRows.ts";
 import { DotKey } from "./DotKey.tsx";
-import { BAND_HEAD, bandRows, pricedStates, type Value } from "./states.ts";
+import { bandRows, pricedStates, type Value } from "./states.ts";
 
 interface BandPanelProps {
   readonly value: Value;

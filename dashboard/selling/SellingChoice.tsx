@@ -3,7 +3,6 @@ import { ALONE } from "../finds/own.ts";
 import { isInvented, ownership } from "../finds/ownership.ts";
 import { useStanding } from "../finds/useStanding.ts";
 import { defaultState } from "../listing/saleStates.ts";
-import { STATE_NAMES } from "../sale/states.ts";
 import { askingOf } from "../state/finds.ts";
 import { WORKING } from "../words/common.ts";
 import { ONLY_LEAVING, STOPPED_NO_FIGURE } from "../words/noFigure.ts";
@@ -16,6 +15,7 @@ import {
   CHOICE_NOT_YET,
   CHOICE_SELL_ANOTHER,
 } from "../words/sellingChoice.ts";
+import { STATE_NAMES } from "../words/states.ts";
 
 /** The finds to choose from, one's own first, and the bicycle that is none of them. */
 export function SellingChoice({ finds }: { finds: readonly Find[] }) {

@@ -1,7 +1,7 @@
 import type { SaleState } from "../listing/saleStates.ts";
-import { STATE_NAMES } from "../sale/states.ts";
 import { counted } from "./count.ts";
 import { money } from "./money.ts";
+import { STATE_NAMES } from "./states.ts";
 
 /** What the table of likely prices holds. */
 export const BANDS_CAPTION = "Likely price by state, and your own sales";

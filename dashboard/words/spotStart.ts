@@ -1,3 +1,5 @@
+import { priceWords } from "./money.ts";
+
 /** Texts of the picks and the price before the first look on the spot. */
 export const SPOT_START_KEEP = "Keep it as it is";
 export const SPOT_START_GO_ON_WITH_YOURS = "Go on with one of yours";
@@ -17,4 +19,9 @@ export const NO_LESS_THAN_NOTHING = "A price is nothing or more.";
 /** "2 of 4 picks.", before the hint of the pick. */
 export function pickOf(n: number, of: number): string {
   return `${n} of ${of} picks.`;
+}
+
+/** "Asking price: €70.", or that it is not known. */
+export function askingPrice(price: number | undefined, currency: string): string {
+  return `Asking price: ${price === undefined ? "not known" : priceWords(price, currency)}.`;
 }

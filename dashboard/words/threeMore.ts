@@ -1,5 +1,5 @@
 import type { SaleState } from "../listing/saleStates.ts";
-import { STATE_NAMES } from "../sale/states.ts";
+import { STATE_NAMES } from "./states.ts";
 
 /** The two ranges that are set one under the other. */
 export const NOW = "Now";

@@ -116,3 +116,11 @@ export function pictureNote(inventedFinds: boolean): string {
   const whose = inventedFinds ? "Invented finds; prices" : "Prices";
   return `Spokeworth. ${whose} from invented demo data: no price here is a market price.`;
 }
+
+/** On the line where the price is the cash, in full and in short. */
+export const COST_LINE = ["sells for the cash in it", "price = cash"] as const;
+
+/** "your 40 h", on the line where they end. */
+export function yourHours(budget: number): string {
+  return `your ${hours(budget)}`;
+}

@@ -1,4 +1,6 @@
+import type { SaleState } from "../listing/saleStates.ts";
 import { money } from "./money.ts";
+import { STATE_NAMES } from "./states.ts";
 
 /** Texts of the panel that leads from a plain bicycle to the price of this one. */
 export const WATERFALL_FACTS =
@@ -18,4 +20,13 @@ export function stepTold(name: string, said: string): string {
 /** "price so far €140". */
 export function priceSoFar(price: number, currency: string): string {
   return `price so far ${money(price, currency)}`;
+}
+
+/** The whole prices that the steps lead from and to, and what the second is. */
+export const PLAIN_BICYCLE = "A plain bicycle";
+export const MIDDLE_OF_RANGE = "the middle of its range";
+
+/** "This one, made safe". */
+export function thisOne(state: SaleState): string {
+  return `This one, ${STATE_NAMES[state].toLowerCase()}`;
 }
