@@ -1,6 +1,6 @@
 import type { Find } from "../finds/find.ts";
 import { copyToAsk } from "../state/compared.ts";
-import { FIND_COPY_IT, FIND_WHAT_IF } from "../words/copyFind.ts";
+import { COPY_IT, COPY_TO_ASK } from "../words/copyFind.ts";
 
 /**
  * Copies a find, to change one answer and see both side by side.
@@ -11,11 +11,11 @@ export function CopyButton({ find, among = false }: { find: Find; among?: boolea
     <button type="button" class={among ? "plainbtn" : "btn quiet"} onClick={() => copyToAsk(find)}>
       {among ? (
         <>
-          {FIND_COPY_IT}
+          {COPY_IT}
           <span class="sr">: {find.name}</span>
         </>
       ) : (
-        FIND_WHAT_IF
+        COPY_TO_ASK
       )}
     </button>
   );

@@ -5,7 +5,7 @@ import { listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { sentence } from "../words/plain.ts";
 import { LEFT_AS_THEY_ARE, setAside } from "../words/plan.ts";
-import { FIND_PLAN_OF, PLAN_KEY, planRange } from "../words/planPanel.ts";
+import { PLAN_KEY, PLAN_OF, planRange } from "../words/planPanel.ts";
 import { planTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
 import { PlanSteps } from "./PlanSteps.tsx";
@@ -50,7 +50,7 @@ export function PlanPicks(props: {
 }) {
   return (
     <fieldset class="plans">
-      <legend class="sr">{FIND_PLAN_OF}</legend>
+      <legend class="sr">{PLAN_OF}</legend>
       {props.planned.map(({ course }) => (
         <label key={course} class="pick">
           <input

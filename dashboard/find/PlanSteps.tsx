@@ -3,7 +3,7 @@ import { Explained } from "../parts/Term.tsx";
 import { money } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
 import { DECIDE_AGAIN, jobFacts, jobName, jobTags, THEN } from "../words/plan.ts";
-import { FIND_SHARED } from "../words/planPanel.ts";
+import { PLAN_SHARED } from "../words/planPanel.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import type { Names } from "./names.ts";
@@ -123,7 +123,7 @@ function Shared({ plan }: { plan: ReportedPlan }) {
       <details>
         <summary>
           <span class="wn">
-            <span>{FIND_SHARED}</span>
+            <span>{PLAN_SHARED}</span>
           </span>
           <Length share={total / longest(plan)} kind="time" />
           <span class="wv">{minutes(total)}</span>

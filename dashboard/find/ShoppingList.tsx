@@ -4,14 +4,14 @@ import { capital } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
 import { billed } from "../words/money.ts";
 import {
-  FIND_NOTHING_TO_BUY,
-  FIND_YOUR_PRICE,
+  NOTHING_TO_BUY,
   SHOPPING_HEAD_HOW_MUCH,
   SHOPPING_HEAD_ONE,
   SHOPPING_HEAD_SUM,
   SHOPPING_HEAD_WHAT,
   shoppingCaption,
   shoppingSummary,
+  YOUR_PRICE,
 } from "../words/shopping.ts";
 
 /** What to buy for the work of a course, summed exactly. */
@@ -28,7 +28,7 @@ export function ShoppingList({
   ownParts: ReadonlySet<string>;
 }) {
   const { shoppingList } = plan;
-  if (shoppingList.length === 0) return <p class="small">{FIND_NOTHING_TO_BUY}</p>;
+  if (shoppingList.length === 0) return <p class="small">{NOTHING_TO_BUY}</p>;
   const total = shoppingList.reduce((sum, { price, quantity }) => sum + price * quantity, 0);
   return (
     <details class="shopping">
@@ -52,7 +52,7 @@ export function ShoppingList({
             {shoppingList.map(({ part, name, quantity, unit, price }) => (
               <tr key={part}>
                 <th scope="row">
-                  {capital(name)} {ownParts.has(part) && <span class="tag">{FIND_YOUR_PRICE}</span>}
+                  {capital(name)} {ownParts.has(part) && <span class="tag">{YOUR_PRICE}</span>}
                 </th>
                 <td>
                   {figure(quantity, 2)} {unit === "each" ? "" : unit}

@@ -13,12 +13,7 @@ import { go } from "../state/route.ts";
 import { WORKING } from "../words/common.ts";
 import { PLACE_NAMES, TO_THE_FINDS } from "../words/placeNames.ts";
 import { leftOutWords, NOT_KEPT, tooLittle, WRONG_LINK } from "../words/share.ts";
-import {
-  SHARED_KEEP,
-  SHARED_KEPT_ALREADY,
-  SHARED_OPEN_YOURS,
-  SHARED_SHARED_WITH_YOU,
-} from "../words/sharedPage.ts";
+import { SHARED_KEEP, SHARED_KEPT_ALREADY, SHARED_OPEN_YOURS, SHARED_WITH_YOU } from "../words/sharedPage.ts";
 import { Known } from "./FindPage.tsx";
 import { Waiting } from "./findStates.tsx";
 import "../style/share.css";
@@ -106,7 +101,7 @@ function Shared({ shared, left, known, goal: hourlyGoal }: SharedProps) {
           find={find}
           known={known}
           goal={hourlyGoal}
-          visit={{ tag: kept === undefined ? NOT_KEPT : SHARED_SHARED_WITH_YOU, actions }}
+          visit={{ tag: kept === undefined ? NOT_KEPT : SHARED_WITH_YOU, actions }}
         />
         <WorkedOut askings={[askingOf(own.id)]} />
       </>

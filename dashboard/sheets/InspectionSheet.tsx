@@ -1,10 +1,10 @@
 import { F_AND_R, HOW_TO_FILL, SCREENS, SHEETS, sheetCount } from "../words/sheets.ts";
 import {
   checkMinutes,
-  INSPECTION_MARKS_FIRST,
-  INSPECTION_MARKS_MADE,
-  INSPECTION_MARKS_OWED,
-  INSPECTION_MARKS_STOPS,
+  MARK_FIRST,
+  MARK_MADE,
+  MARK_OWED,
+  MARK_STOPS,
   takeAlong,
 } from "../words/sheetTexts.ts";
 import { Box } from "./Box.tsx";
@@ -54,9 +54,9 @@ function CheckOnPaper({ row }: { row: CheckRow }) {
     <div class="checkrow">
       <h3>
         {row.name}
-        {row.first && <span class="mark">{INSPECTION_MARKS_FIRST}</span>}
-        {row.owed && <span class="mark strong">{INSPECTION_MARKS_OWED}</span>}
-        {row.made && <span class="mark">{INSPECTION_MARKS_MADE}</span>}
+        {row.first && <span class="mark">{MARK_FIRST}</span>}
+        {row.owed && <span class="mark strong">{MARK_OWED}</span>}
+        {row.made && <span class="mark">{MARK_MADE}</span>}
         <span class="minutes">{checkMinutes(row.minutes)}</span>
       </h3>
       <p class="howto">{row.how}</p>
@@ -80,7 +80,7 @@ function Level({ level, wheels }: { level: TickRow; wheels: readonly Wheel[] }) 
       ))}
       <span>
         {level.words}
-        {level.stops && <b class="stops"> {INSPECTION_MARKS_STOPS}</b>}
+        {level.stops && <b class="stops"> {MARK_STOPS}</b>}
       </span>
     </li>
   );

@@ -5,11 +5,11 @@ import type { FindAsking } from "../state/finds.ts";
 import { handling, setHandling } from "../state/handling.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
 import {
-  LOOK_CHANGE,
-  LOOK_KEYS,
   SPOT_ALL_DETAILS,
+  SPOT_CHANGE_IT,
   SPOT_GLOVES,
   SPOT_HANDLES,
+  SPOT_KEYS,
   SPOT_WHAT_IT_IS,
 } from "../words/spotTexts.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
@@ -41,7 +41,7 @@ export function Handles({ own, known, asking, onReopen }: StageProps & { asking:
           checked={keys}
           onChange={(event) => setHandling({ gloves, keys: event.currentTarget.checked })}
         />
-        <span>{LOOK_KEYS}</span>
+        <span>{SPOT_KEYS}</span>
       </label>
       <details>
         <summary>{SPOT_WHAT_IT_IS}</summary>
@@ -50,7 +50,7 @@ export function Handles({ own, known, asking, onReopen }: StageProps & { asking:
             <li key={name}>
               <b>{known.attributes[name].find(({ value }) => value === attributes[name])?.label}</b>
               <button type="button" class="plainbtn" onClick={() => onReopen(name)}>
-                {LOOK_CHANGE}
+                {SPOT_CHANGE_IT}
                 <span class="sr">: {FIELD_NAMES[name]}</span>
               </button>
             </li>

@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { RemoveSure } from "../find/RemoveSure.tsx";
 import type { OwnFind } from "../finds/own.ts";
 import { REMOVE } from "../words/common.ts";
-import { FIND_REMOVE_SURE } from "../words/removeSure.ts";
+import { REMOVE_SURE } from "../words/removeSure.ts";
 import { END_LEAVE_AND_KEEP, END_LEAVE_KEPT, END_LOOK_AT_ANOTHER } from "../words/spotEnd.ts";
 
 /** Left where it is: what was seen is kept, or not. */
@@ -26,7 +26,7 @@ export function LeavePanel({ own }: { own: OwnFind }) {
       </p>
       {sure && (
         <>
-          <p>{FIND_REMOVE_SURE}</p>
+          <p>{REMOVE_SURE}</p>
           <RemoveSure id={own.id} onKeep={() => setSure(false)} />
         </>
       )}

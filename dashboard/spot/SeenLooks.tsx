@@ -3,7 +3,7 @@ import { capital } from "../words/count.ts";
 import { LOOK_CANT_TELL, LOOK_LATER } from "../words/looks.ts";
 import { moveWords, seenTitle } from "../words/spot.ts";
 import { partWords } from "../words/spotLooks.ts";
-import { LOOK_CHANGE, SPOT_PUT_OFF } from "../words/spotTexts.ts";
+import { SPOT_CHANGE_IT, SPOT_PUT_OFF } from "../words/spotTexts.ts";
 import { seenWords } from "./told.ts";
 import type { LookStep } from "./trail.ts";
 import type { Looking } from "./useLooking.ts";
@@ -43,7 +43,7 @@ export function SeenLooks({ known, looks, looking }: SeenLooksProps) {
                     : LOOK_CANT_TELL}
               </span>
               <button type="button" class="plainbtn" onClick={() => looking.reopen(step)}>
-                {LOOK_CHANGE}
+                {SPOT_CHANGE_IT}
                 <span class="sr">
                   {" "}
                   {partWords(check)}

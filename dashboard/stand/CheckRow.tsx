@@ -5,15 +5,15 @@ import type { Bike } from "../describe/bike.ts";
 import { pointerTo } from "../describe/CheckAnswer.tsx";
 import { summary } from "../describe/summary.ts";
 import { lengthUnit } from "../state/units.ts";
-import { levelWords } from "../words/plain.ts";
-import { NOT_TO_BE_RIDDEN, NOT_TO_BE_SOLD } from "../words/seen.ts";
 import {
   LOOK_STATE_CANT_TELL,
   LOOK_STATE_CURED,
   LOOK_STATE_NOT_LOOKED,
   LOOK_STATE_ON_THE_LINE,
   LOOK_STATE_REFUSED,
-} from "../words/standTexts.ts";
+} from "../words/lookState.ts";
+import { levelWords } from "../words/plain.ts";
+import { NOT_TO_BE_RIDDEN, NOT_TO_BE_SOLD } from "../words/seen.ts";
 import { LookCard } from "./LookCard.tsx";
 import { worstOf } from "./looks.ts";
 import type { Bench } from "./useBench.ts";

@@ -6,8 +6,8 @@ import {
   CONTROL_GLOVES,
   CONTROL_KEYS,
   CONTROL_LENGTHS,
-  LOOK_KEYS_AND_FIND,
-} from "../words/standTexts.ts";
+  STAND_KEYS,
+} from "../words/standControls.ts";
 
 /** How the stand behaves: larger buttons, single keys, millimetres or inches. Kept for the next time. */
 export function Controls() {
@@ -44,7 +44,7 @@ export function Controls() {
             checked={keys}
             onChange={(event) => setHandling({ gloves, keys: event.currentTarget.checked })}
           />
-          <span>{LOOK_KEYS_AND_FIND}</span>
+          <span>{STAND_KEYS}</span>
         </label>
       </details>
     </section>

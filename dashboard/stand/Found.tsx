@@ -5,9 +5,9 @@ import { foundBy } from "../describe/summary.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { lengthUnit } from "../state/units.ts";
 import { uncapital } from "../words/count.ts";
+import { countsAs, measureAgain } from "../words/lookState.ts";
 import { onTheLine } from "../words/measured.ts";
 import { levelWords } from "../words/plain.ts";
-import { countsAs, measureAgain } from "../words/standTexts.ts";
 import type { Bench } from "./useBench.ts";
 
 /** What the answer made of a measurement: its level, or that it lies on the line between two. Said as it comes. */

@@ -10,9 +10,9 @@ import {
   STAND_NEEDS_APART,
   STAND_NEXT_HERE,
   WORTH_COULD_TURN,
+  WORTH_LESS_TIME,
   WORTH_OWED,
   WORTH_TAKES,
-  WORTH_WORTH,
 } from "../words/standTexts.ts";
 import { minutes } from "../words/time.ts";
 import { LookCard, type LookCardProps } from "./LookCard.tsx";
@@ -66,7 +66,7 @@ export function NextHere(props: NextHereProps) {
 function Worth({ worth, check, currency }: { worth: NextLook; check: Check; currency: string }) {
   const { netGain, couldBecome, owed } = worth;
   const facts: [string, string][] = [[WORTH_TAKES, minutes(worth.minutes)]];
-  if (netGain > 0) facts.push([WORTH_WORTH, worthWords(netGain, currency)]);
+  if (netGain > 0) facts.push([WORTH_LESS_TIME, worthWords(netGain, currency)]);
   else if (owed)
     facts.push([WORTH_OWED, uncapital(READY_TITLES[check.group === "paperwork" ? "sale" : "ride"])]);
   if (couldBecome !== null) facts.push([WORTH_COULD_TURN, COURSE_WORDS[couldBecome].name]);

@@ -8,7 +8,7 @@ import { planInSight, plannedCourses } from "../courses/planInSight.ts";
 import type { Names } from "../find/names.ts";
 import { PlanPicks } from "../find/PlanPanel.tsx";
 import { JOB_DONE, JOB_NOT_DONE, JOB_SPENT_ON_ITS_PAGE, JOB_TICK } from "../words/jobTexts.ts";
-import { saidOf } from "../words/standTexts.ts";
+import { saidOf } from "../words/lookState.ts";
 import { planTitle } from "../words/titles.ts";
 import { RESULT_UNTOLD } from "../words/untold.ts";
 import { Job, mayChange } from "./Job.tsx";

@@ -1,5 +1,6 @@
 import { capital, uncapital } from "./count.ts";
 
+/** Texts of the card of a check. */
 export const CHECK_REFUSED = "refused";
 export const CHECK_FINER = "More readings make it finer";
 
@@ -13,7 +14,7 @@ export function madeOf(made: number, of: number): string {
   return `${made} of ${of} made`;
 }
 
-/** Texts about a tyre's marking and what it says. */
+/** Name of the field for a tyre's marking. */
 export const MARKING = "Marking on the tyre";
 
 /** What was answered to a check, where there is nothing to tell yet. */

@@ -3,7 +3,7 @@ export const DEMO_FINDS = "Invented finds.";
 export const DEMO_START_WITH_OWN = "Start with my own";
 export const DEMO_OR = "or";
 export const DEMO_USE_PRICES = "use my own prices";
-/** What a find of one's own is called there, and one that was sent. */
+/** What a find of one's own is called there. */
 export const OWN_FIND = "Your own find";
 
 /** That the prices a find is held against are invented, in short. */

@@ -6,6 +6,7 @@ import { NO_FIGURE } from "./noFigure.ts";
 import { advice, stopReason } from "./verdict.ts";
 import { offerSpoken } from "./verdictBar.ts";
 
+/** In place of a verdict where a hard caution stands. */
 export const STOPPED = "Stopped";
 
 /** "Two picks to go", before there is an answer. */

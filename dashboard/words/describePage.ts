@@ -1,6 +1,6 @@
-/** Texts of the page on which a find is described, that hold no figure. */
 /** The link to a new one, where the address names none that is kept here. */
 export const DESCRIBE_BEGIN = "Describe one";
+/** Texts of the page on which a find is described, that hold no figure. */
 export const DESCRIBE_A_NEW_ONE = "a new one";
 export const DESCRIBE_FOUR_PICKS = "Say what it is in four picks";
 export const DESCRIBE_INVENTED =

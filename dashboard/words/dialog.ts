@@ -1,1 +1,2 @@
+/** Closes a box over the page. */
 export const CLOSE = "Close";

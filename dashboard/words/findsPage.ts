@@ -1,6 +1,6 @@
-/** Texts of the first page, that hold no figure. */
 /** Over the page until the first answer has come. */
 export const FINDS_QUESTION = "What does an hour on each find earn?";
+/** Texts of the first page, that hold no figure. */
 export const FINDS_LOOK = "Look at a bike";
 export const FINDS_DESCRIBE = "Describe one";
 export const FINDS_CHART =

@@ -1,8 +1,8 @@
 import { goalMoney } from "./money.ts";
 
-/** What one more hour must earn: texts of the flag that shows it and of the box that changes it. */
 /** Spoken before the word on the flag's button. */
 export const GOAL_YOURS = "your hourly goal,";
+/** What one more hour must earn: texts of the flag that shows it and of the box that changes it. */
 export const GOAL_CHANGE = "change";
 export const GOAL_LABEL = "What one more hour must earn";
 export const GOAL_UNIT = "an hour";

@@ -6,17 +6,11 @@ import { bareHours } from "./time.ts";
 
 /** Heads and texts of the job sheet. */
 export const JOB_SHEET_SHARED = "Taking apart and putting back, once for all jobs";
-
 export const JOB_SHEET_WORK = "The work, in order";
-
 export const JOB_SHEET_CAUTIONS = "Before you begin";
-
 export const JOB_SHEET_BESIDE = "Beside the plan";
-
 export const JOB_SHEET_TOOK = ", took";
-
 export const JOB_SHEET_MIN = "min";
-
 export const JOB_SHEET_STOP = "Stop";
 
 /** "Special tools: a crank puller." */

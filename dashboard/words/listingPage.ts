@@ -1,3 +1,4 @@
+/** Texts of the page about what to ask for a find. */
 export const WHEN_DOWN = "When to come down, what to take";
 
 /** "What to ask: the grey one", in the tab of the browser. */

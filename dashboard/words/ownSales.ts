@@ -1,5 +1,6 @@
 import { many } from "./ownPrices.ts";
 
+/** Texts of the form that adds a sale, and of taking a removal back. */
 export const SALE_PRICE = "Price";
 export const SALE_PAID_OR_ASKED = "Was that paid or asked?";
 export const SALE_DAY = "Day of the sale or the advert";

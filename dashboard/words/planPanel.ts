@@ -13,6 +13,6 @@ export function planRange({ minutes, cost }: ReportedPlan, currency: string): st
   return `Likely between ${time} hours and ${paid}, purchase apart.`;
 }
 
-export const FIND_SHARED = "Taking apart and putting back, shared and counted once";
-
-export const FIND_PLAN_OF = "Plan of which course";
+/** Over the steps that jobs share, and the choice of a plan. */
+export const PLAN_SHARED = "Taking apart and putting back, shared and counted once";
+export const PLAN_OF = "Plan of which course";

@@ -1,5 +1,4 @@
-export const FIND_REMOVE_SURE = "Remove this find for good?";
-
-export const FIND_REMOVE = "Remove for good";
-
-export const FIND_KEEP = "Keep it";
+/** Asks before a find of one's own is removed, with its two answers. */
+export const REMOVE_SURE = "Remove this find for good?";
+export const REMOVE_FOR_GOOD = "Remove for good";
+export const KEEP_IT = "Keep it";

@@ -25,6 +25,7 @@ export function bestTold(name: string, rate: Rate, currency: string): string {
   return `Best: ${name}, ${likelyRate(rate, currency)}.`;
 }
 
+/** "Worst: Hill bike, €2 an hour, likely between −€9 and €12." */
 export function worstTold(name: string, rate: Rate, currency: string): string {
   return `Worst: ${name}, ${likelyRate(rate, currency)}.`;
 }

@@ -6,10 +6,10 @@ export const HEAD_BLANKS = ["Date", "By", "Frame number"] as const;
 export const BOX_TICKED = "ticked";
 export const BOX_TO_TICK = "to tick";
 /** Marks on the inspection sheet. */
-export const INSPECTION_MARKS_FIRST = "look first";
-export const INSPECTION_MARKS_OWED = "owed";
-export const INSPECTION_MARKS_MADE = "made";
-export const INSPECTION_MARKS_STOPS = "(stops)";
+export const MARK_FIRST = "look first";
+export const MARK_OWED = "owed";
+export const MARK_MADE = "made";
+export const MARK_STOPS = "(stops)";
 
 /** "Take along: a rule; a torch." */
 export function takeAlong(tools: readonly string[]): string {

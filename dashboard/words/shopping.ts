@@ -18,6 +18,6 @@ export function shoppingCaption(course: CourseId): string {
   return `Shopping list to ${COURSE_WORDS[course].name.toLowerCase()}, invented prices but where it says yours`;
 }
 
-export const FIND_NOTHING_TO_BUY = "Nothing to buy for it.";
-
-export const FIND_YOUR_PRICE = "your price";
+/** In place of an empty list, and the mark of a price of the user's own. */
+export const NOTHING_TO_BUY = "Nothing to buy for it.";
+export const YOUR_PRICE = "your price";

@@ -28,6 +28,6 @@ export function looksFold(n: number, other: boolean): string {
   return `${other ? "Other looks" : "All looks"} (${n})`;
 }
 
-export const LOOK_KEYS = "Keys answer: 1 to 9 a level, 0 can\u2019t tell, U undo";
-
-export const LOOK_CHANGE = "Change";
+/** Whether keys answer, and the button that takes back a pick or a look. */
+export const SPOT_KEYS = "Keys answer: 1 to 9 a level, 0 can\u2019t tell, U undo";
+export const SPOT_CHANGE_IT = "Change";

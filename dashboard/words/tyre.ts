@@ -22,6 +22,7 @@ export function lookAlikeTitle({ beadSeatDiameterMm }: Pick<MarkedTyre, "beadSea
   return `Looks alike, does not fit ${beadSeatDiameterMm} mm`;
 }
 
+/** What a tyre's marking says, each with its name. */
 export const WIDTH = "Width";
 export const WIDTH_NOT_SAID = "not said";
 export const BEAD_SEAT = "Bead seat";
