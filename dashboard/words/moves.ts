@@ -25,7 +25,7 @@ const GROUPS: Readonly<Record<Group, GroupWords>> = {
 };
 
 export const groupName = (group: Group): string => GROUPS[group].name;
-export const groupSubject = (group: Group): string => GROUPS[group].subject;
+const groupSubject = (group: Group): string => GROUPS[group].subject;
 
 /** Share of the first one's swing from which a second thing is named beside it. */
 const NEXT = 0.4;

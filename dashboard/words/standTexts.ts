@@ -9,7 +9,6 @@ export const STAND_ONCE_APART = ", once it is apart";
 export const STAND_OWED = "owed";
 export const STAND_SHOW_FEWER = "Show fewer";
 export const STAND_FIND = "Find a check";
-export const STAND_NONE_FOUND = "No check here has that word.";
 export const STAND_UNTIL_TOLD = "Until it is, what it was to settle stands as before.";
 /** What a look takes and is worth, each with its name. */
 export const WORTH_TAKES = "takes";
@@ -34,7 +33,7 @@ export function allChecks(n: number): string {
 
 /** "3 found", or that none was, for what is looked for among the checks. */
 export function foundWords(n: number): string {
-  return n === 0 ? STAND_NONE_FOUND : `${n} found`;
+  return n === 0 ? "No check here has that word." : `${n} found`;
 }
 
 /** "Show all 12". */
