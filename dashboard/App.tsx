@@ -1,6 +1,6 @@
 import { FindsPage } from "./pages/FindsPage.tsx";
 import { Heading } from "./parts/Heading.tsx";
-import { Later } from "./parts/Later.tsx";
+import { fetchLater, Later, type LaterProps } from "./parts/Later.tsx";
 import { Masthead, Tabs } from "./parts/Masthead.tsx";
 import { Trouble } from "./parts/Trouble.tsx";
 import { WorkedOut } from "./parts/WorkedOut.tsx";
@@ -52,48 +52,63 @@ function key(): string {
 }
 
 function Page() {
-  const here = route.value;
-  switch (here.page) {
-    case "finds":
-      return <FindsPage />;
-    case "find":
-      return <Later title={PLACE_NAMES.find} load={findPage} />;
-    case "listing":
-      return <Later title={PLACE_NAMES.listing} load={listingPage} />;
-    case "stand":
-      return <Later title={PLACE_NAMES.stand} load={standPage} />;
-    case "describe":
-      return <Later title={PLACE_NAMES.describe} load={describePage} />;
-    case "spot":
-      return <Later title={PLACE_NAMES.spot} load={spotPage} />;
-    case "prices":
-      return <Later title={PLACE_NAMES.prices} load={pricesPage} />;
-    case "compare":
-      return <Later title={PLACE_NAMES.compare} load={comparePage} />;
-    case "together":
-      return <Later title={PLACE_NAMES.together} load={togetherPage} />;
-    case "selling":
-      return <Later title={PLACE_NAMES.selling} load={sellingPage} />;
-    case "shared":
-      return <Later title={PLACE_NAMES.shared} load={sharedPage} />;
-    case "sheets":
-      return <Later title={PLACE_NAMES.sheets} load={sheetsPage} />;
-    case "nowhere":
-      return <Nowhere />;
-  }
+  const { page } = route.value;
+  if (page === "finds") return <FindsPage />;
+  return page === "nowhere" ? <Nowhere /> : <Later {...LATER[page]} />;
 }
 
-const findPage = () => import("./pages/FindPage.tsx").then(({ FindPage }) => FindPage);
-const listingPage = () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage);
-const standPage = () => import("./pages/StandPage.tsx").then(({ StandPage }) => StandPage);
-const describePage = () => import("./pages/DescribePage.tsx").then(({ DescribePage }) => DescribePage);
-const spotPage = () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => SpotPage);
-const pricesPage = () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage);
-const comparePage = () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage);
-const togetherPage = () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage);
-const sellingPage = () => import("./pages/SellingPage.tsx").then(({ SellingPage }) => SellingPage);
-const sharedPage = () => import("./pages/SharedPage.tsx").then(({ SharedPage }) => SharedPage);
-const sheetsPage = () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) => SheetsPage);
+/** Every page but the first, by its place: its name while it does not come, and its script. */
+const LATER: Readonly<Record<Exclude<Route["page"], "finds" | "nowhere">, LaterProps>> = {
+  find: {
+    title: PLACE_NAMES.find,
+    load: () => import("./pages/FindPage.tsx").then(({ FindPage }) => FindPage),
+  },
+  listing: {
+    title: PLACE_NAMES.listing,
+    load: () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage),
+  },
+  stand: {
+    title: PLACE_NAMES.stand,
+    load: () => import("./pages/StandPage.tsx").then(({ StandPage }) => StandPage),
+  },
+  describe: {
+    title: PLACE_NAMES.describe,
+    load: () => import("./pages/DescribePage.tsx").then(({ DescribePage }) => DescribePage),
+  },
+  spot: {
+    title: PLACE_NAMES.spot,
+    load: () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => SpotPage),
+  },
+  prices: {
+    title: PLACE_NAMES.prices,
+    load: () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage),
+  },
+  compare: {
+    title: PLACE_NAMES.compare,
+    load: () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage),
+  },
+  together: {
+    title: PLACE_NAMES.together,
+    load: () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage),
+  },
+  selling: {
+    title: PLACE_NAMES.selling,
+    load: () => import("./pages/SellingPage.tsx").then(({ SellingPage }) => SellingPage),
+  },
+  shared: {
+    title: PLACE_NAMES.shared,
+    load: () => import("./pages/SharedPage.tsx").then(({ SharedPage }) => SharedPage),
+  },
+  sheets: {
+    title: PLACE_NAMES.sheets,
+    load: () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) => SheetsPage),
+  },
+};
+
+/** Fetches the script of the page at an address, so that it is drawn at once. */
+export async function fetchPage({ page }: Route): Promise<void> {
+  if (page !== "finds" && page !== "nowhere") await fetchLater(LATER[page].load);
+}
 
 function Nowhere() {
   return (

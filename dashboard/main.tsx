@@ -7,8 +7,8 @@ import "./style/form.css";
 import "./style/prices.css";
 import "./style/term.css";
 import "./style/status.css";
-import { render } from "preact";
-import { App } from "./App.tsx";
+import { takeOver } from "./firstSight/takeOver.tsx";
+import { ownTask } from "./parts/ownTask.ts";
 import { keepAsking } from "./state/finds.ts";
 import { loadReference } from "./state/reference.ts";
 import { followAddress } from "./state/route.ts";
@@ -17,12 +17,19 @@ import { writeFor } from "./words/locale.ts";
 
 const place = document.getElementById("app");
 if (place === null) throw new Error("index.html must hold an element with the id app");
-writeFor(navigator.languages);
 followAddress();
 followHands();
-keepAsking();
 void loadReference();
 addEventListener("online", () => void loadReference());
-place.replaceChildren();
-render(<App />, place);
-void import("./offline/begin.ts").then(({ beginOffline }) => beginOffline());
+void begin(place);
+
+async function begin(app: Element): Promise<void> {
+  // In tasks of their own, between which the page answers.
+  await ownTask();
+  writeFor(navigator.languages);
+  await ownTask();
+  keepAsking();
+  await takeOver(app, document.getElementById("first"));
+  const { beginOffline } = await import("./offline/begin.ts");
+  await beginOffline();
+}

@@ -6,8 +6,8 @@ import { NumberField } from "../parts/NumberField.tsx";
 import { BEGUN_BOUGHT, BEGUN_WORTH_AGAIN, stillToBuy } from "../words/begun.ts";
 import { capital } from "../words/count.ts";
 import { FIGURE_NAMES } from "../words/fields.ts";
-import { figure } from "../words/figure.ts";
 import { billed, currencySign } from "../words/money.ts";
+import { partAmount, unitWords } from "../words/partAmount.ts";
 import { type ThingRow, thingRows } from "./rows.ts";
 import type { ListProps } from "./WorkBegun.tsx";
 
@@ -50,9 +50,11 @@ interface ThingProps {
 
 function Thing({ row, currency, wrong, onBought }: ThingProps) {
   const { name, unit, bought, needed } = row;
-  const amount = (quantity: number) => `${figure(quantity, 2)}${unit === "each" ? "" : ` ${unit}`}`;
   const cost =
-    needed === null ? "" : `${amount(needed.quantity)}, ${billed(needed.price * needed.quantity, currency)}`;
+    needed === null
+      ? ""
+      : `${partAmount(needed.quantity, unit)}, ${billed(needed.price * needed.quantity, currency)}`;
+  const counted = unitWords(unit);
   return (
     <div class="thing">
       <label class="tick">
@@ -71,7 +73,7 @@ function Thing({ row, currency, wrong, onBought }: ThingProps) {
       {bought !== null && (
         <div class="fields">
           <NumberField
-            label={`${FIGURE_NAMES["/find/soFar/bought/*/quantity"]}${unit === "each" ? "" : `, ${unit}`}: ${name}`}
+            label={`${FIGURE_NAMES["/find/soFar/bought/*/quantity"]}${counted === "" ? "" : `, ${counted}`}: ${name}`}
             value={bought.quantity}
             onValue={(quantity) => quantity !== undefined && onBought({ ...bought, quantity })}
             messages={wrong("quantity")}

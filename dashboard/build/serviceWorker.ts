@@ -6,7 +6,7 @@ import { build, type Plugin } from "vite";
 import type { PrecachedFile } from "../serviceWorker/precached.ts";
 
 const ENTRY = fileURLToPath(new URL("../serviceWorker/serviceWorker.ts", import.meta.url));
-/** Not part of the pages: settings of the host, and words to crawlers. */
+/** Not part of the pages: settings of the host, and words to crawlers. Of the HTML one file serves every address. */
 const NOT_KEPT = ["_headers", "robots.txt", "sw.js"];
 
 /** Builds the service worker after the pages, into `sw.js`, with the list of every file it keeps. */
@@ -42,7 +42,7 @@ function filesIn(folder: string): PrecachedFile[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join("/"))
-    .filter((path) => !NOT_KEPT.includes(path))
+    .filter((path) => !NOT_KEPT.includes(path) && (path === "index.html" || !path.endsWith(".html")))
     .sort()
     .map((path) => ({
       // The host answers /index.html with a redirect to /.

@@ -7,15 +7,19 @@ export function Axis({ scale, say }: { scale: Scale; say: (value: number) => str
     <div class="axis" aria-hidden="true">
       {scale.ticks.map((tick) => {
         const at = percent(tick, scale);
-        const edge = at < 4 ? "start" : at > 96 ? "end" : "";
         return (
-          <span key={tick} class={edge} style={{ left: `${at}%` }}>
+          <span key={tick} class={edgeOf(at)} style={{ left: `${at}%` }}>
             {say(tick)}
           </span>
         );
       })}
     </div>
   );
+}
+
+/** Class of a figure that would reach over an end of its axis, by its place in per cent. */
+export function edgeOf(at: number): "start" | "end" | "" {
+  return at < 4 ? "start" : at > 96 ? "end" : "";
 }
 
 /** The flag that stands at the goal; turned to the left where the right has no room. */

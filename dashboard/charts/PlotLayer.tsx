@@ -39,7 +39,6 @@ export function PlotLayer<S>({ label, create, settings, tellings, onPick, quiet 
     const observer = new ResizeObserver(measure);
     observer.observe(box);
     for (const plot of box.querySelectorAll(".plot")) observer.observe(plot);
-    measure();
     void document.fonts.ready.then(measure);
     const stop = onTheme(() => setThemed((n) => n + 1));
     return () => {
@@ -49,6 +48,12 @@ export function PlotLayer<S>({ label, create, settings, tellings, onPick, quiet 
       chart.current = null;
     };
   }, [tellings.length]);
+  // Rows that changed places or words may stand elsewhere though nothing has another size.
+  const told = JSON.stringify(tellings);
+  useLayoutEffect(() => {
+    const box = layer.current?.parentElement;
+    if (box !== null && box !== undefined) setPlace((before) => sameOr(before, placeOf(box)));
+  }, [told]);
   // A new theme is drawn with the same settings.
   useEffect(() => {
     if (place === null || place.width <= 0) return;
@@ -61,7 +66,9 @@ export function PlotLayer<S>({ label, create, settings, tellings, onPick, quiet 
   const rowAt = (event: MouseEvent) =>
     place === null ? null : nearest(event.offsetY, place.strips, tellings);
 
-  const style = place === null ? {} : { left: `${place.left}px`, width: `${place.width}px` };
+  // Out of sight until it has its place, so that nothing is seen to move.
+  const style =
+    place === null ? { visibility: "hidden" } : { left: `${place.left}px`, width: `${place.width}px` };
   if (quiet === true) {
     return (
       <div ref={layer} class="plotlayer" role="img" aria-label={label} style={style}>

@@ -1,5 +1,5 @@
 import { type BarsSettings, type Row, rowsOf, THICK } from "./bars.ts";
-import { createSketch, type Dataset, fitTo, type SketchPlugin } from "./chart.ts";
+import { createSketch, type Dataset, fitTo, type SketchChart, type SketchPlugin } from "./chart.ts";
 import { drawOver, drawUnder } from "./drawBars.ts";
 import type { Drawn } from "./drawn.ts";
 import { paletteOf } from "./palette.ts";
@@ -16,18 +16,22 @@ export function createBarsDrawing(canvas: HTMLCanvasElement): Drawn<BarsSettings
       if (now !== null) drawOver(chart, now, paletteOf(canvas));
     },
   };
-  const chart = createSketch(canvas, datasetsOf([]), [plugin]);
+  let chart: SketchChart | null = null;
   return {
     show(settings, glide) {
       now = settings;
-      fitTo(chart, settings.width, settings.height, settings.scale);
       const fresh = datasetsOf(rowsOf(settings));
+      if (chart === null) {
+        chart = createSketch(canvas, settings, fresh, [plugin]);
+        return;
+      }
+      fitTo(chart, settings);
       chart.data.datasets.forEach((dataset, i) => {
         dataset.data = fresh[i]?.data ?? [];
       });
       chart.update(glide ? undefined : "none");
     },
-    destroy: () => chart.destroy(),
+    destroy: () => chart?.destroy(),
   };
 }
 

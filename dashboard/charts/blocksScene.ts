@@ -97,14 +97,15 @@ function paintBlock(pen: Pen, plane: Plane, block: PlacedBlock, at: readonly Poi
 }
 
 function paintLines({ ink, palette }: Pen, plane: Plane, told: BlocksTold): void {
-  const { width, height } = plane;
+  const { width } = plane;
   const nought = pixelY(plane, 0);
   stroke(ink, { x: 0, y: nought }, { x: width, y: nought }, palette.edge, 1.5);
   const goal = pixelY(plane, told.goal);
   stroke(ink, { x: 0, y: goal }, { x: width, y: goal }, palette.goal, 1.5, [5, 4]);
   if (!hasHoursLine(told)) return;
   const x = pixelX(plane, told.hours ?? 0);
-  stroke(ink, { x, y: 0 }, { x, y: height }, palette.ink, 2.5);
+  // Not through the names below.
+  stroke(ink, { x, y: 0 }, { x, y: pixelY(plane, foot(plane)) }, palette.ink, 2.5);
 }
 
 /** Narrower columns have no room for a sign, or not even for a range: those are told by the table. In pixels. */

@@ -1,4 +1,4 @@
-import { createSketch, fitTo, type SketchPlugin } from "./chart.ts";
+import { createSketch, fitTo, type SketchChart, type SketchPlugin } from "./chart.ts";
 import type { DotsSettings } from "./dots.ts";
 import type { Drawn } from "./drawn.ts";
 import { type Palette, paletteOf } from "./palette.ts";
@@ -47,19 +47,24 @@ export function createDotsDrawing(canvas: HTMLCanvasElement): Drawn<DotsSettings
       });
     },
   };
-  const chart = createSketch(canvas, [{ type: "scatter", pointRadius: 0, data: [] }], [plugin]);
+  let chart: SketchChart | null = null;
   return {
     show(settings, glide) {
       now = settings;
-      fitTo(chart, settings.width, settings.height, settings.scale);
       placed = place(settings);
       const { min, max } = settings.scale;
       const value = (x: number) => min + (x / settings.width) * (max - min);
+      const data = placed.dots.map(({ x, y }) => ({ x: value(x), y }));
+      if (chart === null) {
+        chart = createSketch(canvas, settings, [{ type: "scatter", pointRadius: 0, data }], [plugin]);
+        return;
+      }
+      fitTo(chart, settings);
       const dataset = chart.data.datasets[0];
-      if (dataset !== undefined) dataset.data = placed.dots.map(({ x, y }) => ({ x: value(x), y }));
+      if (dataset !== undefined) dataset.data = data;
       chart.update(glide ? undefined : "none");
     },
-    destroy: () => chart.destroy(),
+    destroy: () => chart?.destroy(),
   };
 }
 

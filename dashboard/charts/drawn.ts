@@ -1,7 +1,17 @@
+import { ownTask } from "../parts/ownTask.ts";
+
 /** What is drawn on a canvas, and drawn anew when its settings change. */
 export interface Drawn<Settings> {
   show(settings: Settings, glide: boolean): void;
   destroy(): void;
+}
+
+let lastMoment: Promise<void> = Promise.resolve();
+
+/** Comes in a task of its own, after all that were asked for before: between two drawings the page answers. */
+function ownMoment(): Promise<void> {
+  lastMoment = lastMoment.then(ownTask);
+  return lastMoment;
 }
 
 type Create<Settings> = (canvas: HTMLCanvasElement) => Drawn<Settings>;
@@ -22,6 +32,7 @@ export function drawnLater<Settings>(load: () => Promise<Create<Settings>>): Cre
       loading = true;
       try {
         const create = await load();
+        await ownMoment();
         if (gone || newest === null) return;
         drawn = create(canvas);
         drawn.show(newest, false);

@@ -3,7 +3,7 @@ import { limitsOn, neededAt } from "../checks/limits.ts";
 import { ChainDrawing } from "../drawings/ChainDrawing.tsx";
 import { elongation, lengthAt } from "../drawings/chainRuler.ts";
 import { DropoutDrawing } from "../drawings/DropoutDrawing.tsx";
-import { derivedValue, type Readings, ratioOf } from "../drawings/derived.ts";
+import { derivedValue, possibleReadings, type Readings, ratioOf } from "../drawings/derived.ts";
 import { dropoutScene } from "../drawings/dropouts.ts";
 import { Gauge } from "../drawings/Gauge.tsx";
 import { StringTestDrawing } from "../drawings/StringTestDrawing.tsx";
@@ -28,11 +28,12 @@ interface DrawingProps {
 
 /** What was measured, drawn as it is typed: the thing itself where there is a drawing of it, and the reading on the scale of levels. */
 export function MeasuredDrawing(props: DrawingProps) {
-  const { check, measurement, readings, bike } = props;
+  const { check, measurement, bike } = props;
+  const readings = possibleReadings(measurement, props.readings);
   const limits = limitsOn(measurement, bike.attributes);
   return (
     <div class="drawn">
-      <Thing {...props} />
+      <Thing {...props} readings={readings} />
       {limits.length > 0 && (
         <Gauge
           check={check}
@@ -51,7 +52,7 @@ export function MeasuredDrawing(props: DrawingProps) {
 export function isDrawn({ measurement }: Pick<Check, "measurement">, readings: Readings): boolean {
   const kind = measurement?.derivation.kind;
   const hasDrawing = kind === "string-test" || kind === "elongation" || kind === "absolute-difference";
-  return hasDrawing && derivedValue(measurement!, readings) !== undefined;
+  return hasDrawing && derivedValue(measurement!, possibleReadings(measurement!, readings)) !== undefined;
 }
 
 function Thing({ check, measurement, readings, bike }: DrawingProps) {

@@ -10,6 +10,7 @@ import { WORKING } from "../words/common.ts";
 import { atAsked, ofCourse, picksToGo, STOPPED, stoppedLine, verdictSpoken } from "../words/describeBar.ts";
 import { money, roundMoney } from "../words/money.ts";
 import { likelyRate } from "../words/range.ts";
+import { unbroken } from "../words/unbroken.ts";
 import { advice } from "../words/verdict.ts";
 import { answersRefused, barTrouble, mostToOffer, VERDICT_SO_FAR } from "../words/verdictBar.ts";
 
@@ -83,7 +84,7 @@ function Answered(props: VerdictBarProps & { appraisal: Appraisal }) {
               : !price || paid
                 ? ""
                 : atAsked(price, currency)}
-            {likelyRate(figures, currency)}
+            {unbroken(likelyRate(figures, currency))}
           </p>
         )}
       </div>

@@ -10,6 +10,11 @@ export function ratioOf({ headToSeatTube, headToAxle }: Readings, usual: number)
   return known && headToSeatTube > 0 && headToSeatTube < headToAxle ? headToSeatTube / headToAxle : usual;
 }
 
+/** The readings where a bicycle can have them all; none where one is impossible: it is refused, and there is nothing to draw. */
+export function possibleReadings({ inputs }: Pick<Measurement, "inputs">, readings: Readings): Readings {
+  return inputs.some(({ id, min, max }) => readings[id]! < min || readings[id]! > max) ? {} : readings;
+}
+
 /**
  * The quantity that a drawing marks on its scale, from readings as they are typed: what the API holds against the limits.
  * It only places a mark; what it means is the answer's to say.

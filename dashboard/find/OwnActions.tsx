@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Find } from "../finds/find.ts";
-import { standAt } from "../state/route.ts";
+import { removeFind } from "../state/finds.ts";
+import { go, standAt } from "../state/route.ts";
 import { REMOVE } from "../words/common.ts";
 import { FIND_CHANGE } from "../words/findPanels.ts";
 import { PLACE_NAMES } from "../words/placeNames.ts";
@@ -11,6 +12,10 @@ import { RemoveSure } from "./RemoveSure.tsx";
 export function OwnActions({ find }: { find: Find }) {
   const { id } = find;
   const [sure, setSure] = useState(false);
+  const remove = () => {
+    removeFind(id);
+    go("/");
+  };
   if (!sure) {
     return (
       <div class="acts">
@@ -33,5 +38,5 @@ export function OwnActions({ find }: { find: Find }) {
       </div>
     );
   }
-  return <RemoveSure id={id} onKeep={() => setSure(false)} />;
+  return <RemoveSure onKeep={() => setSure(false)} onRemove={remove} />;
 }

@@ -1,6 +1,6 @@
 import { useCallback, useMemo } from "preact/hooks";
 import type { CourseId } from "../api/types.ts";
-import { GoalFlag } from "../charts/Axis.tsx";
+import { edgeOf, GoalFlag } from "../charts/Axis.tsx";
 import type { BarsSettings } from "../charts/bars.ts";
 import { PlotLayer } from "../charts/PlotLayer.tsx";
 import type { Place } from "../charts/place.ts";
@@ -53,9 +53,10 @@ export function RateBar(props: {
       </div>
       <div class="axis under" aria-hidden="true">
         {scale.ticks.map((tick) => {
-          const near = Math.abs(percent(tick, scale) - percent(goal, scale)) < 30;
+          const at = percent(tick, scale);
+          const near = Math.abs(at - percent(goal, scale)) < 30;
           return near ? null : (
-            <span key={tick} style={{ left: `${percent(tick, scale)}%` }}>
+            <span key={tick} class={edgeOf(at)} style={{ left: `${at}%` }}>
               {rate(tick, currency)}
             </span>
           );

@@ -1,22 +1,24 @@
-import { askingOf, ownFinds } from "../state/finds.ts";
-import { go } from "../state/route.ts";
-import { KEEP_IT, REMOVE_FOR_GOOD, REMOVE_SURE } from "../words/removeSure.ts";
+import { REMOVING } from "../words/removing.ts";
+
+interface RemoveSureProps {
+  readonly onKeep: () => void;
+  readonly onRemove: () => void;
+  /** One of several such questions: it names its find to whoever does not see the row. */
+  readonly name?: string;
+}
 
 /** Asks before a find of one's own is removed: there is no way back. The focus is on keeping it. */
-export function RemoveSure({ id, onKeep }: { id: string; onKeep: () => void }) {
-  const remove = () => {
-    ownFinds.remove(id);
-    askingOf(id).stop();
-    go("/");
-  };
+export function RemoveSure({ onKeep, onRemove, name = "" }: RemoveSureProps) {
   return (
     <fieldset class="acts">
-      <legend class="sr">{REMOVE_SURE}</legend>
-      <button type="button" class="btn" onClick={remove}>
-        {REMOVE_FOR_GOOD}
+      <legend class="sr">
+        {REMOVING.sure} {name}
+      </legend>
+      <button type="button" class="btn" onClick={onRemove}>
+        {REMOVING.remove}
       </button>
       <button type="button" class="btn quiet" ref={(button) => button?.focus()} onClick={onKeep}>
-        {KEEP_IT}
+        {REMOVING.keep}
       </button>
     </fieldset>
   );

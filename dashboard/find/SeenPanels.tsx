@@ -3,7 +3,7 @@ import { Cautions } from "../signs/Cautions.tsx";
 import { uncapital } from "../words/count.ts";
 import { curedSince, leftOut, noFaultFound, onTheLine, wheelKey, whereSeen } from "../words/findSeen.ts";
 import { sentence } from "../words/plain.ts";
-import { bearInMind, NOT_TO_BE_RIDDEN, NOT_TO_BE_SOLD } from "../words/seen.ts";
+import { bearInMind, NOT_TO_BE_RIDDEN, NOT_TO_BE_SOLD, ON_THE_LINE } from "../words/seen.ts";
 import { cautionsTitle, lookedTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
 
@@ -90,7 +90,8 @@ function Fault({ finding, names }: { finding: ReportedFinding; names: Names }) {
         <span class="tag strong">{names.isPaper(check) ? NOT_TO_BE_SOLD : NOT_TO_BE_RIDDEN}</span>
       )}
       {curedBy.length > 0 && <span class="tag">{curedSince(curedBy.map(names.operation))}</span>}
-      {borderline !== undefined && <span class="tag">{onTheLine(borderline)}</span>}
+      {/* Between which levels, and what to do, stands in the note. */}
+      {borderline !== undefined && <span class="tag">{ON_THE_LINE}</span>}
     </li>
   );
 }

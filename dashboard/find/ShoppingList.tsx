@@ -1,8 +1,8 @@
 import type { CourseOutcome, ReportedPlan } from "../api/types.ts";
 import { IN_ALL } from "../words/common.ts";
 import { capital } from "../words/count.ts";
-import { figure } from "../words/figure.ts";
 import { billed } from "../words/money.ts";
+import { partAmount } from "../words/partAmount.ts";
 import {
   NOTHING_TO_BUY,
   SHOPPING_HEAD_HOW_MUCH,
@@ -54,9 +54,7 @@ export function ShoppingList({
                 <th scope="row">
                   {capital(name)} {ownParts.has(part) && <span class="tag">{YOUR_PRICE}</span>}
                 </th>
-                <td>
-                  {figure(quantity, 2)} {unit === "each" ? "" : unit}
-                </td>
+                <td>{partAmount(quantity, unit)}</td>
                 <td class="right">{billed(price, currency)}</td>
                 <td class="right">{billed(price * quantity, currency)}</td>
               </tr>

@@ -50,7 +50,6 @@ export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: str
         {sellAt !== null && (
           <p class="small onward">
             <a href={sellAt}>{FIND_WHAT_TO_ASK}</a>
-            {" \u00b7 "}
             <a href={planAt}>{FIND_WHEN_DOWN}</a>
           </p>
         )}

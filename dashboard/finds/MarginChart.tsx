@@ -56,7 +56,13 @@ export function MarginChart({
     <>
       <div class="axisrow">
         <div class="axis flags" aria-hidden="true">
-          {roomForLoss(percent(0, scale), percent(goal, scale)) && <span class="start">{LOSES_MONEY}</span>}
+          {roomForLoss(percent(0, scale), percent(goal, scale), 16) && (
+            <span
+              class={roomForLoss(percent(0, scale), percent(goal, scale), 31) ? "start" : "start onlywide"}
+            >
+              {LOSES_MONEY}
+            </span>
+          )}
           <GoalFlag at={percent(goal, scale)}>{yourGoal(goal, currency)}</GoalFlag>
         </div>
       </div>
@@ -90,7 +96,7 @@ export function MarginChart({
   );
 }
 
-/** Whether "loses money" can stand over its ground without touching the flag, in per cent of the axis. */
-function roomForLoss(nought: number, goal: number): boolean {
-  return nought > 9 && goal > (innerWidth < 600 ? 31 : 16);
+/** Whether "loses money", so wide, can stand over its ground without touching the flag, all in per cent of the axis. */
+function roomForLoss(nought: number, goal: number, wide: number): boolean {
+  return nought > 9 && goal > wide;
 }

@@ -78,7 +78,7 @@ function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
       </p>
       <Heading title={askTitle(find.name)}>{title}</Heading>
       {value !== null && (
-        <p class="small">
+        <p class="small onward">
           <a href={`/selling/${encodeURIComponent(find.id)}`}>{WHEN_DOWN}</a>
         </p>
       )}

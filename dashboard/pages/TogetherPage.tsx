@@ -20,6 +20,7 @@ import { SetPanel } from "../together/SetPanel.tsx";
 import { type Standing, standing } from "../together/standing.ts";
 import { TermsPanel } from "../together/TermsPanel.tsx";
 import { setHeadline } from "../words/together.ts";
+import { setRefusal } from "../words/togetherLeft.ts";
 
 /** Which set of finds fits my hours, cash and floor? */
 export function TogetherPage() {
@@ -48,7 +49,13 @@ export function TogetherPage() {
         <p class="working" role="status">
           {status === "slow" ? WORKING : ""}
         </p>
-        {fault !== null && <Trouble fault={fault} again={() => setAsking.again()} />}
+        {fault !== null && (
+          <Trouble
+            fault={fault}
+            again={() => setAsking.again()}
+            say={(field) => setRefusal(field, (place) => finds.value[place]?.name, known?.checks ?? [])}
+          />
+        )}
         {!waiting && (
           <>
             <Provisos />

@@ -4,15 +4,30 @@ import { NO_PAGE_NOT_COME } from "../words/noPage.ts";
 import { Heading } from "./Heading.tsx";
 import { Trouble } from "./Trouble.tsx";
 
-/**
- * A page whose script is fetched when it is first opened, so that the first page stays light.
- * @param load must stay the same between renders
- */
-export function Later({ title, load }: { title: string; load: () => Promise<FunctionComponent> }) {
-  const [page, setPage] = useState<{ readonly Page: FunctionComponent } | "waiting" | "failed">("waiting");
+export interface LaterProps {
+  readonly title: string;
+  /** Fetches the page; stays the same between renders. */
+  readonly load: () => Promise<FunctionComponent>;
+}
+
+const fetched = new Map<LaterProps["load"], FunctionComponent>();
+
+/** Fetches a page's script; from then on `Later` draws it at once. */
+export async function fetchLater(load: LaterProps["load"]): Promise<FunctionComponent> {
+  const Page = await load();
+  fetched.set(load, Page);
+  return Page;
+}
+
+/** A page whose script is fetched when it is first opened, so that the first page stays light. */
+export function Later({ title, load }: LaterProps) {
+  const [page, setPage] = useState<{ readonly Page: FunctionComponent } | "waiting" | "failed">(() => {
+    const Page = fetched.get(load);
+    return Page === undefined ? "waiting" : { Page };
+  });
   useEffect(() => {
     if (page !== "waiting") return;
-    load().then(
+    fetchLater(load).then(
       (Page) => setPage({ Page }),
       () => setPage("failed"),
     );

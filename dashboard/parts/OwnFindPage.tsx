@@ -1,12 +1,13 @@
 import type { FunctionComponent } from "preact";
 import { useRef } from "preact/hooks";
 import type { Reference } from "../api/types.ts";
+import type { Find } from "../finds/find.ts";
 import { newOwnFind, type OwnFind } from "../finds/own.ts";
-import { ownFinds } from "../state/finds.ts";
+import { finds, ownFinds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { route } from "../state/route.ts";
-import { NO_SUCH_FIND_YOURS } from "../words/noFindOfYours.ts";
+import { inventedFind, NO_SUCH_FIND_YOURS, TO_ITS_PAGE } from "../words/noFindOfYours.ts";
 import { NO_SUCH_FIND_TITLE } from "../words/placeNames.ts";
 import { Heading } from "./Heading.tsx";
 
@@ -28,10 +29,12 @@ interface OwnFindPageProps {
   /** Words of the link to a new one, where the address names a find that is not kept here. */
   readonly begin: string;
   readonly form: FunctionComponent<OpenedProps>;
+  /** Offers a copy of an invented find, opened here; where it is left out, the find's own page offers it. */
+  readonly copy?: FunctionComponent<{ find: Find; page: "describe" | "spot" }>;
 }
 
 /** The find of one's own that the address names, or a new one, in a form. */
-export function OwnFindPage({ page, title, begin, form: Form }: OwnFindPageProps) {
+export function OwnFindPage({ page, title, begin, form: Form, copy: Copy }: OwnFindPageProps) {
   const here = route.value;
   const id = here.page === page ? here.id : null;
   const fresh = useRef(newOwnFind());
@@ -46,11 +49,17 @@ export function OwnFindPage({ page, title, begin, form: Form }: OwnFindPageProps
     );
   }
   if (id !== null && kept === undefined) {
+    const invented = finds.value.find((find) => find.id === id);
     return (
       <main class="page" id="main">
-        <Heading title={NO_SUCH_FIND_TITLE}>{NO_SUCH_FIND_YOURS}</Heading>
-        <p>
-          <a href={`/${page}`}>{begin}</a>
+        <Heading title={invented?.name ?? NO_SUCH_FIND_TITLE}>
+          {invented === undefined ? NO_SUCH_FIND_YOURS : inventedFind(invented.name)}
+        </Heading>
+        <p class="acts">
+          {invented !== undefined && Copy !== undefined && <Copy find={invented} page={page} />}
+          <a class="btn quiet" href={invented === undefined ? `/${page}` : `/finds/${invented.id}`}>
+            {invented === undefined ? begin : TO_ITS_PAGE}
+          </a>
         </p>
       </main>
     );

@@ -1,4 +1,5 @@
 import { AS_A_TABLE } from "../words/common.ts";
+import { unbroken } from "../words/unbroken.ts";
 
 /** The figures of a chart as a table, folded. */
 export function TableDetails({
@@ -36,7 +37,7 @@ export function TableDetails({
               <tr key={name}>
                 <th scope="row">{name}</th>
                 {cells.map((cell, i) => (
-                  <td key={head[i + 1]}>{cell}</td>
+                  <td key={head[i + 1]}>{unbroken(cell)}</td>
                 ))}
               </tr>
             ))}

@@ -95,7 +95,7 @@ export function WaterfallPanel({ facts, value, state, currency, dimmed }: Waterf
           whole ? "" : said,
           factor === null
             ? ""
-            : `\u00d7 ${written(factor, { minimumFractionDigits: 2, maximumFractionDigits: 2 })}`,
+            : `\u00d7\u00a0${written(factor, { minimumFractionDigits: 2, maximumFractionDigits: 2 })}`,
           money(to, currency),
         ])}
       />

@@ -2,7 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import type { Appraisal, Reference } from "../api/types.ts";
 import { namesIn } from "../find/names.ts";
-import { type Find, withGoal } from "../finds/find.ts";
+import type { Find } from "../finds/find.ts";
 import { ALONE } from "../finds/own.ts";
 import { isInvented, ownership } from "../finds/ownership.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
@@ -22,17 +22,15 @@ import { roadWords } from "../words/sellingRoad.ts";
 import { PLAN_NO_PLAN, PLAN_NOT_TO_BE_SOLD, PLAN_NOT_WHOLE, sellingTab } from "../words/sellingTexts.ts";
 import { STATE_NAMES } from "../words/states.ts";
 import { verdict } from "../words/verdict.ts";
-import { sellingBody } from "./body.ts";
 import { MarketPanel } from "./MarketPanel.tsx";
 import { NotSold } from "./NotSold.tsx";
+import { planGround } from "./planGround.ts";
 import { printPlan } from "./printPlan.tsx";
 import { RoadNote } from "./RoadNote.tsx";
-import { saleGround } from "./road.ts";
 import { SellingPanels } from "./SellingPanels.tsx";
 import { StatePicks } from "./StatePicks.tsx";
 import { useAsked } from "./useAsked.ts";
 import { useOffer } from "./useOffer.ts";
-import { pickedState, wholeStates } from "./wholeStates.ts";
 
 interface FindSellingProps {
   readonly find: Find;
@@ -53,16 +51,17 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
   const bike = bikes[find.id] ?? {};
   const entry = useOffer();
   const [shown, setShown] = useState(false);
-  const states = answer === null ? [] : wholeStates(answer);
-  const state = answer === null ? undefined : pickedState(answer, states, bike.state);
-  const ground = answer === null || state === undefined ? null : saleGround(answer, appraised, known, state);
+  const { states, state, ground, question } = planGround({
+    find,
+    known,
+    goal,
+    answer,
+    appraised,
+    terms: { seller, bike },
+    offer: entry.made,
+  });
   const open = ground?.kind === "open" ? ground : null;
-  useAsked(
-    planAsking,
-    open === null || state === undefined
-      ? null
-      : sellingBody(withGoal(find.body, goal), state, { seller, bike }, entry.made),
-  );
+  useAsked(planAsking, question);
   const planFault = open === null ? null : planAsking.fault.value;
   // While a plan is under way the last one stays. Where none comes, that of another state says nothing of this one.
   const isStale = planFault !== null && planAsking.answered.value?.state !== state;

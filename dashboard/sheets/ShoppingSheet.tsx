@@ -1,9 +1,9 @@
 import type { AppraisalBody, PlannedPart, Reference } from "../api/types.ts";
 import { IN_ALL } from "../words/common.ts";
 import { capital, listed } from "../words/count.ts";
-import { figure } from "../words/figure.ts";
 import type { LengthUnit } from "../words/length.ts";
 import { billed } from "../words/money.ts";
+import { partAmount } from "../words/partAmount.ts";
 import { INVENTED_PRICES, OWN_PRICES, SHEETS } from "../words/sheets.ts";
 import {
   SHOPPING_HEAD_HOW_MUCH,
@@ -77,9 +77,7 @@ export function ShoppingSheet(props: ShoppingSheetProps) {
                 <Box /> {capital(name)}{" "}
                 {ownParts.has(part) && <span class="mark">{SHOPPING_SHEET_YOURS}</span>}
               </th>
-              <td>
-                {figure(quantity, 2)} {unit === "each" ? "" : unit}
-              </td>
+              <td>{partAmount(quantity, unit)}</td>
               <td class="right">{billed(price, currency)}</td>
               <td class="right">{billed(price * quantity, currency)}</td>
               <td class="write" />

@@ -1,6 +1,7 @@
 import type { Appraisal, Check, Reference } from "../api/types.ts";
+import { ReadyParts } from "../find/ReadyParts.tsx";
 import { capital } from "../words/count.ts";
-import { READY_PARTS, READY_TITLES, readyCounts, readyRows } from "../words/ready.ts";
+import { readyCounts } from "../words/ready.ts";
 import { partWords } from "../words/spotLooks.ts";
 import { SPOT_AT_HOME, SPOT_LOOK_NOW } from "../words/spotTexts.ts";
 import type { Looking } from "./useLooking.ts";
@@ -17,43 +18,16 @@ export function Owed({ known, appraisal, looking }: OwedProps) {
   if (readiness.blocking.length === 0 && readiness.owed.length === 0) return null;
   const named = (id: string) => known.checks.find((check) => check.id === id);
   const isPaper = (id: string) => named(id)?.group === "paperwork";
-  const { ride, sale } = readyRows(readiness, isPaper);
   return (
     <section class="panel" aria-labelledby="owed-title">
       <h2 id="owed-title">{capital(readyCounts(readiness, isPaper))}</h2>
-      {(["ride", "sale"] as const).map((part) => {
-        const { blocking, owed } = part === "ride" ? ride : sale;
-        if (blocking.length + owed.length === 0) return null;
-        return (
-          <div key={part}>
-            <h3>{READY_TITLES[part]}</h3>
-            {blocking.length > 0 && (
-              <>
-                <p class="small">
-                  <b>{READY_PARTS[part]}</b>
-                </p>
-                <ul class="bullets">
-                  {blocking.map((id) => (
-                    <li key={id}>{named(id)?.name ?? id}</li>
-                  ))}
-                </ul>
-              </>
-            )}
-            {owed.length > 0 && (
-              <>
-                <p class="small">
-                  <b>{READY_PARTS.owed}</b>
-                </p>
-                <ul class="lookrows">
-                  {owed.map((id) => (
-                    <OwedLook key={id} id={id} check={named(id)} looking={looking} />
-                  ))}
-                </ul>
-              </>
-            )}
-          </div>
-        );
-      })}
+      <ReadyParts
+        readiness={readiness}
+        isPaper={isPaper}
+        fault={(id) => named(id)?.name ?? id}
+        look={(id) => <OwedLook id={id} check={named(id)} looking={looking} />}
+        looksAs="lookrows"
+      />
     </section>
   );
 }
@@ -63,7 +37,7 @@ function OwedLook(props: { id: string; check: Check | undefined; looking: Lookin
   const { id, check, looking } = props;
   const look = looking.queue.open.find((one) => one.check === id);
   return (
-    <li>
+    <>
       <span>{check?.name ?? id}</span>
       {look === undefined ? (
         <span class="mv">{check?.where === "spot" ? "" : SPOT_AT_HOME}</span>
@@ -73,6 +47,6 @@ function OwedLook(props: { id: string; check: Check | undefined; looking: Lookin
           {check !== undefined && <span class="sr"> {partWords(check)}</span>}
         </button>
       )}
-    </li>
+    </>
   );
 }

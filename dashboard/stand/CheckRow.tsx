@@ -9,11 +9,10 @@ import {
   LOOK_STATE_CANT_TELL,
   LOOK_STATE_CURED,
   LOOK_STATE_NOT_LOOKED,
-  LOOK_STATE_ON_THE_LINE,
   LOOK_STATE_REFUSED,
 } from "../words/lookState.ts";
 import { levelWords } from "../words/plain.ts";
-import { NOT_TO_BE_RIDDEN, NOT_TO_BE_SOLD } from "../words/seen.ts";
+import { NOT_TO_BE_RIDDEN, NOT_TO_BE_SOLD, ON_THE_LINE } from "../words/seen.ts";
 import { LookCard } from "./LookCard.tsx";
 import { worstOf } from "./looks.ts";
 import type { Bench } from "./useBench.ts";
@@ -78,7 +77,7 @@ function State({ check, bench }: { check: Check; bench: Bench }) {
     <span class="state said">
       {finding?.source === "measured" && `${levelWords(check, finding.level)}: `}
       {summary(check, observation, lengthUnit.value)}
-      {finding?.borderline !== undefined && <span class="tag">{LOOK_STATE_ON_THE_LINE}</span>}
+      {finding?.borderline !== undefined && <span class="tag">{ON_THE_LINE}</span>}
       {finding?.safetyBlock === true && (
         <span class="tag strong">{check.group === "paperwork" ? NOT_TO_BE_SOLD : NOT_TO_BE_RIDDEN}</span>
       )}

@@ -10,6 +10,7 @@ import { PLACE_NAMES } from "../words/placeNames.ts";
 import { likelyRate } from "../words/range.ts";
 import { standTitle } from "../words/stand.ts";
 import { onTheStand, STAND_INTO_A_COPY, STAND_WHOLE_ANSWER, standTab } from "../words/standTexts.ts";
+import { unbroken } from "../words/unbroken.ts";
 import { advice } from "../words/verdict.ts";
 import type { Bench } from "./useBench.ts";
 
@@ -55,7 +56,7 @@ function SoFar({ bench: { appraisal, find } }: { bench: Bench }) {
     <>
       <CourseSign course={decision.course} />
       <b>{advice(appraisal, { called: "it" })}</b>
-      {figures !== null && <span>{likelyRate(figures, currency)}</span>}
+      {figures !== null && <span>{unbroken(likelyRate(figures, currency))}</span>}
       <a href={`/finds/${encodeURIComponent(find.id)}`}>{STAND_WHOLE_ANSWER}</a>
     </>
   );

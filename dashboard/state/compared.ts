@@ -52,8 +52,8 @@ export function toggleCompared(id: string): void {
   choose(toggled(compared.value, id));
 }
 
-/** Makes a find of one's own with the same answers, puts it beside its original, and opens it to be changed. */
-export function copyToAsk(find: Find): void {
+/** Makes a find of one's own with the same answers, puts it beside its original, and opens it to be changed on a page. */
+export function copyToAsk(find: Find, page: "describe" | "spot" = "describe"): void {
   const own = ownFinds.get(find.id);
   const taken = ownFinds.all.value.map(({ name }) => name);
   const copy = copyOf(find, own, taken);
@@ -61,5 +61,5 @@ export function copyToAsk(find: Find): void {
   const beside = withCopy(compared.value, find.id, copy.id);
   ownFinds.put(copy);
   choose(beside);
-  go(`/describe/${encodeURIComponent(copy.id)}`);
+  go(`/${page}/${encodeURIComponent(copy.id)}`);
 }

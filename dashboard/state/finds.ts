@@ -87,6 +87,12 @@ export function askingOf(id: string): FindAsking {
   return asking;
 }
 
+/** Removes a find of one's own, and what was asked about it. */
+export function removeFind(id: string): void {
+  ownFinds.remove(id);
+  askingOf(id).stop();
+}
+
 /**
  * Keeps the answers that the page in sight shows up to date with their finds and the goal, and asks again when the
  * connection is back. What no page shows is not asked: on a phone an answer takes its time, and those in sight come first.

@@ -17,7 +17,7 @@ export function courseFacts(
   if (course.margin === null) return "";
   const leaves = course.course === "leave";
   return [
-    `${money(course.margin.mean, currency)} ${workWords(course)}`,
+    `${money(course.margin.mean, currency)}${workWords(course)}`,
     leaves ? "" : lossWords(course),
     leaves ? "" : missWords(course, goal, currency),
     leaves ? "" : saleWords(course, currency),
@@ -25,14 +25,16 @@ export function courseFacts(
     decided ? "best after paying for your time" : "",
   ]
     .filter((part) => part !== "")
-    .join(" \u00b7 ");
+    .join("\u00a0\u00b7 ");
 }
 
-/** "for 8.9 h, likely 7 to 11"; "no hours". */
+/** " for 8.9 h, likely 7 to 11"; ", no hours". */
 function workWords({ hours: spent }: CourseOutcome): string {
-  if (spent === null || spent.mean < 0.05) return "no hours";
+  if (spent === null || spent.mean < 0.05) return ", no hours";
   const [low, high] = [bareHours(spent.p10), bareHours(spent.p90)];
-  return low === high ? `for ${hours(spent.mean)}` : `for ${hours(spent.mean)}, likely ${between(low, high)}`;
+  return low === high
+    ? ` for ${hours(spent.mean)}`
+    : ` for ${hours(spent.mean)}, likely ${between(low, high)}`;
 }
 
 /** "about 6 weeks until sold, taking about €250"; "" where that is not known. */

@@ -2,7 +2,8 @@
 const PLAIN = "en-GB";
 
 let tag = PLAIN;
-let signs = signsOf(PLAIN);
+/** Worked out when first asked for: the first figure a browser writes costs it a dozen milliseconds. */
+let signs: Signs | null = null;
 
 /** How a locale writes figures. */
 interface Signs {
@@ -19,7 +20,7 @@ interface Signs {
  */
 export function writeFor(wished: readonly string[]): void {
   tag = supported(wished);
-  signs = signsOf(tag);
+  signs = null;
 }
 
 /** The locale that figures, money and dates are written for: a BCP 47 tag, with the digits 0 to 9. */
@@ -27,8 +28,16 @@ export function locale(): string {
   return tag;
 }
 
+/** Whether figures and money read as they do where nothing is said of the locale. */
+export function writesAlike(): boolean {
+  const sample = (of: string) =>
+    new Intl.NumberFormat(of, { style: "currency", currency: "EUR" }).format(-1_234_567.8);
+  return tag === PLAIN || sample(tag) === sample(PLAIN);
+}
+
 /** The signs that the locale sets into figures. */
 export function figureSigns(): Signs {
+  signs ??= signsOf(tag);
   return signs;
 }
 

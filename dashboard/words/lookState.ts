@@ -4,7 +4,6 @@ import { capital } from "./count.ts";
 export const LOOK_STATE_REFUSED = "refused";
 export const LOOK_STATE_CANT_TELL = "can\u2019t tell";
 export const LOOK_STATE_NOT_LOOKED = "not looked at";
-export const LOOK_STATE_ON_THE_LINE = "on the line";
 export const LOOK_STATE_CURED = "cured since";
 export const LOOK_STATE_TAKEN_BACK = "taken back";
 

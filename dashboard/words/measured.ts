@@ -89,7 +89,8 @@ export function bandWords(
   const named = unit === "mm" ? lengths : unit === "count" ? "" : unit;
   // The unit stays with its figure.
   const last = (value: number) => (named === "" ? bare(value) : `${bare(value)}\u00a0${named}`);
-  if (from === null || from === 0) return below === null ? "any" : `below ${last(below)}`;
+  if (below !== null && (from === null || from === 0)) return `below ${last(below)}`;
+  if (from === null) return "any";
   return below === null ? `from ${last(from)}` : `${bare(from)} to ${last(below)}`;
 }
 

@@ -1,8 +1,8 @@
 import { capital } from "./count.ts";
 
-/** An id of the catalogue as a word to press: "stuck-cut" becomes "Stuck cut". */
+/** An id of the catalogue as a word to press: "stuck-cut" becomes "Stuck cut", "ok" is written as it is spoken. */
 export function plain(id: string): string {
-  return capital(id.replaceAll("-", " "));
+  return id === "ok" ? "OK" : capital(id.replaceAll("-", " "));
 }
 
 /** A level of a check as words to press: its label, or else its id. */

@@ -2,13 +2,14 @@ import type { PlannedOperation, ReportedPlan } from "../api/types.ts";
 import { listed, uncapital } from "./count.ts";
 import { figure } from "./figure.ts";
 import { money, roundMoney, roundTo } from "./money.ts";
+import { partAmount } from "./partAmount.ts";
 import { between } from "./range.ts";
 import { minutes } from "./time.ts";
 
-/** "2 × inner tube", "1.5 m brake cable housing". */
+/** "2 × inner tube", "brake cable housing (1.5 m)". */
 function amountWords(name: string, quantity: number, unit: string): string {
-  const n = figure(quantity, 2);
-  return unit === "each" ? `${n} \u00d7 ${uncapital(name)}` : `${n} ${unit} ${uncapital(name)}`;
+  const amount = partAmount(quantity, unit);
+  return unit === "each" ? `${amount} \u00d7 ${uncapital(name)}` : `${uncapital(name)} (${amount})`;
 }
 
 /** "40 to 50 N m, crank bolts; a marked value rules". */

@@ -1,14 +1,20 @@
 import type { FieldFault } from "../api/fault.ts";
 import type { AttributeName, Check, MeasuredInput } from "../api/types.ts";
 import { atField } from "./atField.ts";
-import { capital } from "./count.ts";
 import { FIELD_NAMES, FIGURE_NAMES } from "./fields.ts";
 import { figure } from "./figure.ts";
 import { sentence } from "./plain.ts";
 
-/** A message about a measured input, with the input's label in place of its id. */
+/** What follows the id of an input: " requires a value from 0 to 150 mm (its label): why; what to do, got 900". */
+const OUT_OF_RANGE = / requires (.+?) \(.*\): (.+), got (\S+)$/;
+
+/**
+ * A message about a measured input, with the input's label in place of its id: "String to seat tube, left: a value from 0 to
+ * 150 mm, not 900. Nothing else can be on a bicycle; measure again."
+ */
 export function labelled(message: string, { id, label }: Pick<MeasuredInput, "id" | "label">): string {
-  return message.startsWith(`${id} `) ? capital(`${label}${message.slice(id.length)}`) : message;
+  if (!message.startsWith(`${id} `)) return message;
+  return sentence(label + message.slice(id.length).replace(OUT_OF_RANGE, ": $1, not $3. $2"));
 }
 
 /** A message with its figures as they were typed, where the API takes them in another unit: 0.9 as 90 % by 100 and " %". */

@@ -28,7 +28,7 @@ export interface BarTerms {
 export function barWords(appraisal: Appraisal, { price, paid, decided }: BarTerms): BarWords {
   if (appraisal.decision.stop !== null) {
     const line = paid ? "No figure is worked out." : "Do not pay, do not bargain.";
-    return { title: `Stopped: ${stopReason(appraisal)}`, course: null, line };
+    return { title: `Stopped. ${capital(stopReason(appraisal))}`, course: null, line };
   }
   const { course } = appraisal.decision;
   return {

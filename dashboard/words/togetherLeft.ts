@@ -32,6 +32,19 @@ export function whyLeft(told: LeftTold, objective: Objective, goal: number, curr
   return lacking === null ? "Would fit as well." : `Would pay, no room: needs ${lacking} more.`;
 }
 
+/** A refused field of the whole question, with the find that it is about before it: "Plum hybrid: Chain elongation. ..." */
+export function setRefusal(
+  { pointer, message }: FieldFault,
+  nameAt: (place: number) => string | undefined,
+  checks: readonly Check[],
+): string {
+  const [, place, rest = ""] = /^\/finds\/(\d+)(.*)/.exec(pointer) ?? [];
+  const name = nameAt(Number(place));
+  return name === undefined
+    ? refusal({ pointer, message }, checks)
+    : `${name}: ${refusal({ pointer: rest, message }, checks)}`;
+}
+
 /** What is wrong with a find, in the words of its own page; a course held to that is closed, by what to do here. */
 export function problemWords(
   faults: readonly FieldFault[],

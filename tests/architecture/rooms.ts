@@ -156,6 +156,14 @@ export const ROOMS: readonly Room[] = [
     why: "the one door through which the invented finds reach the dashboard; the API appraises them like any other",
   },
   {
+    name: "dashboard/prerender",
+    paths: ["dashboard/prerender/"],
+    rooms: ["dashboard", "dashboard/local", "dashboard/finds/demo", "worker/tables", "package.json"],
+    types: [],
+    packages: ["preact-render-to-string"],
+    why: "it draws the pages while they are built, with the answers of the engine, and runs in no browser",
+  },
+  {
     name: "dashboard",
     paths: ["dashboard/"],
     rooms: ["dashboard/local", "dashboard/serviceWorker", "dashboard/finds/demo"],
@@ -175,7 +183,7 @@ export const ROOMS: readonly Room[] = [
     name: "dashboard/build",
     paths: ["dashboard/vite.config.ts", "dashboard/build/"],
     rooms: ["worker/tables"],
-    types: ["dashboard/serviceWorker"],
+    types: ["dashboard/serviceWorker", "dashboard/prerender"],
     packages: ["node:*", "vite", "@preact/preset-vite"],
     why: "the build knows its tools, the tables it writes down for the browser, and the list it hands the service worker",
   },

@@ -9,6 +9,7 @@ import {
   setGoal,
   withoutAnswers,
 } from "./setup/dashboard.ts";
+import { expectSound } from "./setup/sound.ts";
 
 const COURSES = ["Restore", "Make safe", "Sell as found", "Break for parts", "Leave"];
 /** A steel racer of the top tier: worth restoring until its frame turns out bent. */
@@ -132,7 +133,7 @@ describe("a find of one's own", () => {
     await field.fill("280");
     const reason = check.getByRole("alert");
     await reason.waitFor();
-    expect(await reason.textContent()).toMatch(/^Length of 24 pitches .*at least [\d.]+ mm/);
+    expect(await reason.textContent()).toMatch(/^Length of 24 pitches: at least [\d.]+ mm, .* not 280\./);
     expect(await field.inputValue()).toBe("280");
     expect(await field.getAttribute("aria-invalid")).toBe("true");
     await page.getByText("An answer is refused; the figures are those from before.").waitFor();
@@ -159,12 +160,37 @@ describe("a find of one's own", () => {
   });
 });
 
+describe("a find that is not described far enough", () => {
+  test("is removed only once that is asked, and by nobody who thinks better of it", async ({ page }) => {
+    await page.goto("/describe");
+    await page.getByRole("radio", { name: "Hybrid", exact: true }).check();
+    await page.getByRole("link", { name: "Finds", exact: true }).last().click();
+    const open = page.getByRole("region", { name: "Not described far enough to work out" });
+    const remove = open.getByRole("button", { name: "Remove Hybrid" });
+    await remove.click();
+    const keep = open.getByRole("button", { name: "Keep it" });
+    await expect.poll(() => keep.evaluate((one) => one === document.activeElement)).toBe(true);
+    await expectSound(page, { place: ".later" });
+    await keep.click();
+    await open.getByRole("link", { name: "Hybrid" }).waitFor();
+    await remove.click();
+    await open.getByRole("button", { name: "Remove for good" }).click();
+    await expect.poll(() => open.count()).toBe(0);
+    // What had the focus is gone: it is not lost.
+    await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe("H1");
+    await page.reload();
+    await openFinds(page);
+    expect(await open.count()).toBe(0);
+  });
+});
+
 describe("without the API, where the engine cannot be had either", () => {
   testOfFirstVisit("the first page says what happened, and goes on when tried again", async ({ page }) => {
     const giveBack = await withoutAnswers(page);
     await page.goto("/");
     await headed(page, /^The catalogue of checks and prices did not come\.$/);
     await page.getByRole("alert").getByText("No signal.").waitFor();
+    await expectSound(page);
     await giveBack();
     await page.getByRole("button", { name: "Try again" }).click();
     await headed(page, /seven earns? more/);

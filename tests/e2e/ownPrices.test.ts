@@ -127,6 +127,8 @@ describe("own prices", () => {
     for (const details of ["Columns", "Parts by id and name", "Add one sale by hand"]) {
       await page.getByText(details, { exact: true }).click();
     }
+    await page.getByRole("button", { name: "Add the sale" }).click();
+    await page.getByText("Fill this in.").first().waitFor();
     await expectSound(page);
   });
 });

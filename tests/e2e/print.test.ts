@@ -118,6 +118,6 @@ describe("sheets for the bench", () => {
     await expectSound(page, { place: "dialog" });
     await page.goto("/sheets");
     await headed(page, /^Which bike/);
-    await expectSound(page, { widths: [1280] });
+    await expectSound(page);
   });
 });

@@ -209,6 +209,8 @@ describe("selling", { timeout: 60_000 }, () => {
   }) => {
     await openPlan(page);
     await page.getByRole("button", { name: "Show the lowest offer" }).click();
+    await page.getByLabel("An offer of").fill("120");
+    await page.getByText("€120 in week 1").waitFor();
     await expectSound(page);
     // As a browser does that is told to write twice as large: the page's breaks move along.
     const devTools = await page.context().newCDPSession(page);

@@ -2,7 +2,7 @@ import type { Locator, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
 import { ledTo } from "./setup/dashboard.ts";
-import { expectSound } from "./setup/sound.ts";
+import { expectSound, WIDTHS } from "./setup/sound.ts";
 
 const RACER = ["Road racing", "1980s", "Steel", "Upper"];
 
@@ -62,8 +62,12 @@ async function press(page: Page, level: string | RegExp): Promise<void> {
 }
 
 /** Nothing that axe finds in either theme, nothing wider than the screen, no target too small. */
-async function expectSoundHere(page: Page, state: string): Promise<void> {
-  await expectSound(page, { state, widths: [page.viewportSize()!.width] });
+async function expectSoundHere(
+  page: Page,
+  state: string,
+  widths: readonly number[] = [page.viewportSize()!.width],
+): Promise<void> {
+  await expectSound(page, { state, widths });
   const small = await page.locator("main button, main .tick, main summary, main a").evaluateAll((all) =>
     all
       .filter((one) => one.getClientRects().length > 0 && one.getBoundingClientRect().height < 44)
@@ -342,7 +346,7 @@ describe("on the spot", () => {
     expect(Math.min(...all)).toBeGreaterThanOrEqual(60);
   });
 
-  test("has nothing that axe finds while it is described and looked at, at 390 pixels", async ({ page }) => {
+  test("has nothing that axe finds while it is described and looked at", async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 844 });
     await page.goto("/spot");
     await page.getByRole("heading", { level: 1, name: "What kind is it?" }).waitFor();
@@ -351,7 +355,8 @@ describe("on the spot", () => {
     await expectSoundHere(page, "price");
     await button(page, "Not known yet").click();
     await heading(page).waitFor();
-    await expectSoundHere(page, "card");
+    // The desk last: the page stays there.
+    await expectSoundHere(page, "card", WIDTHS);
   });
 
   test("has nothing that axe finds however it ends, at 390 pixels", async ({ page }) => {
@@ -363,6 +368,17 @@ describe("on the spot", () => {
       expect(await ending.getAttribute("aria-expanded")).toBe("true");
       await expectSoundHere(page, choice);
     }
+  });
+
+  test("of an invented find offers a copy, which is looked at in its place", async ({ page }) => {
+    await page.goto("/spot/plum-hybrid");
+    await page.getByRole("heading", { level: 1, name: /^Plum hybrid is an invented find/ }).waitFor();
+    await expectSound(page, { place: "main" });
+    await button(page, "Copy to ask what if").click();
+    await page.waitForURL("**/spot/own-*");
+    await bar(page)
+      .getByText(/^At the €35 asked: /)
+      .waitFor();
   });
 
   test("has room for text at 200 % on a phone", async ({ page }) => {

@@ -175,7 +175,7 @@ describe("measuring", () => {
     await box(card, /^Length/).fill("280");
     const reason = card.getByRole("alert");
     await reason.waitFor();
-    expect(await reason.textContent()).toMatch(/^Length of 24 pitches .*at least 301\.8 mm/);
+    expect(await reason.textContent()).toMatch(/^Length of 24 pitches: at least 301\.8 mm, .* not 280\./);
     expect(await box(card, /^Length/).inputValue()).toBe("280");
     await box(card, /^Length/).fill("305");
     await expect.poll(() => reason.count()).toBe(0);
@@ -350,6 +350,13 @@ describe("how it looks", () => {
       expect(await tooWide(page), `${width}`).toEqual([]);
     }
     await page.setViewportSize({ width: 390, height: 844 });
+    await box(card, /left/).fill("900");
+    await card.getByText(/: a value from 0 to 150 mm, not 900\. Nothing else can be on a bicycle/).waitFor();
+    // What no bicycle has is not drawn: how it is measured stands there.
+    await expect.poll(() => card.locator("svg.live").count()).toBe(0);
+    await expectSound(page, { place: "#check-rear-alignment", state: "refused" });
+    await page.setViewportSize({ width: 390, height: 844 });
+    await box(card, /left/).fill("38");
     await page.addStyleTag({ content: "html { font-size: 200% }" });
     expect(await tooWide(page), "text at 200 %").toEqual([]);
   });

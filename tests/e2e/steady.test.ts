@@ -1,5 +1,8 @@
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
+import { DEMO_FINDS } from "../../dashboard/finds/demo.ts";
+import { fragmentOf } from "../../dashboard/share/fragment.ts";
+import { sharedFind } from "../../dashboard/share/sharedFind.ts";
 import { testOfFirstVisit as test } from "./setup/browserTest.ts";
 import { describeFind, headed, openCheck } from "./setup/dashboard.ts";
 
@@ -8,6 +11,9 @@ interface Shift {
   readonly value: number;
   readonly moved: readonly string[];
 }
+
+/** The address of a find that somebody sent. */
+const SHARED = `/shared#${await fragmentOf(sharedFind(DEMO_FINDS[0]!, undefined))}`;
 
 /** Path, heading, and the widths at which it is seen. */
 const PAGES = [
@@ -24,6 +30,9 @@ const PAGES = [
   ["/selling", /\S/, 390],
   ["/selling/plum-hybrid", /^Ask /, 390, 1280],
   ["/sheets", /\S/, 390],
+  // Apart: from one width to the other the same address with its fragment would not be loaded anew.
+  [SHARED, /^Make Plum hybrid safe/, 390],
+  [SHARED, /^Make Plum hybrid safe/, 1280],
 ] as const;
 
 /** Keeps an account of what moves on every page that is opened from now on. */
@@ -55,7 +64,7 @@ async function moved(page: Page): Promise<Shift[]> {
 
 describe("nothing on a page moves by itself", { timeout: 60_000 }, () => {
   for (const [path, heading, ...widths] of PAGES) {
-    test(`while ${path} loads`, async ({ page }) => {
+    test(`while ${path.replace(/#.*/, "")} loads at ${widths.join(" and ")} pixels`, async ({ page }) => {
       await watch(page);
       for (const width of widths) {
         await page.setViewportSize({ width, height: 844 });
@@ -80,6 +89,8 @@ describe("nothing on a page moves by itself", { timeout: 60_000 }, () => {
 
   test("when an answer changes under the form", async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 844 });
+    // The letters are at hand then: where they come too late for a page it keeps the browser's own, which are wider.
+    await page.goto("/describe", { waitUntil: "networkidle" });
     await watch(page);
     await describeFind(page, ["Road racing", "1980s", "Steel", "Top"], /^Restore it: /);
     const check = await openCheck(page, "Signs of a front-end collision");

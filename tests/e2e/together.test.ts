@@ -81,6 +81,7 @@ describe("which together", () => {
     await openTogether(page);
     await page.getByLabel("Places on the floor, exact").fill("1.5");
     await page.getByText("Set a whole number between 0 and 10,000, or take no limit.").waitFor();
+    await expectSound(page, { place: ".together" });
     expect(await page.getByRole("slider", { name: "Places on the floor" }).inputValue()).toBe("2");
   });
 

@@ -91,6 +91,34 @@ describe("the job so far", () => {
     expect(await page.getByRole("checkbox", { name: JOB }).isChecked()).toBe(true);
   });
 
+  test("changes what matters most, and each bar goes with its row", async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.goto("/finds/copper-track-bike");
+    await page.getByRole("button", { name: "Copy to ask what if" }).click();
+    await page.getByRole("link", { name: "See the whole answer" }).click();
+    const work = page.locator("details.begun");
+    await work.locator("summary").click();
+    const rows = page.locator(".moves > li");
+    const before = await rows.locator("b").allInnerTexts();
+    await work
+      .getByRole("checkbox", { name: /^Record serial number/ })
+      .first()
+      .check();
+    await expect.poll(() => rows.locator("b").allInnerTexts()).not.toEqual(before);
+    // What is told of a mark stands 4 pixels over the foot of its bar's row.
+    const chart = page.locator(".movesbox .plotlayer");
+    const overFoot = (row: number) =>
+      chart.evaluate((layer, at) => {
+        const foot = [...document.querySelectorAll(".moves .plot")].at(at)!.getBoundingClientRect().bottom;
+        return Math.round(foot - layer.querySelector(".tip")!.getBoundingClientRect().top);
+      }, row);
+    await chart.focus();
+    await page.keyboard.press("End");
+    await expect.poll(() => overFoot(-1)).toBe(4);
+    await page.keyboard.press("ArrowUp");
+    await expect.poll(() => overFoot(-2)).toBe(4);
+  });
+
   test("is not asked of an invented find", async ({ page }) => {
     await page.goto("/finds/plum-hybrid");
     await page.getByRole("region", { name: /^Not looked at, and likeliest at fault/ }).waitFor();

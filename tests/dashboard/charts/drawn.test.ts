@@ -2,7 +2,8 @@ import { describe, expect, test, vi } from "vitest";
 import { type Drawn, drawnLater } from "../../../dashboard/charts/drawn.ts";
 
 const canvas = {} as HTMLCanvasElement;
-const settled = () => new Promise((resolve) => setTimeout(resolve));
+/** Some tasks later: a drawing is made in one of its own. */
+const settled = () => new Promise((resolve) => setTimeout(resolve, 20));
 
 function drawing() {
   const shown: [string, boolean][] = [];

@@ -78,6 +78,18 @@ describe("a refusal", () => {
     expect(refusal({ pointer, message }, [STRING_TEST])).toBe(
       "Rear alignment. String to seat tube, left requires at least 0 mm, got -3.",
     );
+    expect(
+      refusal(
+        {
+          pointer,
+          message:
+            "left requires a value from 0 to 150 mm (string to seat tube, left): nothing else can be on a bicycle; measure again, got 900",
+        },
+        [STRING_TEST],
+      ),
+    ).toBe(
+      "Rear alignment. String to seat tube, left: a value from 0 to 150 mm, not 900. Nothing else can be on a bicycle; measure again.",
+    );
     expect(refusal({ pointer: "/comparables/3/price", message: "price must be above 0" }, [])).toBe(
       "Your own sales, number 4 from the newest. Price must be above 0.",
     );

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { elongation, glassOver, lengthAt, underGlass } from "../../../dashboard/drawings/chainRuler.ts";
-import { derivedValue } from "../../../dashboard/drawings/derived.ts";
+import { derivedValue, possibleReadings } from "../../../dashboard/drawings/derived.ts";
 import { dropoutScene } from "../../../dashboard/drawings/dropouts.ts";
 import { bandsOf, placeOn } from "../../../dashboard/drawings/gauge.ts";
 import { FRAME, stringScene } from "../../../dashboard/drawings/stringTest.ts";
@@ -12,6 +12,15 @@ import { referenceOf } from "../fixtures/service.ts";
 /** As read: to the tenth of a millimetre. */
 const reading = fc.integer({ min: 0, max: 1500 }).map((tenths) => tenths / 10);
 const ratio = fc.double({ min: 0.3, max: 0.9, noNaN: true });
+
+test("a reading that no bicycle has is not drawn", () => {
+  const input = (id: string) => ({ id, label: id, unit: "mm" as const, min: 0, max: 150, optional: false });
+  const inputs = [input("left"), input("right")];
+  expect(possibleReadings({ inputs }, { left: 150, right: 43 })).toEqual({ left: 150, right: 43 });
+  expect(possibleReadings({ inputs }, { right: 43 })).toEqual({ right: 43 });
+  expect(possibleReadings({ inputs }, { left: 900, right: 43 })).toEqual({});
+  expect(possibleReadings({ inputs }, { left: 38, right: -1 })).toEqual({});
+});
 
 describe("the string test's drawing", () => {
   test("says the offset that the engine works out", () => {

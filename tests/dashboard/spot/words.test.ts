@@ -151,7 +151,7 @@ describe("the bar", () => {
     });
     const words = barWords(stopped, terms);
     expect(words).toEqual({
-      title: "Stopped: serial number: filed",
+      title: "Stopped. Serial number: filed",
       course: null,
       line: "Do not pay, do not bargain.",
     });

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { ComparisonAnswer } from "../../../dashboard/api/types.ts";
 import { needsWords, type SetTold, setHeadline } from "../../../dashboard/words/together.ts";
 import { cashLines, hoursLines, slotsLines } from "../../../dashboard/words/togetherBudgets.ts";
-import { problemWords, whyLeft } from "../../../dashboard/words/togetherLeft.ts";
+import { problemWords, setRefusal, whyLeft } from "../../../dashboard/words/togetherLeft.ts";
 import { overrunWords } from "../../../dashboard/words/togetherOverrun.ts";
 import {
   costTitle,
@@ -233,4 +233,14 @@ describe("the titles of the charts", () => {
     expect(costTitle([below, below])).toBe("None sells for more than the cash in it");
     expect(costTitle([above])).toBe("It sells for more than the cash in it");
   });
+});
+
+test("a refusal of the whole question names the find that it is about", () => {
+  const names = ["Plum hybrid", "Copper track bike"];
+  const say = (pointer: string, message: string) => setRefusal({ pointer, message }, (i) => names[i], []);
+  expect(say("/finds/1/find/purchase/price", "must be at least 0")).toMatch(/^Copper track bike: .*must be/);
+  expect(say("/finds/0", "must be an object")).toBe("Plum hybrid: Must be an object.");
+  expect(say("/finds/7/find/era", "is missing")).not.toMatch(/hybrid|track/);
+  expect(say("/finds", "takes at most 50")).toBe("Takes at most 50.");
+  expect(say("/budgets/hours", "must be at least 0")).not.toMatch(/hybrid|track/);
 });

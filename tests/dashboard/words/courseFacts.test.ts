@@ -12,13 +12,13 @@ describe("what stands under the dots of a course", () => {
       sale: { weeks: 4.1, takings: 251.6 },
     });
     expect(courseFacts(course, [course], true, 12, "EUR")).toBe(
-      "€76 for 5.6 h, likely 4.2 to 7.1 · loses in 2 of 20 · misses your €12 in 3 of 10 · about 5 weeks until sold, taking about €250 · best after paying for your time",
+      "€76 for 5.6 h, likely 4.2 to 7.1\u00a0· loses in 2 of 20\u00a0· misses your €12 in 3 of 10\u00a0· about 5 weeks until sold, taking about €250\u00a0· best after paying for your time",
     );
   });
 
   test("keeps silent of loss and goal for leaving, and of all for a closed course", () => {
     const leave = COURSES.find(({ course }) => course === "leave")!;
-    expect(courseFacts(leave, COURSES, false, 12, "EUR")).toBe("€0 no hours");
+    expect(courseFacts(leave, COURSES, false, 12, "EUR")).toBe("€0, no hours");
     expect(courseFacts(closed("restore"), COURSES, false, 12, "EUR")).toBe("");
     expect(missWords(closed("restore"), 12, "EUR")).toBe("");
   });

@@ -104,6 +104,7 @@ describe("what was measured, in words", () => {
     expect(dropoutTitle({ difference: 4 }, "mm")).toBe("The hub is 4 mm wider than the dropouts");
     expect(dropoutTitle({ difference: -25.4 }, "in")).toBe("The hub is 1 in narrower than the dropouts");
     expect(bandWords(0, 2, "mm", "mm")).toBe("below 2\u00a0mm");
+    expect(bandWords(0, null, "mm", "mm")).toBe("from 0\u00a0mm");
     expect(bandWords(4, 8, "mm", "mm")).toBe("4 to 8\u00a0mm");
     expect(bandWords(1, null, "%", "mm")).toBe("from 1\u00a0%");
     expect(bandWords(3, 6, "count", "in")).toBe("3 to 6");

@@ -76,6 +76,7 @@ describe("counts and lists", () => {
 
   test("an id of the catalogue reads as words", () => {
     expect(plain("stuck-cut")).toBe("Stuck cut");
+    expect(plain("ok")).toBe("OK");
     expect(capital("")).toBe("");
   });
 

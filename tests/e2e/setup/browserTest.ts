@@ -1,4 +1,10 @@
-import { type Browser, type BrowserContext, type BrowserContextOptions, chromium } from "playwright-core";
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from "playwright-core";
 import { test as base, expect, inject } from "vitest";
 import { BROWSER_MISSING } from "./chromium.ts";
 import type {} from "./globalSetup.ts";
@@ -64,7 +70,7 @@ export const test = base
     return visit;
   })
   .extend("page", async ({ site, visit: { context, faults } }, { onCleanup }) => {
-    const page = await context.newPage();
+    const page = broughtToLife(await context.newPage());
     const session = await context.newCDPSession(page);
     await session.send("Storage.clearDataForOrigin", { origin: site.origin, storageTypes: "all" });
     await session.detach();
@@ -86,6 +92,24 @@ export const testOfFirstVisit = test.extend("page", async ({ site, browser }, { 
   });
   return context.newPage();
 });
+
+/** The same page, which opens an address once that has been brought to life: its first sight has tests of its own. */
+function broughtToLife(page: Page): Page {
+  const isAlive = () => page.waitForFunction(() => document.getElementById("first") === null);
+  const [goto, reload] = [page.goto.bind(page), page.reload.bind(page)];
+  return Object.assign(page, {
+    goto: async (...which: Parameters<Page["goto"]>) => {
+      const response = await goto(...which);
+      await isAlive();
+      return response;
+    },
+    reload: async (...how: Parameters<Page["reload"]>) => {
+      const response = await reload(...how);
+      await isAlive();
+      return response;
+    },
+  });
+}
 
 /** A visitor's browser, and what went wrong on its pages so far. */
 interface Visit {
