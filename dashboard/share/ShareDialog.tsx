@@ -5,10 +5,13 @@ import { copyText } from "../listing/copyText.ts";
 import { localDay } from "../ownPrices/days.ts";
 import { Dialog } from "../parts/Dialog.tsx";
 import { ownFinds } from "../state/finds.ts";
-import { KEPT_BACK, messageWords, NO_LINK, NO_SERVER } from "../words/share.ts";
 import {
   inIt,
+  KEPT_BACK,
   linkLabel,
+  messageWords,
+  NO_LINK,
+  NO_SERVER,
   SHARE_COPY,
   SHARE_SAVE,
   SHARE_SAVED,
