@@ -7,6 +7,8 @@ import { WorkedOut } from "./parts/WorkedOut.tsx";
 import { askingOf, findsShown } from "./state/finds.ts";
 import { loadReference, reference, referenceFault } from "./state/reference.ts";
 import { type Route, route } from "./state/route.ts";
+import { NO_PAGE_NO_ANSWER, NO_PAGE_NO_CATALOGUE, NO_PAGE_NOWHERE, NO_PAGE_TITLE } from "./words/noPage.ts";
+import { PLACE_NAMES, TO_THE_FINDS } from "./words/placeNames.ts";
 
 export function App() {
   const here = route.value;
@@ -57,42 +59,48 @@ function Page() {
 
 /** Every page but the first, by its place: its name while it does not come, and its script. */
 const LATER: Readonly<Record<Exclude<Route["page"], "finds" | "nowhere">, LaterProps>> = {
-  find: { title: "A find", load: () => import("./pages/FindPage.tsx").then(({ FindPage }) => FindPage) },
+  find: {
+    title: PLACE_NAMES.find,
+    load: () => import("./pages/FindPage.tsx").then(({ FindPage }) => FindPage),
+  },
   listing: {
-    title: "What to ask",
+    title: PLACE_NAMES.listing,
     load: () => import("./pages/ListingPage.tsx").then(({ ListingPage }) => ListingPage),
   },
   stand: {
-    title: "On the stand",
+    title: PLACE_NAMES.stand,
     load: () => import("./pages/StandPage.tsx").then(({ StandPage }) => StandPage),
   },
   describe: {
-    title: "Describe a find",
+    title: PLACE_NAMES.describe,
     load: () => import("./pages/DescribePage.tsx").then(({ DescribePage }) => DescribePage),
   },
-  spot: { title: "On the spot", load: () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => SpotPage) },
+  spot: {
+    title: PLACE_NAMES.spot,
+    load: () => import("./pages/SpotPage.tsx").then(({ SpotPage }) => SpotPage),
+  },
   prices: {
-    title: "Your prices",
+    title: PLACE_NAMES.prices,
     load: () => import("./pages/PricesPage.tsx").then(({ PricesPage }) => PricesPage),
   },
   compare: {
-    title: "Side by side",
+    title: PLACE_NAMES.compare,
     load: () => import("./pages/ComparePage.tsx").then(({ ComparePage }) => ComparePage),
   },
   together: {
-    title: "Which together",
+    title: PLACE_NAMES.together,
     load: () => import("./pages/TogetherPage.tsx").then(({ TogetherPage }) => TogetherPage),
   },
   selling: {
-    title: "Selling",
+    title: PLACE_NAMES.selling,
     load: () => import("./pages/SellingPage.tsx").then(({ SellingPage }) => SellingPage),
   },
   shared: {
-    title: "A shared find",
+    title: PLACE_NAMES.shared,
     load: () => import("./pages/SharedPage.tsx").then(({ SharedPage }) => SharedPage),
   },
   sheets: {
-    title: "Blank inspection sheet",
+    title: PLACE_NAMES.sheets,
     load: () => import("./pages/SheetsPage.tsx").then(({ SheetsPage }) => SheetsPage),
   },
 };
@@ -105,9 +113,9 @@ export async function fetchPage({ page }: Route): Promise<void> {
 function Nowhere() {
   return (
     <main class="page" id="main">
-      <Heading title="Nothing here">There is no page at this address.</Heading>
+      <Heading title={NO_PAGE_TITLE}>{NO_PAGE_NOWHERE}</Heading>
       <p>
-        <a href="/">To the finds</a>
+        <a href="/">{TO_THE_FINDS}</a>
       </p>
     </main>
   );
@@ -118,7 +126,7 @@ function NoReference() {
   const fault = referenceFault.value;
   return (
     <main class="page" id="main">
-      <Heading title="No answer">The catalogue of checks and prices did not come.</Heading>
+      <Heading title={NO_PAGE_NO_ANSWER}>{NO_PAGE_NO_CATALOGUE}</Heading>
       {fault !== null && <Trouble fault={fault} again={() => void loadReference()} />}
     </main>
   );

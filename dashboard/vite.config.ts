@@ -5,6 +5,10 @@ import { catalogueAsset } from "./build/catalogueAsset.ts";
 import { firstSights } from "./build/firstSights.ts";
 import { serviceWorker } from "./build/serviceWorker.ts";
 
+/** What every page needs as soon as it opens: in one script, since on their own most are too small to be worth a request. */
+const BASE =
+  /\/dashboard\/(words\/(common|count|course|figure|locale|money|plain|range)|state\/(reference|shelf))\.ts$|\/preact\/jsx-runtime\//;
+
 /** Builds the dashboard into dist/dashboard, from which the Worker serves it. */
 export default defineConfig({
   root: fileURLToPath(new URL(".", import.meta.url)),
@@ -17,7 +21,10 @@ export default defineConfig({
     // One style sheet: one that came with a later page would have every font looked for anew, and the text move.
     cssCodeSplit: false,
     modulePreload: { polyfill: false },
-    // The pages are drawn while they are built: that takes its time, and is no news.
-    rolldownOptions: { checks: { bundlerTimings: false } },
+    rolldownOptions: {
+      output: { codeSplitting: { groups: [{ name: "base", test: BASE }] } },
+      // The pages are drawn while they are built: that takes its time, and is no news.
+      checks: { bundlerTimings: false },
+    },
   },
 });

@@ -3,6 +3,7 @@ import { withBought } from "../answers/soFar.ts";
 import { type Fault, messagesAt } from "../api/fault.ts";
 import type { BoughtPart } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
+import { BEGUN_BOUGHT, BEGUN_WORTH_AGAIN, stillToBuy } from "../words/begun.ts";
 import { capital } from "../words/count.ts";
 import { FIGURE_NAMES } from "../words/fields.ts";
 import { billed, currencySign } from "../words/money.ts";
@@ -21,7 +22,7 @@ export function BoughtList(props: ListProps & { fault: Fault | null }) {
   if (rows.length === 0) return null;
   return (
     <fieldset class="begunlist">
-      <legend>Bought</legend>
+      <legend>{BEGUN_BOUGHT}</legend>
       {rows.map((row) => (
         <Thing
           key={row.part}
@@ -34,10 +35,7 @@ export function BoughtList(props: ListProps & { fault: Fault | null }) {
           onBought={(bought) => onChange(withBought(soFar, row.part, bought))}
         />
       ))}
-      <p class="hint">
-        Worth again: what one would still bring you unused, its price back or its next use. 0 where it has
-        none; then it is spent whatever you do.
-      </p>
+      <p class="hint">{BEGUN_WORTH_AGAIN}</p>
     </fieldset>
   );
 }
@@ -69,7 +67,7 @@ function Thing({ row, currency, wrong, onBought }: ThingProps) {
         />
         <span>
           {capital(name)}
-          {cost !== "" && <span class="small">{bought === null ? cost : `still to buy: ${cost}`}</span>}
+          {cost !== "" && <span class="small">{bought === null ? cost : stillToBuy(cost)}</span>}
         </span>
       </label>
       {bought !== null && (

@@ -2,7 +2,7 @@ import { Fragment } from "preact";
 import { useRef } from "preact/hooks";
 import { withDone } from "../answers/soFar.ts";
 import { standAt } from "../state/route.ts";
-import { COURSE_WORDS } from "../words/course.ts";
+import { BEGUN_DONE_MEANS, doneLegend } from "../words/begun.ts";
 import { minutes } from "../words/time.ts";
 import { RESULT_UNTOLD, sayResult } from "../words/untold.ts";
 import { jobRows } from "./rows.ts";
@@ -21,10 +21,9 @@ export function JobList({ soFar, onChange, course, known, untold, find }: JobLis
   const rows = jobRows(order.current, course?.plan?.operations ?? [], soFar.done, known);
   order.current = rows.map(({ operation }) => operation);
   if (rows.length === 0) return null;
-  const plan = course === undefined ? "" : ` (plan to ${COURSE_WORDS[course.course].name.toLowerCase()})`;
   return (
     <fieldset class="begunlist">
-      <legend>Done{plan}</legend>
+      <legend>{doneLegend(course?.course)}</legend>
       {rows.map(({ operation, name, done, minutes: time }) => (
         <div key={operation} class="task">
           <label class="tick">
@@ -41,10 +40,7 @@ export function JobList({ soFar, onChange, course, known, untold, find }: JobLis
           <Results untold={untold.filter((one) => one.operation === operation)} known={known} find={find} />
         </div>
       ))}
-      <p class="hint">
-        Done: finished, and it held, at every wheel it concerns. Work that failed is a discovery: answer its
-        check instead.
-      </p>
+      <p class="hint">{BEGUN_DONE_MEANS}</p>
     </fieldset>
   );
 }

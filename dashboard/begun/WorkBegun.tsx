@@ -6,6 +6,13 @@ import type { Appraisal, CourseOutcome, Reference } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { ownFinds } from "../state/finds.ts";
+import {
+  BEGUN_ANSWER_CHECK,
+  BEGUN_FACTS,
+  BEGUN_MONEY_HINT,
+  BEGUN_TITLE,
+  notCounted,
+} from "../words/begun.ts";
 import { FIGURE_NAMES } from "../words/fields.ts";
 import { currencySign } from "../words/money.ts";
 import { inHours as refusedInHours } from "../words/refusal.ts";
@@ -42,12 +49,11 @@ function Begun({ own, known, appraisal, course, fault }: WorkBegunProps & { own:
   return (
     <details class="panel fold begun" open={open.current}>
       <summary>
-        <span class="foldname">Work begun</span>
+        <span class="foldname">{BEGUN_TITLE}</span>
         <span class="small">{begunWords(counted, currency)}</span>
       </summary>
       <p class="small">
-        Say what is done and what it took: every course is then compared from now on. Found something?{" "}
-        <a href={`/describe/${encodeURIComponent(own.id)}`}>Answer that check</a>.
+        {BEGUN_FACTS} <a href={`/describe/${encodeURIComponent(own.id)}`}>{BEGUN_ANSWER_CHECK}</a>.
       </p>
       <div class="fields">
         <NumberField
@@ -56,7 +62,7 @@ function Begun({ own, known, appraisal, course, fault }: WorkBegunProps & { own:
           onValue={(value) => change(withSpent(soFar, "money", value))}
           before={currencySign(known.currency)}
           messages={messagesAt(fault, "/find/soFar/money")}
-          hint="Parts and services so far, the price of the bike apart."
+          hint={BEGUN_MONEY_HINT}
         />
         <NumberField
           label={FIGURE_NAMES["/find/soFar/minutes"]}
@@ -69,7 +75,7 @@ function Begun({ own, known, appraisal, course, fault }: WorkBegunProps & { own:
         />
       </div>
       <p class="small" role="status">
-        {spent === null ? "" : `${spent}: shown, not counted.`}
+        {spent === null ? "" : notCounted(spent)}
       </p>
       <JobList
         soFar={soFar}

@@ -1,4 +1,5 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
+import { CHART, withKeys } from "../words/chart.ts";
 import { measureIn } from "./measure.ts";
 import { MarkTip, OverText, Ticks } from "./PlaneTexts.tsx";
 import { onTheme, paletteOf } from "./palette.ts";
@@ -82,8 +83,8 @@ export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) 
         ref={plot}
         class="planeplot"
         role="application"
-        aria-roledescription="chart"
-        aria-label={`${spec.label} Arrow keys move between the marks.`}
+        aria-roledescription={CHART}
+        aria-label={withKeys(spec.label)}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the one tab stop of the chart, moved in by arrow keys
         tabIndex={0}
         onKeyDown={onKeyDown}

@@ -25,9 +25,12 @@ export function Ticks({
 
 /** A text over the plot. */
 export function OverText({ text: { text, x, y, align, kind } }: { text: PlaneText }) {
-  const kinds = { flag: align === "right" ? "flag turned" : "flag", strong: "strong", plain: "plain" };
+  const turned = kind === "flag" && align === "right";
   return (
-    <span class={`planetext ${kinds[kind]} ${align}`} style={{ left: `${x}px`, top: `${y}px` }}>
+    <span
+      class={`planetext ${kind} ${turned ? "turned " : ""}${align}`}
+      style={{ left: `${x}px`, top: `${y}px` }}
+    >
       {text}
     </span>
   );

@@ -1,4 +1,5 @@
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
+import { CHART, withKeys } from "../words/chart.ts";
 import type { Drawn } from "./drawn.ts";
 import { onTheme } from "./palette.ts";
 import type { Strip } from "./pen.ts";
@@ -82,8 +83,8 @@ export function PlotLayer<S>({ label, create, settings, tellings, onPick, quiet 
       ref={layer}
       class={onPick === undefined ? "plotlayer" : "plotlayer pickable"}
       role="application"
-      aria-roledescription="chart"
-      aria-label={`${label} Arrow keys move between the marks.`}
+      aria-roledescription={CHART}
+      aria-label={withKeys(label)}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: the one tab stop of the chart, moved in by arrow keys
       tabIndex={0}
       style={style}

@@ -4,9 +4,15 @@ import { FindWheel } from "../finds/FindWheel.tsx";
 import { ownership } from "../finds/ownership.ts";
 import { type FindRow, rowOf } from "../finds/row.ts";
 import { compared, toggleCompared } from "../state/compared.ts";
+import {
+  COMPARE_ADD_OR_DROP,
+  COMPARE_FULL,
+  COMPARE_HOW_MANY,
+  NOT_WORKED_OUT,
+} from "../words/compareTexts.ts";
 import { anHour } from "../words/money.ts";
+import { ONLY_LEAVING, STOPPED_NO_FIGURE } from "../words/noFigure.ts";
 import { rateRange } from "../words/range.ts";
-import { COMPARE_TEXTS } from "../words/setTexts.ts";
 import { LEAST, MOST } from "./chosen.ts";
 
 interface ChooserProps {
@@ -21,11 +27,9 @@ export function Chooser({ answers, goal, known }: ChooserProps) {
   const full = ids.length >= MOST;
   return (
     <section class="panel chooser" id="chooser" aria-labelledby="chooser-title">
-      <h2 id="chooser-title">{COMPARE_TEXTS.addOrDrop}</h2>
+      <h2 id="chooser-title">{COMPARE_ADD_OR_DROP}</h2>
       <p class="small" role="status">
-        {full
-          ? "Six stand side by side, which is the most. Drop one to add another."
-          : "Two to six finds. A new one comes last."}
+        {full ? COMPARE_FULL : COMPARE_HOW_MANY}
       </p>
       <ul>
         {answers.map(({ find, appraisal }) => {
@@ -64,6 +68,6 @@ function Rate({ row: { rate, p10, p90, appraisal } }: { row: FindRow }) {
 }
 
 function withoutRow(appraisal: Answered["appraisal"]): string {
-  if (appraisal === null) return "not worked out";
-  return appraisal.decision.stop === null ? "no course but leaving is open" : "stopped: no figure";
+  if (appraisal === null) return NOT_WORKED_OUT;
+  return appraisal.decision.stop === null ? ONLY_LEAVING : STOPPED_NO_FIGURE;
 }

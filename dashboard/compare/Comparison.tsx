@@ -6,8 +6,13 @@ import { MarginChart } from "../finds/MarginChart.tsx";
 import { RateTable } from "../finds/RateTable.tsx";
 import { Warning } from "../signs/Warning.tsx";
 import { MARGIN_PER_HOUR, MARK_AND_BAR } from "../words/common.ts";
-import { capital } from "../words/count.ts";
-import { COMPARE_TEXTS } from "../words/setTexts.ts";
+import {
+  COMPARE_SAME,
+  COMPARE_WHAT_IF,
+  COMPARE_WHAT_IF_HOW,
+  hardlyLookedAt,
+  openChecks,
+} from "../words/compareTexts.ts";
 import { HatchPattern } from "./CellBar.tsx";
 import { type Compared, calledIn } from "./compared.ts";
 import { SameList } from "./DescribedBlocks.tsx";
@@ -53,7 +58,7 @@ export function Comparison({ finds, goal, known, dimmed, wide }: ComparisonProps
       ))}
       {same.length > 0 && (
         <section class="meas same" aria-labelledby="same-title">
-          <h3 id="same-title">{COMPARE_TEXTS.same}</h3>
+          <h3 id="same-title">{COMPARE_SAME}</h3>
           <SameList
             rows={same.map(({ measure, cells }) => {
               const { strong = "", rest = "" } = cells.find((one) => one !== null) ?? {};
@@ -63,7 +68,7 @@ export function Comparison({ finds, goal, known, dimmed, wide }: ComparisonProps
           />
         </section>
       )}
-      <Block label="What if" sub="copy one, change an answer">
+      <Block label={COMPARE_WHAT_IF} sub={COMPARE_WHAT_IF_HOW}>
         {finds.map(({ find }) => (
           <Beside key={find.id} name={find.name}>
             <CopyButton find={find} among />
@@ -82,8 +87,7 @@ export function HardlyLooked({ finds }: { finds: readonly Compared[] }) {
     <div class="warnings">
       {open.map(({ find, appraisal: { looked } }) => (
         <Warning key={find.id} kind="mind">
-          <b>{capital(calledIn(find))} is hardly looked at.</b> {looked.applicable - looked.made} of its{" "}
-          {looked.applicable} checks are not made. Its bar will shorten, and may move either way.
+          <b>{hardlyLookedAt(calledIn(find))}</b> {openChecks(looked)}
         </Warning>
       ))}
     </div>

@@ -1,6 +1,12 @@
 import { useMemo } from "preact/hooks";
 import type { Reference } from "../api/types.ts";
-import { COMPARE_TEXTS } from "../words/setTexts.ts";
+import {
+  COMPARE_ALIKE,
+  COMPARE_DESCRIBED,
+  COMPARE_NOT_SAID,
+  detailsAlike,
+  detailsApart,
+} from "../words/compareTexts.ts";
 import type { Compared } from "./compared.ts";
 import { type DescribedRow, describedRows } from "./described.ts";
 import { Beside, Block } from "./MeasureSection.tsx";
@@ -20,26 +26,24 @@ export function DescribedBlocks({ finds, known }: { finds: readonly Compared[]; 
     <Block key={label} label={label} sub="">
       {finds.map(({ find }, i) => (
         <Beside key={find.id} name={find.name}>
-          <span>{values[i] ?? <i>{COMPARE_TEXTS.notSaid}</i>}</span>
+          <span>{values[i] ?? <i>{COMPARE_NOT_SAID}</i>}</span>
         </Beside>
       ))}
     </Block>
   );
   return (
     <section class="panel described" aria-labelledby="described-title">
-      <h2 id="described-title">
-        {apart.length === 0 ? "All are described alike" : "What they are, differences first"}
-      </h2>
+      <h2 id="described-title">{apart.length === 0 ? COMPARE_ALIKE : COMPARE_DESCRIBED}</h2>
       {apart.filter(({ main }) => main).map(block)}
       {details.length > 0 && (
         <details>
-          <summary>Details in which they differ ({details.length})</summary>
+          <summary>{detailsApart(details.length)}</summary>
           {details.map(block)}
         </details>
       )}
       {same.length > 0 && (
         <details>
-          <summary>The same for all ({same.length})</summary>
+          <summary>{detailsAlike(same.length)}</summary>
           <SameList rows={same.map(({ label, values }) => ({ label, text: values[0] ?? "" }))} />
         </details>
       )}

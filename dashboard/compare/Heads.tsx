@@ -2,7 +2,8 @@ import type { Reference } from "../api/types.ts";
 import { FindWheel } from "../finds/FindWheel.tsx";
 import { ownership } from "../finds/ownership.ts";
 import { CourseName } from "../signs/CourseSign.tsx";
-import { COURSE_WORDS } from "../words/course.ts";
+import { COMPARE_STOPPED } from "../words/compareTexts.ts";
+import { bestOther } from "../words/marginChart.ts";
 import type { Compared } from "./compared.ts";
 
 /** The heads of the columns: how far each find was looked at, its name, and what was decided. */
@@ -15,10 +16,12 @@ export function Heads({ finds, known }: { finds: readonly Compared[]; known: Ref
           <div>
             <a href={`/finds/${encodeURIComponent(find.id)}`}>{find.name}</a>
             <div class="sub">
-              {stopped ? <b class="stopword">Stopped</b> : <CourseName course={appraisal.decision.course} />}
-              {row?.verdict === "leave" && (
-                <span>best other: {COURSE_WORDS[row.shown.course].name.toLowerCase()}</span>
+              {stopped ? (
+                <b class="stopword">{COMPARE_STOPPED}</b>
+              ) : (
+                <CourseName course={appraisal.decision.course} />
               )}
+              {row?.verdict === "leave" && <span>{bestOther(row.shown.course)}</span>}
               <span class="tag">{ownership(find)}</span>
             </div>
           </div>

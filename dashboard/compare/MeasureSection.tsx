@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useId, useMemo } from "preact/hooks";
 import { hardlyLooked } from "../courses/standing.ts";
+import { COMPARE_NO_FIGURE } from "../words/compareTexts.ts";
 import { CellBar } from "./CellBar.tsx";
 import { cellScale } from "./cellScale.ts";
 import type { Compared } from "./compared.ts";
@@ -17,7 +18,7 @@ export function MeasureSection({ row, finds }: { row: MeasureRow; finds: readonl
         return (
           <Beside key={compared.find.id} name={compared.find.name}>
             {cell === null ? (
-              <span class="nofigure">no figure</span>
+              <span class="nofigure">{COMPARE_NO_FIGURE}</span>
             ) : (
               <>
                 <CellBar

@@ -3,12 +3,17 @@ import { percent } from "../charts/scale.ts";
 import { useMarks } from "../charts/useMarks.ts";
 import { chartSentence, rowLines } from "../finds/row.ts";
 import { go } from "../state/route.ts";
+import { CHART, withKeys } from "../words/chart.ts";
 import { MARGIN_PER_HOUR, MARK_AND_BAR } from "../words/common.ts";
-import { goalMoney, rate } from "../words/money.ts";
+import { goalFlag } from "../words/goal.ts";
+import { MARGIN_BY_FIND } from "../words/marginChart.ts";
+import { rate } from "../words/money.ts";
+import { ONLY_LEAVING, STOPPED_NO_FIGURE } from "../words/noFigure.ts";
 import { rateRange } from "../words/range.ts";
 import { columnScale } from "./cellScale.ts";
 import type { Compared } from "./compared.ts";
 import { RateColumn } from "./RateColumn.tsx";
+import { tipPlace } from "./tipPlace.ts";
 
 /** Height of the drawing, in pixels. */
 const TALL = 270;
@@ -48,8 +53,8 @@ export function RateColumns({ finds, goal, currency, dimmed }: RateColumnsProps)
       <div
         class="ratearea"
         role="application"
-        aria-roledescription="chart"
-        aria-label={`${chartSentence(rows, "Margin per hour by find.", goal)} Arrow keys move between the marks.`}
+        aria-roledescription={CHART}
+        aria-label={withKeys(chartSentence(rows, `${MARGIN_BY_FIND}.`, goal))}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the one tab stop of the chart, moved in by arrow keys
         tabIndex={0}
         onKeyDown={onKeyDown}
@@ -69,7 +74,7 @@ export function RateColumns({ finds, goal, currency, dimmed }: RateColumnsProps)
           />
         ))}
         <span class="flag turned" aria-hidden="true" style={{ top: from(goal) }}>
-          goal {goalMoney(goal, currency)}
+          {goalFlag(goal, currency)}
         </span>
         {telling !== null && active !== null && (
           <div class="tip" aria-hidden="true" style={tipPlace(active, finds.length)}>
@@ -88,7 +93,7 @@ export function RateColumns({ finds, goal, currency, dimmed }: RateColumnsProps)
           <li key={find.id}>
             <span class="sr">{find.name}</span>
             {row === null ? (
-              <span class="small">{stopped ? "stopped: no figure" : "no course but leaving is open"}</span>
+              <span class="small">{stopped ? STOPPED_NO_FIGURE : ONLY_LEAVING}</span>
             ) : (
               <>
                 <span class="num">
@@ -103,11 +108,4 @@ export function RateColumns({ finds, goal, currency, dimmed }: RateColumnsProps)
       </ul>
     </section>
   );
-}
-
-/** Beside the bar, turned to the left from the middle on. */
-function tipPlace(column: number, of: number): { left: string } | { right: string } {
-  return column < of / 2
-    ? { left: `calc(${(column / of) * 100}% + 4.5rem)` }
-    : { right: `calc(${100 - (column / of) * 100}% - 1rem)` };
 }

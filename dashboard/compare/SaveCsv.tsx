@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Reference } from "../api/types.ts";
 import { download } from "../ownPrices/download.ts";
-import { COMPARE_TEXTS } from "../words/setTexts.ts";
+import { COMPARE_NO_WRITER, COMPARE_SAVE } from "../words/compareTexts.ts";
 import type { Compared } from "./compared.ts";
 
 /** Hands out the finds side by side as a file; what writes it is fetched only then. */
@@ -16,10 +16,10 @@ export function SaveCsv(props: { finds: readonly Compared[]; goal: number; known
   return (
     <p class="links">
       <button type="button" class="btn quiet" onClick={() => void save()}>
-        {COMPARE_TEXTS.save}
+        {COMPARE_SAVE}
       </button>
       <span class="small" role="status">
-        {failed ? "What writes files did not load. Try again once there is a signal." : ""}
+        {failed ? COMPARE_NO_WRITER : ""}
       </span>
     </p>
   );

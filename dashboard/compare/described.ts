@@ -1,4 +1,12 @@
 import type { AppraisalBody, AttributeName, Reference } from "../api/types.ts";
+import {
+  DESCRIBED_DESIRABILITY,
+  DESCRIBED_MONTH,
+  DESCRIBED_ORIGINALITY,
+  DESCRIBED_SPROCKETS,
+  DESCRIBED_TYRE,
+  shareOfOne,
+} from "../words/describedFields.ts";
 import { DESIRABILITY, FIELD_NAMES, MONTHS, ORIGINALITY } from "../words/fields.ts";
 
 const MAIN: ReadonlySet<AttributeName> = new Set([
@@ -52,11 +60,11 @@ export function describedFields(known: Reference): readonly DescribedField[] {
   }));
   return [
     ...words,
-    { label: "Originality", wordOf: ({ find }) => labelOf(ORIGINALITY, find.originality) },
-    { label: "Sought after", wordOf: ({ find }) => labelOf(DESIRABILITY, find.desirability) },
-    { label: "Tyre marking", wordOf: ({ find }) => find.tyreMarking ?? null },
-    { label: "Sprockets at the back", wordOf: ({ find }) => find.rearSprockets?.toString() ?? null },
-    { label: "Month of sale", wordOf: ({ workshop }) => MONTHS[(workshop?.month ?? 0) - 1] ?? null },
+    { label: DESCRIBED_ORIGINALITY, wordOf: ({ find }) => labelOf(ORIGINALITY, find.originality) },
+    { label: DESCRIBED_DESIRABILITY, wordOf: ({ find }) => labelOf(DESIRABILITY, find.desirability) },
+    { label: DESCRIBED_TYRE, wordOf: ({ find }) => find.tyreMarking ?? null },
+    { label: DESCRIBED_SPROCKETS, wordOf: ({ find }) => find.rearSprockets?.toString() ?? null },
+    { label: DESCRIBED_MONTH, wordOf: ({ workshop }) => MONTHS[(workshop?.month ?? 0) - 1] ?? null },
   ];
 }
 
@@ -68,6 +76,6 @@ function labelOf(
   if (value === undefined) return null;
   return (
     choices.find((choice) => choice.value === String(value))?.label ??
-    (typeof value === "number" ? `${value} of 1` : value)
+    (typeof value === "number" ? shareOfOne(value) : value)
   );
 }

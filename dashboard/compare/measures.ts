@@ -2,9 +2,10 @@ import type { Reference } from "../api/types.ts";
 import { type Names, namesIn } from "../find/names.ts";
 import { chance } from "../words/chance.ts";
 import { owedSaid, priceSaid, riskSaid, type Said, unknownSaid } from "../words/compareWords.ts";
+import { MEASURE_WORDS, untilSold } from "../words/measures.ts";
 import { money } from "../words/money.ts";
 import { between, moneyRange } from "../words/range.ts";
-import { bareHours, days, hours } from "../words/time.ts";
+import { bareHours, hours } from "../words/time.ts";
 import { lossWords } from "../words/titles.ts";
 import type { Compared } from "./compared.ts";
 
@@ -51,8 +52,7 @@ const exact = (value: number | null, said: Said): Cell => ({
 export const MEASURES: readonly Measure[] = [
   {
     id: "misses",
-    label: "Misses your goal",
-    sub: "outcomes in 10",
+    ...MEASURE_WORDS.misses,
     drawn: "tenths",
     cell: figure(({ row }) => ({
       strong: chance(row.misses, 10),
@@ -64,8 +64,7 @@ export const MEASURES: readonly Measure[] = [
   },
   {
     id: "margin",
-    label: "Margin",
-    sub: "whole job",
+    ...MEASURE_WORDS.margin,
     drawn: "range",
     stacked: true,
     cell: figure(({ row: { shown }, appraisal: { currency } }) => {
@@ -77,8 +76,7 @@ export const MEASURES: readonly Measure[] = [
   },
   {
     id: "hours",
-    label: "Your hours",
-    sub: "selling included",
+    ...MEASURE_WORDS.hours,
     drawn: "range",
     cell: figure(({ row: { shown } }) => {
       if (shown.hours === null) return null;
@@ -89,19 +87,17 @@ export const MEASURES: readonly Measure[] = [
   },
   {
     id: "cash",
-    label: "Cash in it",
-    sub: "until it is sold",
+    ...MEASURE_WORDS.cash,
     drawn: "length",
     cell: figure(({ row: { shown }, appraisal: { currency } }) => {
       if (shown.cashNeeded === null) return null;
-      const rest = shown.elapsedDays === null ? "" : `${DOT}${days(shown.elapsedDays)} until sold`;
+      const rest = shown.elapsedDays === null ? "" : `${DOT}${untilSold(shown.elapsedDays)}`;
       return exact(shown.cashNeeded, { strong: money(shown.cashNeeded, currency), rest });
     }),
   },
   {
     id: "price",
-    label: "Price",
-    sub: "asked, and most to pay",
+    ...MEASURE_WORDS.price,
     drawn: "words",
     stacked: true,
     cell: figure(({ price, paid, appraisal: { decision, currency } }) =>
@@ -110,8 +106,7 @@ export const MEASURES: readonly Measure[] = [
   },
   {
     id: "risk",
-    label: "Risk",
-    sub: "low end of the margin",
+    ...MEASURE_WORDS.risk,
     drawn: "words",
     cell: figure(({ row: { shown }, appraisal: { currency } }) =>
       shown.margin === null ? null : exact(shown.margin.p10, riskSaid(shown.margin.p10, currency)),
@@ -119,8 +114,7 @@ export const MEASURES: readonly Measure[] = [
   },
   {
     id: "owed",
-    label: "Before it is ridden or sold",
-    sub: "faults to cure, looks owed",
+    ...MEASURE_WORDS.owed,
     drawn: "words",
     stacked: true,
     cell({ stopped, appraisal: { readiness } }, _, names) {
@@ -136,8 +130,7 @@ export const MEASURES: readonly Measure[] = [
 /** What to look at next is no quantity: it closes the table. */
 export const UNKNOWN: Measure = {
   id: "unknown",
-  label: "Biggest unknown",
-  sub: "and what to do about it",
+  ...MEASURE_WORDS.unknown,
   drawn: "words",
   stacked: true,
   cell: ({ stopped, appraisal }, known, names) =>

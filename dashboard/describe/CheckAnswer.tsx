@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import { isPerWheel, pruned } from "../answers/reading.ts";
 import type { Fault } from "../api/fault.ts";
 import type { Check, Observation, Reading } from "../api/types.ts";
+import { CHECK_APART } from "../words/checkAnswer.ts";
 import { capital } from "../words/count.ts";
 import type { Bike } from "./bike.ts";
 import { ReadingFields } from "./ReadingFields.tsx";
@@ -63,7 +64,7 @@ export function CheckAnswer({ check, observation, onObservation, after, ...field
             else if (Object.keys(whole).length > 0) onObservation({ front: whole, rear: whole });
           }}
         />
-        <span>Front and rear apart</span>
+        <span>{CHECK_APART}</span>
       </label>
       {split ? (
         (["front", "rear"] as const).map((wheel) => (

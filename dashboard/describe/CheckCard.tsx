@@ -3,6 +3,7 @@ import type { Fault } from "../api/fault.ts";
 import { messagesAt } from "../api/fault.ts";
 import type { Appraisal, Check, Observation } from "../api/types.ts";
 import { lengthUnit } from "../state/units.ts";
+import { CHECK_REFUSED } from "../words/checkTexts.ts";
 import type { Bike } from "./bike.ts";
 import { CheckAnswer, pointerTo } from "./CheckAnswer.tsx";
 import { How } from "./How.tsx";
@@ -27,7 +28,7 @@ export function CheckCard({ check, observation, onObservation, appraisal, fault,
       <summary>
         <span class="checkname">{check.name}</span>
         <span class={observation === undefined ? "state" : "state said"}>
-          {wrong.length > 0 ? "refused" : summary(check, observation, unit)}
+          {wrong.length > 0 ? CHECK_REFUSED : summary(check, observation, unit)}
         </span>
       </summary>
       {/* What nobody has opened is not built: there are dozens. */}

@@ -3,7 +3,14 @@ import { withObservation } from "../answers/answers.ts";
 import { messagesAt } from "../api/fault.ts";
 import type { Appraisal, Check } from "../api/types.ts";
 import { isMade } from "../checks/made.ts";
+import { madeOf } from "../words/checkTexts.ts";
 import { capital } from "../words/count.ts";
+import {
+  checksBefore,
+  DESCRIBE_LOOK_FIRST,
+  DESCRIBE_LOOK_FURTHER,
+  DESCRIBE_NARROWS,
+} from "../words/describePage.ts";
 import { type Bike, bikeOf, checksOn } from "./bike.ts";
 import { CheckCard } from "./CheckCard.tsx";
 import type { DescribeProps } from "./Description.tsx";
@@ -21,16 +28,13 @@ export function Checks(props: DescribeProps & { appraisal: Appraisal | null }) {
   return (
     <>
       <section class="panel" aria-labelledby="first-title">
-        <h2 id="first-title">Look before you pay</h2>
-        <p class="small">
-          {first.length} checks, about {minutes} minutes in all. What is not looked at counts as unknown,
-          never as good.
-        </p>
+        <h2 id="first-title">{DESCRIBE_LOOK_FIRST}</h2>
+        <p class="small">{checksBefore(first.length, minutes)}</p>
         <CheckList checks={first} bike={bike} {...props} />
       </section>
       <section class="panel" aria-labelledby="later-title">
-        <h2 id="later-title">Look further at home</h2>
-        <p class="small">Each check you make narrows the range.</p>
+        <h2 id="later-title">{DESCRIBE_LOOK_FURTHER}</h2>
+        <p class="small">{DESCRIBE_NARROWS}</p>
         {groups.map((group) => (
           <Group
             key={group}
@@ -60,9 +64,7 @@ function Group({ name, ...props }: ListProps & { name: string }) {
     <details ref={fold} class="group">
       <summary>
         <span class="foldname">{capital(name)}</span>
-        <span class="small">
-          {made} of {checks.length} made
-        </span>
+        <span class="small">{madeOf(made, checks.length)}</span>
       </summary>
       <CheckList {...props} />
     </details>

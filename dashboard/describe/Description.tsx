@@ -4,7 +4,22 @@ import { messagesAt } from "../api/fault.ts";
 import type { AttributeName, Reference } from "../api/types.ts";
 import { NumberField, Wrong } from "../parts/NumberField.tsx";
 import { Choose, Picks } from "../parts/Picks.tsx";
-import { counted } from "../words/count.ts";
+import { MARKING } from "../words/checkTexts.ts";
+import {
+  detailsGiven,
+  FORM_BUILD,
+  FORM_DESIRABILITY,
+  FORM_MONTH,
+  FORM_MORE,
+  FORM_NO_MONTH,
+  FORM_ORIGINALITY,
+  FORM_PAID,
+  FORM_PRICE_HINT,
+  FORM_TRAVEL_HINT,
+  FORM_WHAT_ASKED,
+  FORM_WHAT_IS_IT,
+  MIN,
+} from "../words/describeForm.ts";
 import { DESIRABILITY, FIELD_NAMES, FIGURE_NAMES, MONTHS, ORIGINALITY } from "../words/fields.ts";
 import { currencySign } from "../words/money.ts";
 
@@ -19,7 +34,7 @@ export interface DescribeProps {
 export function FourPicks({ answers, known, fault, onAnswers }: DescribeProps) {
   return (
     <section class="panel" aria-labelledby="picks-title">
-      <h2 id="picks-title">What is it?</h2>
+      <h2 id="picks-title">{FORM_WHAT_IS_IT}</h2>
       {NEEDED.map((name) => (
         <Picks
           key={name}
@@ -40,7 +55,7 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
   const wrong = messagesAt(fault, "/find/purchase/paid");
   return (
     <section class="panel" aria-labelledby="price-title">
-      <h2 id="price-title">What do they ask?</h2>
+      <h2 id="price-title">{FORM_WHAT_ASKED}</h2>
       <div class="fields">
         <NumberField
           label={FIGURE_NAMES["/find/purchase/price"]}
@@ -48,7 +63,7 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
           onValue={(value) => onAnswers(withAnswer(answers, "price", value))}
           before={currencySign(known.currency)}
           messages={messagesAt(fault, "/find/purchase/price")}
-          hint="Empty counts as nothing asked."
+          hint={FORM_PRICE_HINT}
         />
         <div class="field">
           <label class="tick">
@@ -59,7 +74,7 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
                 onAnswers(withAnswer(answers, "paid", event.currentTarget.checked ? true : undefined))
               }
             />
-            <span>Already paid: the price no longer decides</span>
+            <span>{FORM_PAID}</span>
           </label>
           <Wrong id="paid-wrong" messages={wrong} />
         </div>
@@ -67,9 +82,9 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
           label={FIGURE_NAMES["/find/purchase/travelMinutes"]}
           value={answers.travelMinutes}
           onValue={(value) => onAnswers(withAnswer(answers, "travelMinutes", value))}
-          unit="min"
+          unit={MIN}
           messages={messagesAt(fault, "/find/purchase/travelMinutes")}
-          hint="Counts as your time."
+          hint={FORM_TRAVEL_HINT}
         />
         <NumberField
           label={FIGURE_NAMES["/find/purchase/travelCost"]}
@@ -79,14 +94,14 @@ export function Purchase({ answers, known, fault, onAnswers }: DescribeProps) {
           messages={messagesAt(fault, "/find/purchase/travelCost")}
         />
         <Choose
-          label="Month of sale"
+          label={FORM_MONTH}
           choices={MONTHS.map((label, i) => ({ value: String(i + 1), label }))}
           value={answers.month === undefined ? undefined : String(answers.month)}
           onValue={(value) =>
             onAnswers(withAnswer(answers, "month", value === undefined ? undefined : Number(value)))
           }
           messages={messagesAt(fault, "/workshop/month")}
-          none="Not known: an average"
+          none={FORM_NO_MONTH}
         />
       </div>
     </section>
@@ -120,31 +135,29 @@ export function FurtherDetails(props: DescribeProps) {
   return (
     <details class="panel fold">
       <summary>
-        <span class="foldname">More about it</span>
-        <span class="small">
-          {said === 0 ? "all unknown; each narrows the range" : `${counted(said, "detail")} given`}
-        </span>
+        <span class="foldname">{FORM_MORE}</span>
+        <span class="small">{detailsGiven(said)}</span>
       </summary>
       <div class="fields">
         {FIRST.map((name) => (
           <Attribute key={name} name={name} {...props} />
         ))}
         <Choose
-          label="How original is it?"
+          label={FORM_ORIGINALITY}
           choices={ORIGINALITY}
           value={answers.originality === undefined ? undefined : String(answers.originality)}
           onValue={(value) => onAnswers(withAnswer(answers, "originality", asNumber(value)))}
           messages={messagesAt(fault, "/find/originality")}
         />
         <Choose
-          label="Is anything about it sought after?"
+          label={FORM_DESIRABILITY}
           choices={DESIRABILITY}
           value={answers.desirability === undefined ? undefined : String(answers.desirability)}
           onValue={(value) => onAnswers(withAnswer(answers, "desirability", asNumber(value)))}
           messages={messagesAt(fault, "/find/desirability")}
         />
       </div>
-      <h3>How it is built</h3>
+      <h3>{FORM_BUILD}</h3>
       <div class="fields">
         {BUILD.map((name) => (
           <Attribute key={name} name={name} {...props} />
@@ -177,7 +190,7 @@ function TyreMarking({ answers, fault, onAnswers }: DescribeProps) {
   const messages = messagesAt(fault, "/find/tyreMarking");
   return (
     <div class="field">
-      <label for="tyre-marking">Marking on the tyre</label>
+      <label for="tyre-marking">{MARKING}</label>
       <input
         id="tyre-marking"
         type="text"

@@ -1,6 +1,7 @@
 import type { Check } from "../api/types.ts";
 import { drawingOf } from "../drawings/drawingOf.ts";
 import { lengthUnit } from "../state/units.ts";
+import { CHECK_NO_TOOLS } from "../words/checkAnswer.ts";
 import { lengthsFor, withLengths } from "../words/length.ts";
 import { minutes } from "../words/time.ts";
 
@@ -27,5 +28,5 @@ export function How({ check, bare = false }: { check: Check; bare?: boolean }) {
 }
 
 function toolsFor({ tools }: Pick<Check, "tools">): string {
-  return tools.length === 0 ? "no tools" : tools.map((tool) => tool.replaceAll("-", " ")).join(", ");
+  return tools.length === 0 ? CHECK_NO_TOOLS : tools.map((tool) => tool.replaceAll("-", " ")).join(", ");
 }

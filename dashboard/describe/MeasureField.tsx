@@ -1,9 +1,10 @@
 import { useEffect, useId, useState } from "preact/hooks";
 import type { MeasuredInput } from "../api/types.ts";
 import { Wrong } from "../parts/NumberField.tsx";
-import { capital } from "../words/count.ts";
-import { figure } from "../words/figure.ts";
+import { inputLabel } from "../words/checkTexts.ts";
 import { bareLength, type LengthUnit, readLength, stepOf } from "../words/length.ts";
+import { lessOf, moreOf, noInches } from "../words/measureField.ts";
+import { noNumber } from "../words/numberField.ts";
 import { readNumber, typedNumber } from "../words/readNumber.ts";
 
 interface MeasureFieldProps {
@@ -46,7 +47,7 @@ export function MeasureField(props: MeasureFieldProps) {
     const next = value === undefined ? start : value + way * move;
     type(write(Math.min(input.max, Math.max(input.min, next))));
   };
-  const label = `${capital(input.label)}${input.optional ? " (if you have it)" : ""}`;
+  const label = inputLabel(input.label, input.optional);
   const wrong = read(text) === null ? [notRead(unit)] : messages;
   return (
     <div class="field measure">
@@ -56,7 +57,7 @@ export function MeasureField(props: MeasureFieldProps) {
       </label>
       <div class={step === null ? "stepper bare" : "stepper"}>
         {step !== null && (
-          <button type="button" aria-label={`Less: ${label}`} onClick={() => by(-1)}>
+          <button type="button" aria-label={lessOf(label)} onClick={() => by(-1)}>
             {"\u2212"}
           </button>
         )}
@@ -71,7 +72,7 @@ export function MeasureField(props: MeasureFieldProps) {
           {...(wrong.length > 0 ? { "aria-describedby": `${id}-wrong` } : {})}
         />
         {step !== null && (
-          <button type="button" aria-label={`More: ${label}`} onClick={() => by(1)}>
+          <button type="button" aria-label={moreOf(label)} onClick={() => by(1)}>
             +
           </button>
         )}
@@ -82,7 +83,5 @@ export function MeasureField(props: MeasureFieldProps) {
 }
 
 function notRead(unit: string): string {
-  return unit === "in"
-    ? `This is no number. Write it like ${figure(12.06, 2)} or 12 1/16.`
-    : `This is no number. Write it like ${figure(43.5, 1)}.`;
+  return unit === "in" ? noInches(12.06, "12 1/16") : noNumber(43.5, 1);
 }

@@ -1,3 +1,4 @@
+import { CHECK_FINER } from "../words/checkTexts.ts";
 import "../style/measure.css";
 import { messagesAt } from "../api/fault.ts";
 import type { MeasuredInput, Measurement } from "../api/types.ts";
@@ -41,7 +42,7 @@ export function Measured(props: ReadingFieldsProps & { measurement: Measurement 
       <div class={needed.length > 1 ? "measures paired" : "measures"}>{needed.map(field)}</div>
       {finer.length > 0 && (
         <details open={finer.some(({ id }) => readings[id] !== undefined)}>
-          <summary>More readings make it finer</summary>
+          <summary>{CHECK_FINER}</summary>
           <div class="measures paired">{finer.map(field)}</div>
         </details>
       )}

@@ -7,6 +7,7 @@ import type { Check, Reading } from "../api/types.ts";
 import { Wrong } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
 import { lengthUnit } from "../state/units.ts";
+import { CHECK_BY_EYE, CHECK_LEVELS, CHECK_NOT_LOOKED } from "../words/checkAnswer.ts";
 import { lengthsFor, withLengths } from "../words/length.ts";
 import { levelWords } from "../words/plain.ts";
 import type { Bike } from "./bike.ts";
@@ -27,8 +28,6 @@ export interface ReadingFieldsProps {
   /** What stands under the measurement: what came of it. */
   readonly after?: ComponentChildren;
 }
-
-const BY_EYE = "Or judge by eye; a measurement wins";
 
 /** What was seen at one place: measurements and marks where the check has them, and its levels. */
 export function ReadingFields(props: ReadingFieldsProps) {
@@ -52,13 +51,13 @@ export function ReadingFields(props: ReadingFieldsProps) {
               setLevel(level);
               onPressed?.();
             }}
-            legend={measured ? BY_EYE : check.name}
+            legend={measured ? CHECK_BY_EYE : check.name}
             quiet={!measured}
           />
         </ByEye>
       ) : (
         <Picks
-          legend={measured ? BY_EYE : check.name}
+          legend={measured ? CHECK_BY_EYE : check.name}
           quiet={!measured}
           choices={check.levels.map(({ id: level, description }) => ({
             value: level,
@@ -67,7 +66,7 @@ export function ReadingFields(props: ReadingFieldsProps) {
           }))}
           value={reading.level}
           onValue={setLevel}
-          none="Not looked at"
+          none={CHECK_NOT_LOOKED}
           layout="list"
         />
       )}
@@ -81,7 +80,7 @@ function ByEye({ folded, children }: { folded: boolean; children: ComponentChild
   if (!folded) return <>{children}</>;
   return (
     <details>
-      <summary>Levels, to judge by eye</summary>
+      <summary>{CHECK_LEVELS}</summary>
       {children}
     </details>
   );

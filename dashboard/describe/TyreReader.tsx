@@ -1,9 +1,10 @@
 import { useId } from "preact/hooks";
 import type { MarkedTyre } from "../api/types.ts";
 import { Wrong } from "../parts/NumberField.tsx";
+import { MARKING } from "../words/checkTexts.ts";
 import { listed } from "../words/count.ts";
 import { sentence } from "../words/plain.ts";
-import { beadSeatWords, lookAlikeTitle, tyreWidth } from "../words/tyre.ts";
+import { BEAD_SEAT, beadSeatWords, lookAlikeTitle, tyreWidth, WIDTH, WIDTH_NOT_SAID } from "../words/tyre.ts";
 
 export interface Marking {
   readonly text: string | undefined;
@@ -22,7 +23,7 @@ export function TyreReader({ text, onText, read, messages }: Marking) {
   return (
     <div class="tyre">
       <div class="field">
-        <label for={id}>Marking on the tyre</label>
+        <label for={id}>{MARKING}</label>
         <input
           id={id}
           type="text"
@@ -50,11 +51,11 @@ function Read({ tyre }: { tyre: MarkedTyre }) {
     <>
       <dl class="split">
         <div>
-          <dt>Width</dt>
-          <dd>{width === null ? "not said" : tyreWidth(width)}</dd>
+          <dt>{WIDTH}</dt>
+          <dd>{width === null ? WIDTH_NOT_SAID : tyreWidth(width)}</dd>
         </div>
         <div>
-          <dt>Bead seat</dt>
+          <dt>{BEAD_SEAT}</dt>
           <dd>{beadSeatWords(tyre)}</dd>
         </div>
       </dl>

@@ -7,11 +7,11 @@ import { Spoken } from "../parts/Spoken.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
 import { WORKING } from "../words/common.ts";
-import { capital } from "../words/count.ts";
-import { COURSE_WORDS } from "../words/course.ts";
+import { atAsked, ofCourse, picksToGo, STOPPED, stoppedLine, verdictSpoken } from "../words/describeBar.ts";
 import { money, roundMoney } from "../words/money.ts";
 import { likelyRate } from "../words/range.ts";
-import { advice, stopReason } from "../words/verdict.ts";
+import { advice } from "../words/verdict.ts";
+import { answersRefused, barTrouble, mostToOffer, VERDICT_SO_FAR } from "../words/verdictBar.ts";
 
 interface VerdictBarProps {
   readonly appraisal: Appraisal | null;
@@ -34,30 +34,26 @@ export function VerdictBar(props: VerdictBarProps) {
   return (
     <section
       class={classes}
-      aria-label="Verdict so far"
+      aria-label={VERDICT_SO_FAR}
       style={{ borderTopColor: appraisal === null ? "var(--edge)" : `var(${token})` }}
     >
       <div class="in">
         {appraisal === null ? <Waiting {...props} /> : <Answered {...props} appraisal={appraisal} />}
         {fault !== null && <p class="footfault">{faultLine(fault)}</p>}
       </div>
-      <Spoken text={spokenWords(appraisal)} silenced={stop} />
+      <Spoken text={appraisal === null ? null : verdictSpoken(appraisal)} silenced={stop} />
     </section>
   );
 }
 
 function Waiting({ open, status, fault }: VerdictBarProps) {
   if (fault !== null) return null;
-  const text = status === "slow" ? WORKING : open === 0 ? "\u00a0" : `${capital(picksLeft(open))} to go`;
+  const text = status === "slow" ? WORKING : open === 0 ? "\u00a0" : picksToGo(open);
   return (
     <p class="v" role="status">
       {text}
     </p>
   );
-}
-
-function picksLeft(open: number): string {
-  return open === 1 ? "one pick" : `${["", "one", "two", "three", "four"][open] ?? open} picks`;
 }
 
 function Answered(props: VerdictBarProps & { appraisal: Appraisal }) {
@@ -68,8 +64,8 @@ function Answered(props: VerdictBarProps & { appraisal: Appraisal }) {
   if (decision.stop !== null) {
     return (
       <div>
-        <p class="v">Stopped</p>
-        <p class="small">{capital(stopReason(appraisal))}. No figure is worked out.</p>
+        <p class="v">{STOPPED}</p>
+        <p class="small">{stoppedLine(appraisal)}</p>
       </div>
     );
   }
@@ -83,10 +79,10 @@ function Answered(props: VerdictBarProps & { appraisal: Appraisal }) {
         {figures !== null && (
           <p class="small">
             {decision.course === "leave" && stand?.shown
-              ? `${COURSE_WORDS[stand.shown.course].name}: `
+              ? ofCourse(stand.shown.course)
               : !price || paid
                 ? ""
-                : `At the ${money(price, currency)} asked: `}
+                : atAsked(price, currency)}
             {likelyRate(figures, currency)}
           </p>
         )}
@@ -119,24 +115,11 @@ function Most({ most, currency }: { most: number | null; currency: string }) {
   return (
     <div class="o">
       <span class="num">{money(most, currency)}</span>
-      <p class="small">most to offer{before !== null && `, was ${money(before, currency)}`}</p>
+      <p class="small">{mostToOffer(before, currency)}</p>
     </div>
   );
 }
 
-/** Verdict and offer in a sentence each; null before there is an answer. */
-function spokenWords(appraisal: Appraisal | null): string | null {
-  if (appraisal === null) return null;
-  const { currency, decision } = appraisal;
-  const reason = decision.stop === null ? "" : `: ${stopReason(appraisal)}`;
-  const most = decision.walkAwayPrice;
-  const offer = most === null ? "" : ` Most to offer: ${money(most, currency)}.`;
-  return `${advice(appraisal, { called: "it" })}${reason}.${offer}`;
-}
-
 function faultLine(fault: Fault): string {
-  if (fault.kind === "no-signal") return "No signal. What you entered is kept and is asked again later.";
-  if (fault.kind === "failed") return "The service failed. What you entered is kept.";
-  const what = fault.fields.length > 1 ? `${fault.fields.length} answers are` : "An answer is";
-  return `${what} refused; the figures are those from before.`;
+  return fault.kind === "refused" ? answersRefused(fault.fields.length) : barTrouble(fault, "entered");
 }

@@ -1,5 +1,6 @@
 import { isPerWheel, sendable } from "../answers/reading.ts";
 import type { Check, Observation, Reading, ReportedFinding } from "../api/types.ts";
+import { betweenLevels, NOT_LOOKED_AT, STILL_TO_MEASURE, wheelOpen } from "../words/checkTexts.ts";
 import { uncapital } from "../words/count.ts";
 import { figure } from "../words/figure.ts";
 import { amount, bareLength, type LengthUnit, lengthsFor } from "../words/length.ts";
@@ -11,13 +12,13 @@ export function summary(
   observation: Observation | undefined,
   lengths: LengthUnit = "mm",
 ): string {
-  if (observation === undefined) return "not looked at";
+  if (observation === undefined) return NOT_LOOKED_AT;
   if (!isPerWheel(observation)) return said(check, observation, lengths);
   return (["front", "rear"] as const)
     .flatMap((wheel) => {
       const reading = observation[wheel];
       return reading === undefined
-        ? [`${wheel} open`]
+        ? [wheelOpen(wheel)]
         : [`${wheel} ${uncapital(said(check, reading, lengths))}`];
     })
     .join(", ");
@@ -25,7 +26,7 @@ export function summary(
 
 function said(check: Check, reading: Reading, lengths: LengthUnit): string {
   const sent = sendable(reading, check);
-  if (sent === null) return "still to measure";
+  if (sent === null) return STILL_TO_MEASURE;
   const flag = check.measurement?.flags.find(({ id }) => sent.flags?.includes(id));
   if (flag !== undefined) return plain(flag.label);
   if (sent.measured !== undefined) return figures(check, sent.measured, lengths);
@@ -57,7 +58,7 @@ export function foundBy(
         derived === undefined ? "" : ` (${amount(derived.value, derived.unit, lengthsFor(check, lengths))})`;
       if (borderline === undefined) return `${wheel}${lowerUnless(wheel, levelWords(check, level))}${value}.`;
       const [better, worse] = borderline;
-      return `${wheel}On the line between ${uncapital(levelWords(check, better))} and ${uncapital(levelWords(check, worse))}${value}: measure again.`;
+      return `${wheel}${betweenLevels(levelWords(check, better), levelWords(check, worse), value)}`;
     })
     .join(" ");
 }

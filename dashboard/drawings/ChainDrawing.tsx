@@ -1,5 +1,5 @@
-import { bareLength, type LengthUnit } from "../words/length.ts";
-import { chainTitle } from "../words/measured.ts";
+import type { LengthUnit } from "../words/length.ts";
+import { chainTitle, pitchesWords, whenNewWords } from "../words/measured.ts";
 import { LevelArrow } from "./Arrow.tsx";
 import { type ChainReading, elongation, glassOver, lengthAt, underGlass } from "./chainRuler.ts";
 
@@ -37,7 +37,7 @@ export function ChainDrawing({ reading, limits, needed, unit }: ChainDrawingProp
     >
       <LevelArrow y={20} from={FIRST_X} to={LAST_X} />
       <text x="180" y="15" text-anchor="middle" class="note">
-        {reading.pitches} pitches
+        {pitchesWords(reading.pitches)}
       </text>
       <Links pitches={reading.pitches} />
       <path class="thin" d={`M${LAST_X} ${CHAIN_Y + 8} L${GLASS.x + GLASS.width - 30} ${GLASS.y}`} />
@@ -55,7 +55,7 @@ export function ChainDrawing({ reading, limits, needed, unit }: ChainDrawingProp
       ))}
       <path class="thin" d={`M${place(whenNew)} ${rule + 14} V${GLASS.y + 24}`} />
       <text x={place(whenNew)} y={rule + 30} text-anchor="middle" class="note">
-        {bareLength(whenNew, unit)} new
+        {whenNewWords(whenNew, unit)}
       </text>
       {needed !== null && (
         <text x={place(lengthAt(needed, reading))} y={rule + 30} text-anchor="middle" class="note">

@@ -1,6 +1,6 @@
 import type { LengthUnit } from "../words/length.ts";
 import { bareLength } from "../words/length.ts";
-import { shownOffset, stringTitle } from "../words/measured.ts";
+import { leftReading, rightReading, shownOffset, stringTitle } from "../words/measured.ts";
 import { Arrow } from "./Arrow.tsx";
 import { FRAME, type StringReading, stringScene } from "./stringTest.ts";
 
@@ -31,10 +31,10 @@ export function StringTestDrawing({ reading, unit }: { reading: StringReading; u
       <Arrow x={seat} from={leftStringY} to={middleY - 13} />
       <Arrow x={seat} from={middleY + 13} to={rightStringY} />
       <text x={seat} y={Math.min(leftStringY, middleY - 22) - 9} text-anchor="middle">
-        L {bareLength(reading.left, unit)}
+        {leftReading(reading.left, unit)}
       </text>
       <text x={seat} y={Math.max(rightStringY, middleY + 22) + 22} text-anchor="middle">
-        R {bareLength(reading.right, unit)}
+        {rightReading(reading.right, unit)}
       </text>
       {shift !== 0 && (
         <>

@@ -1,6 +1,6 @@
 import type { Find } from "../finds/find.ts";
 import { copyToAsk } from "../state/compared.ts";
-import { COPYING } from "../words/copying.ts";
+import { COPY_IT, COPYING } from "../words/copying.ts";
 
 interface CopyButtonProps {
   readonly find: Find;
@@ -16,7 +16,8 @@ export function CopyButton({ find, among = false, page = "describe" }: CopyButto
     <button type="button" class={among ? "plainbtn" : "btn quiet"} onClick={() => copyToAsk(find, page)}>
       {among ? (
         <>
-          Copy it<span class="sr">: {find.name}</span>
+          {COPY_IT}
+          <span class="sr">: {find.name}</span>
         </>
       ) : (
         COPYING

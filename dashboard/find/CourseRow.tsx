@@ -2,8 +2,8 @@ import type { Appraisal, CourseOutcome } from "../api/types.ts";
 import { Explained } from "../parts/Term.tsx";
 import { CourseName } from "../signs/CourseSign.tsx";
 import { changeWords, courseFacts } from "../words/courseFacts.ts";
+import { anHourWithin } from "../words/findCourses.ts";
 import { rate } from "../words/money.ts";
-import { rateRange } from "../words/range.ts";
 
 interface CourseRowProps {
   readonly course: CourseOutcome;
@@ -25,7 +25,7 @@ export function CourseRow({ course, appraisal, goal, explains }: CourseRowProps)
         <CourseName course={course.course} />
         {figures !== null && (
           <span class="small nowrap">
-            <b>{rate(figures.rate, currency)}</b> an hour ({rateRange(figures.p10, figures.p90, currency)})
+            <b>{rate(figures.rate, currency)}</b> {anHourWithin(figures, currency)}
           </span>
         )}
       </div>

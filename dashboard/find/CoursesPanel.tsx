@@ -8,13 +8,19 @@ import { createDotsChart } from "../charts/rowCharts.ts";
 import { percent, scaleOver } from "../charts/scale.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
-import { EIGHT_IN_TEN } from "../words/common.ts";
-import { capital, listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { changeWords, missWords } from "../words/courseFacts.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import {
+  COURSES_HEAD,
+  closedWords,
+  coursesSentence,
+  MARGIN_BY_COURSE,
+  marginLines,
+  NOT_OPEN,
+  RULED_OUT,
+} from "../words/findCourses.ts";
+import { FIND_DOTS } from "../words/findPanels.ts";
 import { money, rate } from "../words/money.ts";
-import { sentence } from "../words/plain.ts";
 import { between, moneyRange } from "../words/range.ts";
 import { bareHours, hours } from "../words/time.ts";
 import { coursesTitle, lossWords } from "../words/titles.ts";
@@ -56,7 +62,7 @@ export function CoursesPanel({
   return (
     <section class="panel" aria-labelledby="courses-title">
       <h2 id="courses-title">{title}</h2>
-      <p class="small">{FIND_TEXTS.dots}</p>
+      <p class="small">{FIND_DOTS}</p>
       <div class={dimmed ? "plotbox dim" : "plotbox"}>
         <ol class="courses">
           {courses.map((course) => (
@@ -70,7 +76,7 @@ export function CoursesPanel({
           ))}
         </ol>
         <PlotLayer
-          label={`${title}. Margin by course. ${courses.map((course) => spoken(course, currency)).join(" ")}`}
+          label={coursesSentence(title, courses, currency)}
           create={createDotsChart}
           settings={settings}
           tellings={courses.map((course) =>
@@ -81,11 +87,11 @@ export function CoursesPanel({
       <Axis scale={scale} say={(value) => money(value, currency)} />
       <Closed courses={all} />
       <TableDetails
-        caption="Margin by course"
-        head={["Course", "Margin", EIGHT_IN_TEN, "Hours", "Likely hours", "An hour", "Loses", "Your goal"]}
+        caption={MARGIN_BY_COURSE}
+        head={COURSES_HEAD}
         rows={all.map((course) => [
           COURSE_WORDS[course.course].name,
-          course.margin === null ? "not open" : money(course.margin.mean, currency),
+          course.margin === null ? NOT_OPEN : money(course.margin.mean, currency),
           course.margin === null ? "" : moneyRange(course.margin.p10, course.margin.p90, currency),
           course.hours === null ? "" : hours(course.hours.mean),
           course.hours === null ? "" : between(bareHours(course.hours.p10), bareHours(course.hours.p90)),
@@ -101,19 +107,13 @@ export function CoursesPanel({
 /** Courses that are not open, those closed by the same reason together. */
 function Closed({ courses }: { courses: readonly CourseOutcome[] }) {
   const shut = courses.filter(({ margin }) => margin === null);
-  const reasons = [
-    ...new Set(shut.map(({ unavailableBecause }) => unavailableBecause ?? "ruled out by what was found")),
-  ];
+  const reasons = [...new Set(shut.map(({ unavailableBecause }) => unavailableBecause ?? RULED_OUT))];
   if (shut.length === 0) return null;
   return (
     <ul class="bullets">
       {reasons.map((reason) => {
-        const names = shut.filter(
-          ({ unavailableBecause = "ruled out by what was found" }) => unavailableBecause === reason,
-        );
-        const verb = names.length === 1 ? "is" : "are";
-        const who = capital(listed(names.map(({ course }) => COURSE_WORDS[course].doing)));
-        return <li key={reason}>{sentence(`${who} ${verb} not open. ${reason}`)}</li>;
+        const closed = shut.filter(({ unavailableBecause = RULED_OUT }) => unavailableBecause === reason);
+        return <li key={reason}>{closedWords(closed, reason)}</li>;
       })}
     </ul>
   );
@@ -124,15 +124,9 @@ function telling(course: CourseOutcome, goal: number, currency: string, at: numb
   return {
     title: COURSE_WORDS[course.course].name,
     lines: [
-      `${money(course.margin.mean, currency)} on average`,
-      `8 in 10 between ${moneyRange(course.margin.p10, course.margin.p90, currency)}`,
+      ...marginLines(course.margin, currency),
       ...(course.course === "leave" ? [] : [lossWords(course), missWords(course, goal, currency)]),
     ],
     at,
   };
-}
-
-function spoken(course: CourseOutcome, currency: string): string {
-  const { name } = COURSE_WORDS[course.course];
-  return course.margin === null ? `${name}: not open.` : `${name}: ${money(course.margin.mean, currency)}.`;
 }

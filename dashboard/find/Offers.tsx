@@ -1,11 +1,10 @@
 import type { CourseOutcome } from "../api/types.ts";
 import { Term } from "../parts/Term.tsx";
-import { capital } from "../words/count.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
-import { money, priceWords, roundMoney } from "../words/money.ts";
+import { AT_ANY_PRICE, breaksEvenAt, ofYourTime, PAY_AT_MOST, theyAsk, tiedUp } from "../words/findOffers.ts";
+import { FIND_BREAK_EVEN, FIND_NOT_COUNTED, FIND_NOT_FOR_NOTHING } from "../words/findPanels.ts";
+import { money, roundMoney } from "../words/money.ts";
 import { atMost, neverPays } from "../words/mostToPay.ts";
 import { spentWords } from "../words/soFar.ts";
-import { days, hours } from "../words/time.ts";
 import type { Shown } from "./VerdictPanel.tsx";
 
 /** What to pay and what it takes. */
@@ -22,45 +21,37 @@ export function Offers({ appraisal, goal, price, paid, shown }: Shown & { shown:
           <b>
             {pays ? (
               <>
-                <Term of="walk-away">Pay at most</Term> {money(most, currency)}
+                <Term of="walk-away">{PAY_AT_MOST}</Term> {money(most, currency)}
               </>
             ) : (
-              FIND_TEXTS.notForNothing
+              FIND_NOT_FOR_NOTHING
             )}
           </b>
           <span class="small">
             {pays
-              ? `${price === undefined ? "" : `They ask ${priceWords(price, currency)}. `}${atMost(most, goal, appraisal)}`
-              : neverPays("At any price", goal, appraisal)}
+              ? `${theyAsk(price, currency)}${atMost(most, goal, appraisal)}`
+              : neverPays(AT_ANY_PRICE, goal, appraisal)}
           </span>
         </div>
       )}
       {decision.breakEvenSalePrice !== null && (
         <div>
-          <b>Breaks even at {money(decision.breakEvenSalePrice, currency)}</b>
-          <span class="small">{FIND_TEXTS.breakEven}</span>
+          <b>{breaksEvenAt(decision.breakEvenSalePrice, currency)}</b>
+          <span class="small">{FIND_BREAK_EVEN}</span>
         </div>
       )}
       {shown !== null && decision.course !== "leave" && (
         <div>
-          <b>{hours(shown.hours?.mean ?? 0)} of your time</b>
-          <span class="small">{capital(tiedUp(shown, currency))}.</span>
+          <b>{ofYourTime(shown.hours?.mean ?? 0)}</b>
+          <span class="small">{tiedUp(shown, currency)}</span>
         </div>
       )}
       {spent !== null && (
         <div>
           <b>{spent}</b>
-          <span class="small">{FIND_TEXTS.notCounted}</span>
+          <span class="small">{FIND_NOT_COUNTED}</span>
         </div>
       )}
     </div>
   );
-}
-
-function tiedUp({ cashNeeded, elapsedDays }: CourseOutcome, currency: string): string {
-  const parts = [
-    cashNeeded === null ? "" : `${money(cashNeeded, currency)} to lay out`,
-    elapsedDays === null ? "" : `about ${days(elapsedDays)} until it is sold`,
-  ].filter((part) => part !== "");
-  return parts.join(", ");
 }

@@ -2,7 +2,9 @@ import { useState } from "preact/hooks";
 import type { Find } from "../finds/find.ts";
 import { removeFind } from "../state/finds.ts";
 import { go, standAt } from "../state/route.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { REMOVE } from "../words/common.ts";
+import { FIND_CHANGE } from "../words/findPanels.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
 import { CopyButton } from "./CopyButton.tsx";
 import { RemoveSure } from "./RemoveSure.tsx";
 
@@ -18,20 +20,20 @@ export function OwnActions({ find }: { find: Find }) {
     return (
       <div class="acts">
         <a class="btn" href={`/describe/${encodeURIComponent(id)}`}>
-          {FIND_TEXTS.change}
+          {FIND_CHANGE}
         </a>
         {/* Once it is paid for, what to offer is no question. */}
         {find.body.find.purchase?.paid !== true && (
           <a class="btn quiet" href={`/spot/${encodeURIComponent(id)}`}>
-            On the spot
+            {PLACE_NAMES.spot}
           </a>
         )}
         <a class="btn quiet" href={standAt(id)}>
-          On the stand
+          {PLACE_NAMES.stand}
         </a>
         <CopyButton find={find} />
         <button type="button" class="btn quiet" onClick={() => setSure(true)}>
-          Remove
+          {REMOVE}
         </button>
       </div>
     );

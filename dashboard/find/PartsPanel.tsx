@@ -1,17 +1,24 @@
 import type { Appraisal } from "../api/types.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { chance } from "../words/chance.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
-import { money } from "../words/money.ts";
+import { IN_ALL } from "../words/common.ts";
 import {
-  givenAway,
-  lookBeforeListing,
-  type Piece,
-  pieceNames,
-  piecesTitle,
-  soldChance,
-} from "../words/pieces.ts";
-import { moneyRange } from "../words/range.ts";
+  FIND_GIVEN_AWAY,
+  FIND_PARTS_FETCH,
+  FIND_PIECES_NOTE,
+  FIND_PIECES_TO_LIST,
+} from "../words/findPanels.ts";
+import { money } from "../words/money.ts";
+import { givenAway, lookBeforeListing, type Piece, piecesTitle, soldChance } from "../words/pieces.ts";
+import {
+  cutThrough,
+  PIECES_HEAD_BRINGS,
+  PIECES_HEAD_LIST,
+  PIECES_HEAD_PRICE,
+  PIECES_HEAD_SOLD,
+  PIECES_HEAD_TIME,
+  piecesFetch,
+} from "../words/piecesPanel.ts";
 import { minutes } from "../words/time.ts";
 import type { Names } from "./names.ts";
 
@@ -27,24 +34,19 @@ interface PartsPanelProps {
 export function PartsPanel({ value, currency, names, inSight }: PartsPanelProps) {
   const { pieces, parts, ownShare } = value;
   if (pieces.length === 0) return null;
-  const source =
-    ownShare > 0 ? "invented chances and prices that your own sales correct" : "invented prices and chances";
   const toList = pieces.filter((piece) => piece.listed);
   const rest = givenAway(pieces);
   return (
     <section class="panel" aria-labelledby="parts-title">
       <h2 id="parts-title">{piecesTitle(pieces, currency)}</h2>
-      <p class="small">
-        Broken for parts, at your goal for an hour, from {source}. If each sells, the best pieces fetch{" "}
-        {moneyRange(parts.p10, parts.p90, currency)} together, before fee and post.
-      </p>
+      <p class="small">{piecesFetch(parts, ownShare, currency)}</p>
       <details key={inSight ? "open" : "folded"} open={inSight}>
-        <summary>{FIND_TEXTS.partsFetch}</summary>
+        <summary>{FIND_PARTS_FETCH}</summary>
         <Cautions pieces={pieces} names={names} />
         {toList.length > 0 && <ToList pieces={toList} currency={currency} />}
         {rest.length > 0 && (
           <>
-            <h3 class="small piecesrest">{FIND_TEXTS.givenAway}</h3>
+            <h3 class="small piecesrest">{FIND_GIVEN_AWAY}</h3>
             <ul class="bullets">
               {rest.map(({ why, what }) => (
                 <li key={why}>
@@ -64,12 +66,7 @@ function Cautions({ pieces, names }: { pieces: readonly Piece[]; names: Names })
   const look = lookBeforeListing(pieces, names.check);
   return (
     <>
-      {exposed.length > 0 && (
-        <Warning kind="stop">
-          A sign of a crash was found. Do not sell or give away {pieceNames(exposed)}: cut them through and
-          recycle them.
-        </Warning>
-      )}
+      {exposed.length > 0 && <Warning kind="stop">{cutThrough(exposed)}</Warning>}
       {look !== null && <Warning kind="mind">{look}</Warning>}
     </>
   );
@@ -80,21 +77,21 @@ function ToList({ pieces, currency }: { pieces: readonly Piece[]; currency: stri
   return (
     <div class="scrolled">
       <table class="pieces">
-        <caption class="sr">{FIND_TEXTS.piecesToList}</caption>
+        <caption class="sr">{FIND_PIECES_TO_LIST}</caption>
         <thead>
           <tr>
-            <th scope="col">List</th>
+            <th scope="col">{PIECES_HEAD_LIST}</th>
             <th scope="col" class="right">
-              Price
+              {PIECES_HEAD_PRICE}
             </th>
             <th scope="col" class="right">
-              Sold
+              {PIECES_HEAD_SOLD}
             </th>
             <th scope="col" class="right">
-              Time
+              {PIECES_HEAD_TIME}
             </th>
             <th scope="col" class="right">
-              Brings
+              {PIECES_HEAD_BRINGS}
             </th>
           </tr>
         </thead>
@@ -111,7 +108,7 @@ function ToList({ pieces, currency }: { pieces: readonly Piece[]; currency: stri
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">In all</th>
+            <th scope="row">{IN_ALL}</th>
             <td />
             <td />
             <td class="right">{minutes(sum((piece) => piece.minutes))}</td>
@@ -124,7 +121,7 @@ function ToList({ pieces, currency }: { pieces: readonly Piece[]; currency: stri
           </tr>
         </tfoot>
       </table>
-      <p class="small">{FIND_TEXTS.piecesNote}</p>
+      <p class="small">{FIND_PIECES_NOTE}</p>
     </div>
   );
 }

@@ -3,11 +3,9 @@ import { planInSight, plannedCourses } from "../courses/planInSight.ts";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { listed } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
 import { sentence } from "../words/plain.ts";
 import { LEFT_AS_THEY_ARE, setAside } from "../words/plan.ts";
-import { between, moneyRange } from "../words/range.ts";
-import { bareHours } from "../words/time.ts";
+import { PLAN_KEY, PLAN_OF, planRange } from "../words/planPanel.ts";
 import { planTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
 import { PlanSteps } from "./PlanSteps.tsx";
@@ -34,9 +32,7 @@ export function PlanPanel({ appraisal, names, picked, onPick, ownParts }: PlanPa
     <section class="panel" aria-labelledby="plan-title">
       <h2 id="plan-title">{planTitle(course, currency)}</h2>
       <p class="small">
-        Likely between {between(bareHours(plan.minutes.p10 / 60), bareHours(plan.minutes.p90 / 60), " and ")}{" "}
-        hours and {moneyRange(plan.cost.p10, plan.cost.p90, currency).replace(" to ", " and ")}, purchase
-        apart. Filled: minutes. Open: money. Dashed: your choice, kept because it pays.
+        {planRange(plan, currency)} {PLAN_KEY}
       </p>
       {planned.length > 1 && <PlanPicks planned={planned} chosen={course.course} onPick={onPick} />}
       <PlanSteps plan={plan} names={names} currency={currency} />
@@ -54,7 +50,7 @@ export function PlanPicks(props: {
 }) {
   return (
     <fieldset class="plans">
-      <legend class="sr">{FIND_TEXTS.planOf}</legend>
+      <legend class="sr">{PLAN_OF}</legend>
       {props.planned.map(({ course }) => (
         <label key={course} class="pick">
           <input

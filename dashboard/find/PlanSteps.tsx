@@ -1,9 +1,9 @@
 import type { PlannedOperation, ReportedPlan, StopLimit } from "../api/types.ts";
 import { Explained } from "../parts/Term.tsx";
-import { FIND_TEXTS } from "../words/findTexts.ts";
 import { money } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
-import { DECIDE_AGAIN, jobFacts, jobName, jobTags } from "../words/plan.ts";
+import { DECIDE_AGAIN, jobFacts, jobName, jobTags, THEN } from "../words/plan.ts";
+import { PLAN_SHARED } from "../words/planPanel.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import type { Names } from "./names.ts";
@@ -93,7 +93,7 @@ function StopTerm({ limit, currency }: { limit: StopLimit; currency: string }) {
 /** Why a job is in the plan, what it uses, its torque, and the check that proves it done. */
 export function StepFacts({ operation, names }: { operation: PlannedOperation; names: Names }) {
   const { redecide } = operation;
-  const facts = [...jobFacts(operation, names.check), ...(redecide ? [["Then", DECIDE_AGAIN] as const] : [])];
+  const facts = [...jobFacts(operation, names.check), ...(redecide ? [[THEN, DECIDE_AGAIN] as const] : [])];
   return (
     <dl class="facts">
       {facts.map(([name, text]) => (
@@ -123,7 +123,7 @@ function Shared({ plan }: { plan: ReportedPlan }) {
       <details>
         <summary>
           <span class="wn">
-            <span>{FIND_TEXTS.shared}</span>
+            <span>{PLAN_SHARED}</span>
           </span>
           <Length share={total / longest(plan)} kind="time" />
           <span class="wv">{minutes(total)}</span>

@@ -7,8 +7,9 @@ import type { Place } from "../charts/place.ts";
 import { createBarsChart } from "../charts/rowCharts.ts";
 import { percent, rateScale } from "../charts/scale.ts";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
-import { goalMoney, rate } from "../words/money.ts";
-import { likelyRate } from "../words/range.ts";
+import { goalFlag } from "../words/goal.ts";
+import { rate } from "../words/money.ts";
+import { barSentence } from "../words/rateBar.ts";
 
 /** One range with its goal. */
 export function RateBar(props: {
@@ -43,7 +44,7 @@ export function RateBar(props: {
     }),
     [figures, goal, course, open, scale],
   );
-  const label = `Margin per hour: ${likelyRate(figures, currency)}; your goal is ${goalMoney(goal, currency)}.`;
+  const label = barSentence(figures, goal, currency);
   return (
     <div class="ratebar">
       <div class="plotbox">
@@ -60,7 +61,7 @@ export function RateBar(props: {
             </span>
           );
         })}
-        <GoalFlag at={percent(goal, scale)}>goal {goalMoney(goal, currency)}</GoalFlag>
+        <GoalFlag at={percent(goal, scale)}>{goalFlag(goal, currency)}</GoalFlag>
       </div>
     </div>
   );

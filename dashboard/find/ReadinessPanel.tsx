@@ -1,7 +1,8 @@
 import type { Appraisal } from "../api/types.ts";
 import { Term } from "../parts/Term.tsx";
 import { standAt } from "../state/route.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { OWED, OWED_MEANS } from "../words/findPanels.ts";
+import { FIND_NOT_CERTIFIED } from "../words/findTexts.ts";
 import { readinessTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
 import { ReadyParts } from "./ReadyParts.tsx";
@@ -34,10 +35,11 @@ export function ReadinessPanel({ appraisal, names, find }: ReadinessProps) {
       />
       {readiness.owed.length > 0 && (
         <p class="small">
-          <Term of="owed">Owed</Term>: no fault is known there, but nobody has looked.
+          <Term of="owed">{OWED}</Term>
+          {OWED_MEANS}
         </p>
       )}
-      {readiness.ready && <p class="small">{FIND_TEXTS.notCertified}</p>}
+      {readiness.ready && <p class="small">{FIND_NOT_CERTIFIED}</p>}
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import { Explained } from "../parts/Term.tsx";
 import { withMoney } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
+import { moreReasons } from "../words/reasons.ts";
 import { withHours } from "../words/time.ts";
 
 /** How many reasons stand open; what follows is mostly why other courses are closed. */
@@ -18,7 +19,7 @@ export function Reasons({ reasons, currency }: { reasons: readonly string[]; cur
       <ReasonList reasons={told.slice(0, open)} explained={explained} />
       {rest.length > 0 && (
         <details>
-          <summary>More reasons ({rest.length})</summary>
+          <summary>{moreReasons(rest.length)}</summary>
           <ReasonList reasons={rest} explained={explained} />
         </details>
       )}

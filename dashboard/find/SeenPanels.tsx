@@ -1,7 +1,9 @@
 import type { Appraisal, ReportedFinding } from "../api/types.ts";
 import { Cautions } from "../signs/Cautions.tsx";
-import { listed, uncapital } from "../words/count.ts";
-import { plain, sentence } from "../words/plain.ts";
+import { uncapital } from "../words/count.ts";
+import { curedSince, leftOut, noFaultFound, onTheLine, wheelKey, whereSeen } from "../words/findSeen.ts";
+import { sentence } from "../words/plain.ts";
+import { bearInMind, NOT_TO_BE_RIDDEN, NOT_TO_BE_SOLD, ON_THE_LINE } from "../words/seen.ts";
 import { cautionsTitle, lookedTitle } from "../words/titles.ts";
 import type { Names } from "./names.ts";
 
@@ -16,9 +18,7 @@ export function CautionsPanel({ appraisal }: { appraisal: Appraisal }) {
       <Cautions cautions={hard} />
       {soft.length > 0 && (
         <details>
-          <summary>
-            {hard.length > 0 ? "Also bear in mind" : "Bear in mind"} ({soft.length})
-          </summary>
+          <summary>{bearInMind(soft.length, hard.length > 0)}</summary>
           <Cautions cautions={soft} />
         </details>
       )}
@@ -44,10 +44,7 @@ export function FindingsPanel({
       <h2 id="findings-title">{lookedTitle(appraisal)}</h2>
       <div class="looked">
         {wheel}
-        <p class="small">
-          {looked.applicable} checks apply to this bike. A long spoke is a group of checks looked at, a short
-          one partly, a faint one not at all. Not looked at never counts as good.
-        </p>
+        <p class="small">{wheelKey(looked.applicable)}</p>
       </div>
       {faults.length > 0 && (
         <ul class="findings">
@@ -63,23 +60,19 @@ export function FindingsPanel({
       ))}
       {sound.length > 0 && (
         <details>
-          <summary>No fault found ({sound.length})</summary>
+          <summary>{noFaultFound(sound.length)}</summary>
           <ul class="bullets">
             {sound.map((finding) => (
               <li key={`${finding.check} ${finding.position}`}>
                 {names.check(finding.check)}
-                {where(finding)}: {uncapital(names.level(finding.check, finding.level))}
+                {whereSeen(finding)}: {uncapital(names.level(finding.check, finding.level))}
                 {finding.borderline !== undefined && `. ${onTheLine(finding.borderline)}`}
               </li>
             ))}
           </ul>
         </details>
       )}
-      {ignored.length > 0 && (
-        <p class="small">
-          Left out, as they do not apply here: {listed(ignored.map(({ check }) => names.check(check)))}.
-        </p>
-      )}
+      {ignored.length > 0 && <p class="small">{leftOut(ignored.map(({ check }) => names.check(check)))}</p>}
     </section>
   );
 }
@@ -90,22 +83,15 @@ function Fault({ finding, names }: { finding: ReportedFinding; names: Names }) {
     <li class={safetyBlock ? "block" : ""}>
       <b>
         {names.check(check)}
-        {where(finding)}
+        {whereSeen(finding)}
       </b>
       <span>{sentence(note === "" ? names.level(check, level) : names.inUnit(check, note))}</span>
       {safetyBlock && (
-        <span class="tag strong">{names.isPaper(check) ? "not to be sold" : "not to be ridden"}</span>
+        <span class="tag strong">{names.isPaper(check) ? NOT_TO_BE_SOLD : NOT_TO_BE_RIDDEN}</span>
       )}
-      {curedBy.length > 0 && (
-        <span class="tag">cured since: {uncapital(listed(curedBy.map(names.operation)))}</span>
-      )}
+      {curedBy.length > 0 && <span class="tag">{curedSince(curedBy.map(names.operation))}</span>}
       {/* Between which levels, and what to do, stands in the note. */}
-      {borderline !== undefined && <span class="tag">on the line</span>}
+      {borderline !== undefined && <span class="tag">{ON_THE_LINE}</span>}
     </li>
   );
 }
-
-const where = ({ position }: ReportedFinding) =>
-  position === "front" || position === "rear" ? `, ${position}` : "";
-const onTheLine = ([better, worse]: readonly [string, string]) =>
-  `On the line between ${plain(better).toLowerCase()} and ${plain(worse).toLowerCase()}: measure again`;

@@ -3,6 +3,7 @@ import type { Appraisal, AppraisalBody, Reference } from "../api/types.ts";
 import type { Find } from "../finds/find.ts";
 import { Trouble } from "../parts/Trouble.tsx";
 import { useLater } from "../parts/useLater.ts";
+import { FIND_PRINT, FIND_SHARE } from "../words/findPanels.ts";
 
 interface ShareAndPrintProps {
   readonly find: Find;
@@ -20,11 +21,11 @@ export function ShareAndPrint(props: ShareAndPrintProps) {
   return (
     <div class="acts">
       <button type="button" class="btn quiet" onClick={() => setOpen("share")}>
-        Share
+        {FIND_SHARE}
       </button>
       {props.answered !== null && (
         <button type="button" class="btn quiet" onClick={() => setOpen("print")}>
-          Print
+          {FIND_PRINT}
         </button>
       )}
       {open !== null && <Opened {...props} open={open} onClose={() => setOpen(null)} />}

@@ -1,9 +1,18 @@
 import type { CourseOutcome, ReportedPlan } from "../api/types.ts";
+import { IN_ALL } from "../words/common.ts";
 import { capital } from "../words/count.ts";
-import { COURSE_WORDS } from "../words/course.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
 import { billed } from "../words/money.ts";
 import { partAmount } from "../words/partAmount.ts";
+import {
+  NOTHING_TO_BUY,
+  SHOPPING_HEAD_HOW_MUCH,
+  SHOPPING_HEAD_ONE,
+  SHOPPING_HEAD_SUM,
+  SHOPPING_HEAD_WHAT,
+  shoppingCaption,
+  shoppingSummary,
+  YOUR_PRICE,
+} from "../words/shopping.ts";
 
 /** What to buy for the work of a course, summed exactly. */
 export function ShoppingList({
@@ -19,29 +28,23 @@ export function ShoppingList({
   ownParts: ReadonlySet<string>;
 }) {
   const { shoppingList } = plan;
-  if (shoppingList.length === 0) return <p class="small">{FIND_TEXTS.nothingToBuy}</p>;
+  if (shoppingList.length === 0) return <p class="small">{NOTHING_TO_BUY}</p>;
   const total = shoppingList.reduce((sum, { price, quantity }) => sum + price * quantity, 0);
   return (
     <details class="shopping">
-      <summary>
-        Shopping list: {shoppingList.length} {shoppingList.length === 1 ? "line" : "lines"},{" "}
-        {billed(total, currency)}
-      </summary>
+      <summary>{shoppingSummary(shoppingList.length, total, currency)}</summary>
       <div class="scrolled">
         <table>
-          <caption class="sr">
-            Shopping list to {COURSE_WORDS[course.course].name.toLowerCase()}, invented prices but where it
-            says yours
-          </caption>
+          <caption class="sr">{shoppingCaption(course.course)}</caption>
           <thead>
             <tr>
-              <th scope="col">What</th>
-              <th scope="col">How much</th>
+              <th scope="col">{SHOPPING_HEAD_WHAT}</th>
+              <th scope="col">{SHOPPING_HEAD_HOW_MUCH}</th>
               <th scope="col" class="right">
-                One
+                {SHOPPING_HEAD_ONE}
               </th>
               <th scope="col" class="right">
-                Sum
+                {SHOPPING_HEAD_SUM}
               </th>
             </tr>
           </thead>
@@ -49,7 +52,7 @@ export function ShoppingList({
             {shoppingList.map(({ part, name, quantity, unit, price }) => (
               <tr key={part}>
                 <th scope="row">
-                  {capital(name)} {ownParts.has(part) && <span class="tag">{FIND_TEXTS.yourPrice}</span>}
+                  {capital(name)} {ownParts.has(part) && <span class="tag">{YOUR_PRICE}</span>}
                 </th>
                 <td>{partAmount(quantity, unit)}</td>
                 <td class="right">{billed(price, currency)}</td>
@@ -59,7 +62,7 @@ export function ShoppingList({
           </tbody>
           <tfoot>
             <tr>
-              <th scope="row">In all</th>
+              <th scope="row">{IN_ALL}</th>
               <td />
               <td />
               <td class="right">{billed(total, currency)}</td>

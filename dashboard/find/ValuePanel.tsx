@@ -1,11 +1,11 @@
 import { useMemo } from "preact/hooks";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { BandChart } from "../sale/BandChart.tsx";
-import { BAND_HEAD, bandRows, pricedStates, type Value } from "../sale/states.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
-import { money } from "../words/money.ts";
-import { shareSentence } from "../words/ownShare.ts";
+import { bandRows, pricedStates, type Value } from "../sale/states.ts";
+import { FIND_LIKELY_PRICE, FIND_UNLIKE_DATA, FIND_WHERE_FROM } from "../words/findPanels.ts";
+import { BAND_HEAD } from "../words/states.ts";
 import { valueTitle } from "../words/titles.ts";
+import { bandsKey } from "../words/valuePanel.ts";
 
 interface ValuePanelProps {
   readonly value: Value;
@@ -20,16 +20,11 @@ interface ValuePanelProps {
 /** Likely prices by state of the bike. */
 export function ValuePanel({ value, sellAt, currency, price, paid, dimmed }: ValuePanelProps) {
   const states = useMemo(() => pricedStates(value), [value]);
-  const dotted = !price ? "" : ` Dotted line: ${money(price, currency)} ${paid ? "paid" : "asked"}.`;
   return (
     <section class="panel" aria-labelledby="value-title">
       <h2 id="value-title">{valueTitle(value, currency)}</h2>
-      <p class="small">
-        Likely prices by state, before haggling and fees.{" "}
-        {shareSentence(value.ownShare, value.comparables.length, "these estimates")} Pale bar: 8 in 10. Full
-        bar: the middle half.{dotted}
-      </p>
-      {value.extrapolates && <p class="note">{FIND_TEXTS.unlikeData}</p>}
+      <p class="small">{bandsKey(value, price, paid, currency)}</p>
+      {value.extrapolates && <p class="note">{FIND_UNLIKE_DATA}</p>}
       <BandChart
         label={`${valueTitle(value, currency)}.`}
         states={states}
@@ -37,10 +32,10 @@ export function ValuePanel({ value, sellAt, currency, price, paid, dimmed }: Val
         price={price}
         dimmed={dimmed}
       />
-      <TableDetails caption="Likely price by state" head={BAND_HEAD} rows={bandRows(states, currency)} />
+      <TableDetails caption={FIND_LIKELY_PRICE} head={BAND_HEAD} rows={bandRows(states, currency)} />
       {sellAt !== null && (
         <p class="small">
-          <a href={sellAt}>{FIND_TEXTS.whereFrom}</a>
+          <a href={sellAt}>{FIND_WHERE_FROM}</a>
         </p>
       )}
     </section>

@@ -4,12 +4,18 @@ import { Explained, Term } from "../parts/Term.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_TOKEN } from "../signs/shapes.ts";
 import { addedHours } from "../words/addedHours.ts";
-import { outOf } from "../words/chance.ts";
-import { COURSE_WORDS } from "../words/course.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
-import { goalMoney, rate } from "../words/money.ts";
+import { FIND_ONLY_LEAVING, FIND_WHAT_TO_ASK, FIND_WHEN_DOWN } from "../words/findPanels.ts";
+import {
+  AN_HOUR,
+  barKey,
+  bestOtherCourse,
+  knownSoFar,
+  LIKELY_BETWEEN,
+  rateBetween,
+  VERDICT,
+} from "../words/findVerdict.ts";
+import { rate } from "../words/money.ts";
 import { sentence } from "../words/plain.ts";
-import { rateRange } from "../words/range.ts";
 import { advice } from "../words/verdict.ts";
 import { Certainty } from "./Certainty.tsx";
 import { Offers } from "./Offers.tsx";
@@ -32,21 +38,19 @@ export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: str
   const { verdict, shown } = stand;
   const token = COURSE_TOKEN[verdict.course];
   return (
-    <section class="panel verdict" aria-label="Verdict" style={{ borderTopColor: `var(${token})` }}>
+    <section class="panel verdict" aria-label={VERDICT} style={{ borderTopColor: `var(${token})` }}>
       <div>
         <p class="say">
           <CourseSign course={verdict.course} />
           {advice(appraisal, { called: "it" })}
         </p>
-        {appraisal.decision.lookFirst !== null && (
-          <p class="small">On what is known so far: {COURSE_WORDS[verdict.course].name.toLowerCase()}.</p>
-        )}
+        {appraisal.decision.lookFirst !== null && <p class="small">{knownSoFar(verdict.course)}</p>}
         <Certainty appraisal={appraisal} goal={goal} />
         <Reasons reasons={appraisal.decision.reasons} currency={appraisal.currency} />
         {sellAt !== null && (
           <p class="small onward">
-            <a href={sellAt}>{FIND_TEXTS.whatToAsk}</a>
-            <a href={planAt}>{FIND_TEXTS.whenDown}</a>
+            <a href={sellAt}>{FIND_WHAT_TO_ASK}</a>
+            <a href={planAt}>{FIND_WHEN_DOWN}</a>
           </p>
         )}
       </div>
@@ -54,7 +58,7 @@ export function VerdictPanel(props: Shown & { sellAt: string | null; planAt: str
         {shown?.marginPerHour ? (
           <Rate shown={shown} verdict={verdict.course} appraisal={appraisal} goal={goal} />
         ) : (
-          <p>{FIND_TEXTS.onlyLeaving}</p>
+          <p>{FIND_ONLY_LEAVING}</p>
         )}
       </div>
       <Offers {...props} shown={shown} />
@@ -72,14 +76,12 @@ function Rate(props: { shown: CourseOutcome; verdict: CourseId; appraisal: Appra
   const added = addedHours(shown, appraisal.courses, goal, currency);
   return (
     <>
-      {verdict === "leave" && (
-        <p class="small">Best other course: {COURSE_WORDS[shown.course].name.toLowerCase()}</p>
-      )}
+      {verdict === "leave" && <p class="small">{bestOtherCourse(shown.course)}</p>}
       <p class="big">
         <span class="say">{rate(figures.rate, currency)}</span>{" "}
         <span>
-          <Term of="margin-per-hour">an hour</Term>, <Term of="likely-between">likely between</Term>{" "}
-          <b class="nowrap">{rateRange(figures.p10, figures.p90, currency).replace(" to ", " and ")}</b>
+          <Term of="margin-per-hour">{AN_HOUR}</Term>, <Term of="likely-between">{LIKELY_BETWEEN}</Term>{" "}
+          <b class="nowrap">{rateBetween(figures.p10, figures.p90, currency)}</b>
         </span>
       </p>
       <RateBar
@@ -90,8 +92,7 @@ function Rate(props: { shown: CourseOutcome; verdict: CourseId; appraisal: Appra
         open={hardlyLooked(appraisal)}
       />
       <p class="small">
-        8 outcomes in 10 lie in the bar. Misses your {goalMoney(goal, currency)}{" "}
-        {outOf(shown.belowGoalProbability ?? 0, 10)}.{" "}
+        {barKey(goal, shown.belowGoalProbability ?? 0, currency)}{" "}
         {added !== null && <Explained text={sentence(added)} words={ADDED_HOURS} of="added-hours" />}
       </p>
     </>

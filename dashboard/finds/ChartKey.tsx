@@ -1,5 +1,11 @@
 import type { Reference } from "../api/types.ts";
 import { Wheel } from "../signs/Wheel.tsx";
+import {
+  CHART_KEY_DASHED,
+  CHART_KEY_FULL,
+  CHART_KEY_HATCHED,
+  CHART_KEY_SPOKE,
+} from "../words/marginChart.ts";
 
 /** What the chart's signs mean. */
 export function ChartKey({ reference }: { reference: Reference }) {
@@ -16,26 +22,26 @@ export function ChartKey({ reference }: { reference: Reference }) {
           <rect class="pale" x="1" y="2" width="52" height="12" rx="3" />
           <rect class="full" x="26" y="2" width="27" height="12" rx="3" />
         </svg>
-        fuller colour: beats your goal
+        {CHART_KEY_FULL}
       </span>
       <span>
         <svg width="40" height="16" aria-hidden="true" class="keybar">
           <rect class="open" x="1" y="2" width="38" height="12" rx="3" />
         </svg>
-        dashed: hardly looked at yet
+        {CHART_KEY_DASHED}
       </span>
       <span>
         <svg width="40" height="16" aria-hidden="true" class="keybar">
           <rect class="pale" x="1" y="2" width="38" height="12" rx="3" />
           <path d="M4 14 L14 3 M11 14 L21 3 M18 14 L28 3 M25 14 L35 3" class="hatching" />
         </svg>
-        hatched: loses money
+        {CHART_KEY_HATCHED}
       </span>
       <span>
         <span aria-hidden="true">
           <Wheel spokes={sample} size={30} />
         </span>
-        a spoke for each group of checks looked at
+        {CHART_KEY_SPOKE}
       </span>
     </div>
   );

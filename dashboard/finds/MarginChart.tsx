@@ -9,7 +9,8 @@ import { percent, rateScale } from "../charts/scale.ts";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
 import { go } from "../state/route.ts";
 import { LOSES_MONEY } from "../words/common.ts";
-import { goalMoney, rate } from "../words/money.ts";
+import { MARGIN_BY_FIND, yourGoal } from "../words/marginChart.ts";
+import { rate } from "../words/money.ts";
 import { ChartKey } from "./ChartKey.tsx";
 import { MarginRow } from "./MarginRow.tsx";
 import { RateTable } from "./RateTable.tsx";
@@ -62,7 +63,7 @@ export function MarginChart({
               {LOSES_MONEY}
             </span>
           )}
-          <GoalFlag at={percent(goal, scale)}>your goal {goalMoney(goal, currency)}/h</GoalFlag>
+          <GoalFlag at={percent(goal, scale)}>{yourGoal(goal, currency)}</GoalFlag>
         </div>
       </div>
       <div class={dimmed ? "plotbox dim" : "plotbox"}>
@@ -72,7 +73,7 @@ export function MarginChart({
           ))}
         </ol>
         <PlotLayer
-          label={chartSentence(rows, "Margin per hour by find.", goal)}
+          label={chartSentence(rows, `${MARGIN_BY_FIND}.`, goal)}
           create={createBarsChart}
           settings={settings}
           tellings={rows.map((row) => ({

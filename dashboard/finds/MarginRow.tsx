@@ -1,7 +1,7 @@
 import type { Reference } from "../api/types.ts";
 import { CourseName } from "../signs/CourseSign.tsx";
 import { capital } from "../words/count.ts";
-import { COURSE_WORDS } from "../words/course.ts";
+import { bestOther } from "../words/marginChart.ts";
 import { rate } from "../words/money.ts";
 import { rateRange } from "../words/range.ts";
 import { FindWheel } from "./FindWheel.tsx";
@@ -22,11 +22,7 @@ export function MarginRow({ row, reference }: { row: FindRow; reference: Referen
           </div>
           <div class="sub">
             <CourseName course={row.verdict} />
-            <span>
-              {row.verdict === "leave"
-                ? `best other: ${COURSE_WORDS[row.shown.course].name.toLowerCase()}`
-                : find.where}
-            </span>
+            <span>{row.verdict === "leave" ? bestOther(row.shown.course) : find.where}</span>
           </div>
           {row.added !== null && <p class="added">{capital(row.added)}</p>}
         </div>

@@ -3,7 +3,9 @@ import { isComplete } from "../answers/answers.ts";
 import type { Reference } from "../api/types.ts";
 import { RemoveSure } from "../find/RemoveSure.tsx";
 import { ownFinds, removeFind } from "../state/finds.ts";
+import { REMOVE } from "../words/common.ts";
 import { describedKind } from "../words/description.ts";
+import { FINDS_TROUBLE_UNKEPT, FINDS_TROUBLE_UNREADABLE, NOT_FAR_ENOUGH } from "../words/ownFinds.ts";
 
 /** Own finds that still lack one of the four picks. */
 export function Unfinished({ known }: { known: Reference }) {
@@ -18,7 +20,7 @@ export function Unfinished({ known }: { known: Reference }) {
   return (
     <section class="panel later" aria-labelledby="open-title">
       <h2 id="open-title" ref={heading} tabIndex={-1}>
-        Not described far enough to work out
+        {NOT_FAR_ENOUGH}
       </h2>
       <ul class="unplaced">
         {open.map(({ id, name, answers }) => (
@@ -43,7 +45,8 @@ function UnfinishedFind({ id, name, onRemove }: { id: string; name: string; onRe
         <RemoveSure name={name} onKeep={() => setSure(false)} onRemove={onRemove} />
       ) : (
         <button type="button" class="plainbtn" onClick={() => setSure(true)}>
-          Remove<span class="sr"> {name}</span>
+          {REMOVE}
+          <span class="sr"> {name}</span>
         </button>
       )}
     </li>
@@ -56,9 +59,7 @@ export function OwnTrouble() {
   if (trouble === null) return null;
   return (
     <p class="note" role="status">
-      {trouble === "unreadable"
-        ? "What this browser kept of your own finds could not be read. You start afresh."
-        : "This browser keeps nothing for this page: your own finds last until you close it."}
+      {trouble === "unreadable" ? FINDS_TROUBLE_UNREADABLE : FINDS_TROUBLE_UNKEPT}
     </p>
   );
 }

@@ -2,6 +2,7 @@ import type { Appraisal } from "../api/types.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { askingOf } from "../state/finds.ts";
 import { WHAT_TO_DO } from "../words/common.ts";
+import { NO_FIGURE, NO_RATE, stoppedFind } from "../words/noFigure.ts";
 import { sentence } from "../words/plain.ts";
 import { stopReason } from "../words/verdict.ts";
 import type { Answered } from "./answered.ts";
@@ -13,7 +14,7 @@ import type { FindRow } from "./row.ts";
 export function Stopped({ find, appraisal }: { find: Find; appraisal: Appraisal }) {
   return (
     <Warning kind="stop">
-      <b>{find.name}: stopped.</b> {sentence(stopReason(appraisal))} No figure is worked out.{" "}
+      <b>{stoppedFind(find.name)}</b> {sentence(stopReason(appraisal))} {NO_FIGURE}{" "}
       {isInvented(find) && <span class="tag">{ownership(find)}</span>}{" "}
       <a class="nowrap" href={`/finds/${encodeURIComponent(find.id)}`}>
         {WHAT_TO_DO}
@@ -30,8 +31,7 @@ export function Unplaced({ answers, rows }: { answers: readonly Answered[]; rows
   );
   const told = rest.flatMap(({ find, appraisal }) => {
     const fault = askingOf(find.id).fault.value;
-    if (appraisal !== null)
-      return [{ find, text: "no course but leaving is open, so there is no rate to show." }];
+    if (appraisal !== null) return [{ find, text: NO_RATE }];
     return fault?.kind === "refused" ? [{ find, text: fault.fields[0]?.message ?? fault.detail }] : [];
   });
   if (told.length === 0) return null;

@@ -1,10 +1,9 @@
 import type { Appraisal, CourseId, CourseOutcome } from "../api/types.ts";
 import { hardlyLooked, standing } from "../courses/standing.ts";
 import { addedHours } from "../words/addedHours.ts";
-import { outOf } from "../words/chance.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { goalMoney } from "../words/money.ts";
 import { likelyRate } from "../words/range.ts";
+import { bestTold, crossingTold, leaveTold, missesGoal, worstTold } from "../words/rowTexts.ts";
 import { hours } from "../words/time.ts";
 import type { Find } from "./find.ts";
 
@@ -59,10 +58,10 @@ export function rowLines(row: FindRow, goal: number): readonly string[] {
   const { currency } = row.appraisal;
   const course = COURSE_WORDS[row.shown.course].name;
   return [
-    row.verdict === "leave" ? `Leave; best other: ${course.toLowerCase()}` : course,
+    row.verdict === "leave" ? leaveTold(row.shown.course) : course,
     likelyRate(row, currency),
     hours(row.shown.hours?.mean ?? 0),
-    `misses ${goalMoney(goal, currency)} ${outOf(row.misses, 10)}`,
+    missesGoal(row.misses, goal, currency),
   ];
 }
 
@@ -76,8 +75,8 @@ export function chartSentence(rows: readonly FindRow[], title: string, goal: num
   const crossing = rows.filter(({ p10, p90 }) => p10 < goal && p90 > goal).length;
   return [
     title,
-    `Best: ${best.find.name}, ${likelyRate(best, currency)}.`,
-    `Worst: ${worst.find.name}, ${likelyRate(worst, currency)}.`,
-    `${crossing} of ${rows.length} ranges cross the goal of ${goalMoney(goal, currency)}.`,
+    bestTold(best.find.name, best, currency),
+    worstTold(worst.find.name, worst, currency),
+    crossingTold(crossing, rows.length, goal, currency),
   ].join(" ");
 }

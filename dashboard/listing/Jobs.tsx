@@ -1,4 +1,5 @@
 import type { Appraisal } from "../api/types.ts";
+import { DRAFT_UNTICK, jobsDone } from "../words/listingDraft.ts";
 import type { Say } from "./catalogue.ts";
 import { jobKey, jobsOf, jobWords } from "./jobs.ts";
 import { courseOf, type SaleState } from "./saleStates.ts";
@@ -23,11 +24,9 @@ export function Jobs(props: {
   };
   return (
     <details>
-      <summary>
-        Jobs told as done: {done} of {jobs.length}
-      </summary>
+      <summary>{jobsDone(done, jobs.length)}</summary>
       <fieldset class="jobs">
-        <legend class="small">Untick what was not done: its faults then stand in the text.</legend>
+        <legend class="small">{DRAFT_UNTICK}</legend>
         {jobs.map((job) => (
           <label key={jobKey(job)} class="tick">
             <input

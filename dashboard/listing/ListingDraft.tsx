@@ -4,8 +4,23 @@ import { NumberField } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
 import { printSheets } from "../sheets/printSheets.tsx";
 import { Warning } from "../signs/Warning.tsx";
+import {
+  DRAFT_ANEW,
+  DRAFT_ASK,
+  DRAFT_BEFORE,
+  DRAFT_CHANGED,
+  DRAFT_COPY,
+  DRAFT_PHOTOS,
+  DRAFT_PRICE,
+  DRAFT_PRICE_HINT,
+  DRAFT_PRICE_WRONG,
+  DRAFT_PRINT,
+  DRAFT_SOLD_IN,
+  DRAFT_STATES,
+  DRAFT_TEXT,
+  middleHalf,
+} from "../words/listingDraft.ts";
 import { currencySign, money, roundMoney } from "../words/money.ts";
-import { moneyRange } from "../words/range.ts";
 import { ENGLISH, type ListingCatalogue, sayIn } from "./catalogue.ts";
 import { copyText } from "./copyText.ts";
 import { draftText } from "./draft.ts";
@@ -32,13 +47,6 @@ export interface ListingDraftProps {
   readonly invented?: boolean;
   readonly catalogue?: ListingCatalogue;
 }
-
-const STATES: Readonly<Record<SaleState, { readonly label: string; readonly detail: string }>> = {
-  asFound: { label: "As found", detail: "no repair made" },
-  madeSafe: { label: "Made safe", detail: "the work of that plan is done" },
-  restored: { label: "Restored", detail: "the work of that plan is done" },
-  parts: { label: "As parts", detail: "piece by piece" },
-};
 
 const NOTHING_UNDONE: ReadonlySet<string> = new Set();
 
@@ -87,8 +95,8 @@ export function ListingDraft(props: ListingDraftProps) {
     <div class="listing">
       {props.stateFixed !== true && (
         <Picks
-          legend="Sold in which state?"
-          choices={offered.map((value) => ({ value, ...STATES[value] }))}
+          legend={DRAFT_SOLD_IN}
+          choices={offered.map((value) => ({ value, ...DRAFT_STATES[value] }))}
           value={state}
           onValue={(value) => {
             setChosen(value as SaleState);
@@ -99,12 +107,12 @@ export function ListingDraft(props: ListingDraftProps) {
       )}
       <Jobs answer={answer} state={state} undone={undone} onUndone={setUndone} say={sayIn(catalogue)} />
       <NumberField
-        label="Asking price"
+        label={DRAFT_PRICE}
         value={price}
         onValue={setPrice}
         before={currencySign(answer.currency)}
-        hint="Left empty, the text keeps a blank to fill."
-        messages={price !== undefined && price < 0 ? ["Ask nothing or more."] : []}
+        hint={DRAFT_PRICE_HINT}
+        messages={price !== undefined && price < 0 ? [DRAFT_PRICE_WRONG] : []}
       />
       {props.suggested !== undefined && (
         <Suggested prices={props.suggested} currency={answer.currency} onPick={setPrice} />
@@ -113,7 +121,7 @@ export function ListingDraft(props: ListingDraftProps) {
       {draft.kind === "draft" && (
         <>
           <div class="field">
-            <label for={id}>Text of the advert, yours to change</label>
+            <label for={id}>{DRAFT_TEXT}</label>
             <textarea
               id={id}
               ref={area}
@@ -124,29 +132,29 @@ export function ListingDraft(props: ListingDraftProps) {
           </div>
           {edits[state] !== undefined && (
             <p class="note">
-              You changed this text: it no longer follows the state, the jobs and the price picked above.{" "}
+              {DRAFT_CHANGED}{" "}
               <button type="button" class="plainbtn" onClick={() => edit(undefined)}>
-                Write it anew
+                {DRAFT_ANEW}
               </button>
             </p>
           )}
           <div class="acts">
             <button type="button" class="btn" onClick={() => void copy()}>
-              Copy the text
+              {DRAFT_COPY}
             </button>
             <button
               type="button"
               class="btn quiet"
               onClick={() => printSheets(<Sheets draft={draft} text={text} say={sayIn(catalogue)} />)}
             >
-              Print the sheets
+              {DRAFT_PRINT}
             </button>
           </div>
           <p class="copied" role="status">
             {told}
           </p>
-          <Lines title="Before you publish" lines={draft.notes} />
-          <Lines title="Photographs to take" lines={draft.photos} />
+          <Lines title={DRAFT_BEFORE} lines={draft.notes} />
+          <Lines title={DRAFT_PHOTOS} lines={draft.photos} />
         </>
       )}
     </div>
@@ -158,23 +166,17 @@ function Suggested(props: { prices: readonly number[]; currency: string; onPick:
   const prices = [...new Set(props.prices.map(roundMoney))];
   return (
     <fieldset class="suggested">
-      <legend class="small">
-        The middle half of what it fetches, before haggling: {moneyWords(prices, props.currency)}. Ask:
-      </legend>
+      <legend class="small">{middleHalf(prices, props.currency)}</legend>
       <div class="acts">
         {prices.map((price) => (
           <button key={price} type="button" class="btn quiet" onClick={() => props.onPick(price)}>
-            <span class="sr">Ask </span>
+            <span class="sr">{DRAFT_ASK} </span>
             {money(price, props.currency)}
           </button>
         ))}
       </div>
     </fieldset>
   );
-}
-
-function moneyWords(prices: readonly number[], currency: string): string {
-  return moneyRange(prices[0] ?? 0, prices.at(-1) ?? 0, currency);
 }
 
 function Lines({ title, lines }: { title: string; lines: readonly string[] }) {

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { DRAFT_FOLD_FAILED, DRAFT_FOLD_HOLDS, DRAFT_FOLD_TITLE } from "../words/listingFold.ts";
 import type { ListingDraft, ListingDraftProps } from "./ListingDraft.tsx";
 
 /** The draft of an advert, folded; its script is fetched when it is first unfolded. */
@@ -14,13 +15,13 @@ export function ListingFold(props: ListingDraftProps) {
   };
   return (
     <section class="panel" aria-labelledby="listing-title">
-      <h2 id="listing-title">When you sell it: what the advert must say</h2>
+      <h2 id="listing-title">{DRAFT_FOLD_TITLE}</h2>
       <details onToggle={(event) => event.currentTarget.open && Panel === null && load()}>
-        <summary>Draft of the advert, list of pictures, bill of sale</summary>
+        <summary>{DRAFT_FOLD_HOLDS}</summary>
         {Panel !== null && <Panel.Draft {...props} />}
         {Panel === null && (
           <p class="working" role="status">
-            {failed ? "The draft could not be fetched. Fold it up and open it again." : ""}
+            {failed ? DRAFT_FOLD_FAILED : ""}
           </p>
         )}
       </details>

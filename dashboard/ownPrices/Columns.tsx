@@ -1,3 +1,13 @@
+import {
+  COLUMN_MEANING,
+  COLUMN_NAME,
+  COLUMN_NEEDED,
+  COLUMN_PARTS,
+  COLUMN_PRICES,
+  COLUMN_SALES,
+  COLUMN_TITLE,
+  columnFacts,
+} from "../words/priceFiles.ts";
 import { type Column, NOTE, priceBookColumns, saleColumns } from "./columns.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -5,16 +15,12 @@ import type { Vocabulary } from "./vocabulary.ts";
 export function Columns({ vocabulary }: { vocabulary: Vocabulary }) {
   return (
     <details class="columns">
-      <summary>Columns</summary>
-      <p class="small">
-        Columns may stand in any order, and those that are not needed may be missing. An empty cell is
-        unknown. A decimal comma is read where commas do not separate the cells. "{NOTE}" is for your own
-        remarks and is not read. At most 5,000 sales are kept.
-      </p>
-      <ColumnTable caption="Sales" columns={saleColumns(vocabulary)} />
-      <ColumnTable caption="Price book" columns={priceBookColumns(vocabulary)} />
+      <summary>{COLUMN_TITLE}</summary>
+      <p class="small">{columnFacts(NOTE)}</p>
+      <ColumnTable caption={COLUMN_SALES} columns={saleColumns(vocabulary)} />
+      <ColumnTable caption={COLUMN_PRICES} columns={priceBookColumns(vocabulary)} />
       <details>
-        <summary>Parts by id and name</summary>
+        <summary>{COLUMN_PARTS}</summary>
         <ul class="pairs">
           {vocabulary.parts.map(({ id, name, unit }) => (
             <li key={id}>
@@ -36,8 +42,8 @@ function ColumnTable<Row>({ caption, columns }: { caption: string; columns: read
       <caption>{caption}</caption>
       <thead>
         <tr>
-          <th scope="col">Column</th>
-          <th scope="col">What stands in it</th>
+          <th scope="col">{COLUMN_NAME}</th>
+          <th scope="col">{COLUMN_MEANING}</th>
         </tr>
       </thead>
       <tbody>
@@ -45,7 +51,7 @@ function ColumnTable<Row>({ caption, columns }: { caption: string; columns: read
           <tr key={name}>
             <th scope="row">
               {name}
-              {needed && <span class="tag">needed</span>}
+              {needed && <span class="tag">{COLUMN_NEEDED}</span>}
             </th>
             <td>
               {meaning}

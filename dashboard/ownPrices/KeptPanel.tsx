@@ -1,4 +1,5 @@
 import { ownPrices } from "../state/ownPrices.ts";
+import { KEPT_FACTS, KEPT_PRICES, KEPT_REMOVE_ALL, KEPT_SALES, KEPT_TITLE } from "../words/priceFiles.ts";
 import { download } from "./download.ts";
 import { newestFirst } from "./newest.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -14,8 +15,8 @@ export function KeptPanel({ vocabulary }: { vocabulary: Vocabulary }) {
   };
   return (
     <section class="panel" aria-labelledby="kept-title">
-      <h2 id="kept-title">Kept in this browser alone</h2>
-      <p class="small">Cleared with the browser's data. A file keeps them, and is read back above.</p>
+      <h2 id="kept-title">{KEPT_TITLE}</h2>
+      <p class="small">{KEPT_FACTS}</p>
       <div class="acts">
         {sales.length > 0 && (
           <button
@@ -25,7 +26,7 @@ export function KeptPanel({ vocabulary }: { vocabulary: Vocabulary }) {
               void save("sales.csv", (files) => files.salesToCsv(newestFirst(sales), vocabulary))
             }
           >
-            Download your sales
+            {KEPT_SALES}
           </button>
         )}
         {prices.length > 0 && (
@@ -34,11 +35,11 @@ export function KeptPanel({ vocabulary }: { vocabulary: Vocabulary }) {
             class="btn quiet"
             onClick={() => void save("prices.csv", (files) => files.priceBookToCsv(prices, vocabulary))}
           >
-            Download your prices
+            {KEPT_PRICES}
           </button>
         )}
         <button type="button" class="btn quiet" onClick={() => ownPrices.removeAll()}>
-          Remove all
+          {KEPT_REMOVE_ALL}
         </button>
       </div>
     </section>

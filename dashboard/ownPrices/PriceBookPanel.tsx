@@ -2,8 +2,19 @@ import { useRef, useState } from "preact/hooks";
 import { NumberField } from "../parts/NumberField.tsx";
 import { Choose } from "../parts/Picks.tsx";
 import { ownPrices } from "../state/ownPrices.ts";
+import { REMOVE } from "../words/common.ts";
 import { billed, currencySign } from "../words/money.ts";
-import { many } from "../words/ownPrices.ts";
+import {
+  BOOK_ADD,
+  BOOK_CHOOSE,
+  BOOK_COST,
+  BOOK_FACTS,
+  BOOK_NO_COST,
+  BOOK_NO_PART,
+  BOOK_PART,
+  bookTitle,
+  perUnit,
+} from "../words/priceBook.ts";
 import { price as readPrice } from "./cells.ts";
 import { localDay } from "./days.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -22,9 +33,9 @@ export function PriceBookPanel({ vocabulary, currency }: { vocabulary: Vocabular
   return (
     <section class="panel" aria-labelledby="book-title">
       <h2 id="book-title" ref={heading} tabIndex={-1}>
-        {prices.length === 0 ? "No price of your own yet" : `${many(prices.length, "price")} of your own`}
+        {bookTitle(prices.length)}
       </h2>
-      <p class="small">A part with a price of yours is worked out with it, in every find.</p>
+      <p class="small">{BOOK_FACTS}</p>
       {prices.length > 0 && (
         <ul class="ownlist" aria-labelledby="book-title">
           {prices.map(({ part, price, currency: of }) => (
@@ -33,10 +44,11 @@ export function PriceBookPanel({ vocabulary, currency }: { vocabulary: Vocabular
                 <span>{nameOf(part)}</span>
                 <b class="nowrap">
                   {billed(price, of)}
-                  {unitOf(part) === "each" ? "" : ` per ${unitOf(part)}`}
+                  {perUnit(unitOf(part))}
                 </b>
                 <button type="button" class="plainbtn" onClick={() => remove(part)}>
-                  Remove<span class="sr"> {nameOf(part)}</span>
+                  {REMOVE}
+                  <span class="sr"> {nameOf(part)}</span>
                 </button>
               </div>
             </li>
@@ -59,10 +71,10 @@ function PriceForm({ vocabulary, currency }: { vocabulary: Vocabulary; currency:
 
   const add = () => {
     const terms = { today: localDay(new Date()), currency, commaSeparates: true };
-    const read = price === undefined ? { wrong: "Write what one costs." } : readPrice(String(price), terms);
+    const read = price === undefined ? { wrong: BOOK_NO_COST } : readPrice(String(price), terms);
     if (part === undefined || "wrong" in read) {
       setWrong({
-        ...(part === undefined ? { part: "Choose a part." } : {}),
+        ...(part === undefined ? { part: BOOK_NO_PART } : {}),
         ...("wrong" in read ? { price: read.wrong } : {}),
       });
       return;
@@ -83,15 +95,15 @@ function PriceForm({ vocabulary, currency }: { vocabulary: Vocabulary; currency:
     >
       <div class="fields">
         <Choose
-          label="Part, consumable or service"
+          label={BOOK_PART}
           choices={parts}
           value={part}
-          none="Choose one"
+          none={BOOK_CHOOSE}
           onValue={setPart}
           messages={wrong.part === undefined ? [] : [wrong.part]}
         />
         <NumberField
-          label="What one costs you"
+          label={BOOK_COST}
           value={price}
           onValue={setPrice}
           before={currencySign(currency)}
@@ -100,7 +112,7 @@ function PriceForm({ vocabulary, currency }: { vocabulary: Vocabulary; currency:
       </div>
       <p class="acts">
         <button type="submit" class="btn quiet">
-          Add the price
+          {BOOK_ADD}
         </button>
       </p>
     </form>

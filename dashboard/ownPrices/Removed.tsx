@@ -1,6 +1,6 @@
 import { useEffect, useRef } from "preact/hooks";
 import { ownPrices } from "../state/ownPrices.ts";
-import { many } from "../words/ownPrices.ts";
+import { removedWords, SALE_TAKE_BACK } from "../words/ownSales.ts";
 
 /** Says what was just removed, and takes it back. */
 export function Removed() {
@@ -13,14 +13,13 @@ export function Removed() {
   }, [before, none]);
   const sales = before === null ? 0 : before.sales.length - ownPrices.sales.value.length;
   const prices = before === null ? 0 : before.partPrices.length - ownPrices.partPrices.value.length;
-  const what = [sales > 0 ? many(sales, "sale") : "", prices > 0 ? many(prices, "price") : ""];
   return (
     <div role="status">
       {before !== null && (
         <p class="removed">
-          <span>Removed {what.filter((part) => part !== "").join(" and ")}.</span>
+          <span>{removedWords(sales, prices)}</span>
           <button ref={button} type="button" class="btn quiet" onClick={() => ownPrices.undo()}>
-            Take it back
+            {SALE_TAKE_BACK}
           </button>
         </p>
       )}

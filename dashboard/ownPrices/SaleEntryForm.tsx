@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { SALE_ADD } from "../words/ownSales.ts";
 import { NeededFields } from "./SaleFields.tsx";
 import type { SaleEntry } from "./saleEntry.ts";
 
@@ -29,7 +30,7 @@ export function SaleEntryForm({ entry, currency, fields, children }: SaleEntryFo
       {children}
       <p class="acts">
         <button type="submit" class="btn">
-          Add the sale
+          {SALE_ADD}
         </button>
       </p>
       <p class="working" role="status">

@@ -1,6 +1,7 @@
 import { NumberField, Wrong } from "../parts/NumberField.tsx";
 import { Picks } from "../parts/Picks.tsx";
 import { currencySign } from "../words/money.ts";
+import { SALE_DAY, SALE_PAID_OR_ASKED, SALE_PRICE } from "../words/ownSales.ts";
 import type { SaleEntry } from "./saleEntry.ts";
 import { KINDS } from "./saleWords.ts";
 
@@ -11,7 +12,7 @@ export function NeededFields({ entry, currency }: { entry: SaleEntry; currency: 
   return (
     <>
       <NumberField
-        label="Price"
+        label={SALE_PRICE}
         value={price === undefined ? undefined : Number(price)}
         onValue={(value) => put("price", value === undefined ? undefined : String(value))}
         before={currencySign(currency)}
@@ -19,7 +20,7 @@ export function NeededFields({ entry, currency }: { entry: SaleEntry; currency: 
       />
       <DayField value={cell("date") ?? ""} today={today} onValue={put} messages={messages("date")} />
       <Picks
-        legend="Was that paid or asked?"
+        legend={SALE_PAID_OR_ASKED}
         choices={KINDS}
         value={cell("kind")}
         onValue={(value) => put("kind", value)}
@@ -39,7 +40,7 @@ function DayField(props: {
   const { value, today, onValue, messages } = props;
   return (
     <div class="field">
-      <label for="sale-date">Day of the sale or the advert</label>
+      <label for="sale-date">{SALE_DAY}</label>
       <input
         id="sale-date"
         type="date"

@@ -1,5 +1,14 @@
 import { Choose } from "../parts/Picks.tsx";
 import { DESIRABILITY, ORIGINALITY } from "../words/fields.ts";
+import {
+  SALE_BY_HAND,
+  SALE_CONDITION,
+  SALE_DESIRABILITY,
+  SALE_KNOWN,
+  SALE_NAME,
+  SALE_ORIGINALITY,
+  SALE_STATE,
+} from "../words/saleForm.ts";
 import { SaleEntryForm } from "./SaleEntryForm.tsx";
 import { useSaleEntry } from "./saleEntry.ts";
 import { CONDITIONS, STATES } from "./saleWords.ts";
@@ -11,13 +20,13 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
   const { cell, put } = entry;
   return (
     <details class="byhand">
-      <summary>Add one sale by hand</summary>
+      <summary>{SALE_BY_HAND}</summary>
       <SaleEntryForm
         entry={entry}
         currency={currency}
         fields={
           <div class="field">
-            <label for="sale-name">What you call it (optional)</label>
+            <label for="sale-name">{SALE_NAME}</label>
             <input
               id="sale-name"
               type="text"
@@ -29,7 +38,7 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
           </div>
         }
       >
-        <h3>What is known of it (optional)</h3>
+        <h3>{SALE_KNOWN}</h3>
         <div class="fields">
           {CHOICE_FIELDS.map((field) => (
             <Choose
@@ -41,25 +50,25 @@ export function SaleForm({ vocabulary, currency }: { vocabulary: Vocabulary; cur
             />
           ))}
           <Choose
-            label="State"
+            label={SALE_STATE}
             choices={STATES}
             value={cell("state")}
             onValue={(value) => put("state", value)}
           />
           <Choose
-            label="Condition"
+            label={SALE_CONDITION}
             choices={CONDITIONS}
             value={cell("condition")}
             onValue={(value) => put("condition", value)}
           />
           <Choose
-            label="How original was it?"
+            label={SALE_ORIGINALITY}
             choices={ORIGINALITY}
             value={cell("originality")}
             onValue={(value) => put("originality", value)}
           />
           <Choose
-            label="Was anything about it sought after?"
+            label={SALE_DESIRABILITY}
             choices={DESIRABILITY}
             value={cell("desirability")}
             onValue={(value) => put("desirability", value)}

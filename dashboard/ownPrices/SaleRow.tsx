@@ -1,9 +1,10 @@
 import { useState } from "preact/hooks";
 import { finds } from "../state/finds.ts";
 import { ownPrices } from "../state/ownPrices.ts";
-import { listed } from "../words/count.ts";
+import { REMOVE } from "../words/common.ts";
 import { goalMoney } from "../words/money.ts";
 import { saleFacts, saleName } from "../words/ownPrices.ts";
+import { sameModelAs, sameModelLegend } from "../words/salesPanel.ts";
 import type { KeptSale } from "./sale.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -21,7 +22,8 @@ export function SaleRow(props: { sale: KeptSale; vocabulary: Vocabulary; onRemov
       <div class="ownacts">
         <SameModel sale={sale} name={name} />
         <button type="button" class="plainbtn" onClick={onRemove}>
-          Remove<span class="sr"> {name}</span>
+          {REMOVE}
+          <span class="sr"> {name}</span>
         </button>
       </div>
     </li>
@@ -38,11 +40,12 @@ function SameModel({ sale, name }: { sale: KeptSale; name: string }) {
   return (
     <details onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
-        <span class="sr">{name}: </span>Same model as {named.length === 0 ? "a find" : listed(named)}
+        <span class="sr">{name}: </span>
+        {sameModelAs(named)}
       </summary>
       {open && (
         <fieldset class="ticks">
-          <legend class="sr">Finds that are the same model as {name}</legend>
+          <legend class="sr">{sameModelLegend(name)}</legend>
           {finds.value.map((find) => (
             <label key={find.id} class="tick">
               <input

@@ -1,7 +1,7 @@
 import { useRef, useState } from "preact/hooks";
 import { ownPrices } from "../state/ownPrices.ts";
-import { grouped } from "../words/figure.ts";
-import { many } from "../words/ownPrices.ts";
+import { showMore } from "../words/ownSales.ts";
+import { salesShown, salesTitle } from "../words/salesPanel.ts";
 import { newestFirst } from "./newest.ts";
 import { SaleForm } from "./SaleForm.tsx";
 import { SaleRow } from "./SaleRow.tsx";
@@ -22,7 +22,7 @@ export function SalesPanel({ vocabulary, currency }: { vocabulary: Vocabulary; c
   return (
     <section class="panel" aria-labelledby="sales-title">
       <h2 id="sales-title" ref={heading} tabIndex={-1}>
-        {sales.length === 0 ? "No sale of your own yet" : `${many(sales.length, "sale")} of your own`}
+        {salesTitle(sales.length)}
       </h2>
       {sales.length > 0 && (
         <ul class="ownlist" aria-labelledby="sales-title">
@@ -33,11 +33,9 @@ export function SalesPanel({ vocabulary, currency }: { vocabulary: Vocabulary; c
       )}
       {sales.length > shown && (
         <p class="links">
-          <span class="small">
-            {shown} of {grouped(sales.length)} shown, newest first.
-          </span>
+          <span class="small">{salesShown(shown, sales.length)}</span>
           <button type="button" class="plainbtn" onClick={() => setShown(shown + 4 * A_PAGE)}>
-            Show {Math.min(4 * A_PAGE, sales.length - shown)} more
+            {showMore(Math.min(4 * A_PAGE, sales.length - shown))}
           </button>
         </p>
       )}

@@ -1,6 +1,5 @@
-import { many } from "../words/ownPrices.ts";
+import { downloadRejected, faultPlace, moreFaults } from "../words/priceFiles.ts";
 import { download } from "./download.ts";
-import type { Fault } from "./reading.ts";
 import type { Taken } from "./take.ts";
 
 /** Faults told on the page; the rest stand in the download. */
@@ -19,12 +18,12 @@ export function TakenFile({ name, told }: { name: string; told: Taken }) {
         <ul class="faults">
           {faults.slice(0, MOST_TOLD).map((fault) => (
             <li key={`${fault.line} ${fault.column} ${fault.message}`}>
-              <b>{placeOf(fault)}</b> {fault.message}
+              <b>{faultPlace(fault.line, fault.column)}</b> {fault.message}
             </li>
           ))}
         </ul>
       )}
-      {beyond > 0 && <p class="small">And {many(beyond, "more fault")}; the download names them all.</p>}
+      {beyond > 0 && <p class="small">{moreFaults(beyond)}</p>}
       {twice.length > 0 && (
         <ul class="faults">
           {twice.slice(0, MOST_TOLD).map((one) => (
@@ -34,13 +33,9 @@ export function TakenFile({ name, told }: { name: string; told: Taken }) {
       )}
       {rejectedCsv !== null && (
         <button type="button" class="btn quiet" onClick={() => download(`rejected-${name}`, rejectedCsv)}>
-          Download the {rejected === 1 ? "rejected row" : `${rejected} rejected rows`}
+          {downloadRejected(rejected)}
         </button>
       )}
     </div>
   );
-}
-
-function placeOf({ line, column }: Fault): string {
-  return column === null ? `Line ${line}.` : `Line ${line}, ${column}.`;
 }

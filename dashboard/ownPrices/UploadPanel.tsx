@@ -1,5 +1,15 @@
 import { useState } from "preact/hooks";
 import { ownPrices } from "../state/ownPrices.ts";
+import {
+  FILE_CHOOSE,
+  FILE_DROP,
+  FILE_FACTS,
+  FILE_NOT_LOADED,
+  FILE_PRICES_TEMPLATE,
+  FILE_SALES_TEMPLATE,
+  FILE_TITLE,
+  FILE_TOO_LARGE,
+} from "../words/priceFiles.ts";
 import { Columns } from "./Columns.tsx";
 import { localDay } from "./days.ts";
 import { download } from "./download.ts";
@@ -13,10 +23,8 @@ interface UploadPanelProps {
   readonly currency: string;
 }
 
-const NOT_LOADED: Taken = failed(
-  "What reads files did not load. Choose the file again once there is a signal.",
-);
-const TOO_LARGE: Taken = failed("This file is larger than 5 MB, so it was not read. Split it.");
+const NOT_LOADED: Taken = failed(FILE_NOT_LOADED);
+const TOO_LARGE: Taken = failed(FILE_TOO_LARGE);
 
 /** Takes files of sales and price books in, and says what came of each. */
 export function UploadPanel({ vocabulary, currency }: UploadPanelProps) {
@@ -45,11 +53,8 @@ export function UploadPanel({ vocabulary, currency }: UploadPanelProps) {
 
   return (
     <section class="panel" aria-labelledby="upload-title">
-      <h2 id="upload-title">Read them from a file</h2>
-      <p class="small">
-        Sales or a price book, as a table with commas, semicolons or tabs between its cells (CSV). Good rows
-        are kept, the others told one by one.
-      </p>
+      <h2 id="upload-title">{FILE_TITLE}</h2>
+      <p class="small">{FILE_FACTS}</p>
       <label class="drop">
         <input
           type="file"
@@ -63,7 +68,7 @@ export function UploadPanel({ vocabulary, currency }: UploadPanelProps) {
           }}
         />
         <span>
-          <b>Choose a file</b> <span class="small">or drop it here</span>
+          <b>{FILE_CHOOSE}</b> <span class="small">{FILE_DROP}</span>
         </span>
       </label>
       <div role="status">
@@ -73,10 +78,10 @@ export function UploadPanel({ vocabulary, currency }: UploadPanelProps) {
       </div>
       <p class="links">
         <button type="button" class="plainbtn" onClick={() => void template("sales")}>
-          Template for sales
+          {FILE_SALES_TEMPLATE}
         </button>
         <button type="button" class="plainbtn" onClick={() => void template("prices")}>
-          Template for a price book
+          {FILE_PRICES_TEMPLATE}
         </button>
       </p>
       <Columns vocabulary={vocabulary} />

@@ -18,7 +18,16 @@ import { askingOf } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
 import { termsOf } from "../state/terms.ts";
 import { WORKING } from "../words/common.ts";
+import {
+  COMPARE_ADD_OR_DROP,
+  COMPARE_CHOOSE_SET,
+  COMPARE_DONE_CHOOSING,
+  COMPARE_NONE_OPEN,
+  COMPARE_TOO_FEW,
+  COMPARE_WOULD_EARN,
+} from "../words/compareTexts.ts";
 import { compareTitle } from "../words/compareTitle.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
 import "../compare/compare.css";
 
 /** Which of these few? Two to six finds beside each other, differences first. */
@@ -35,7 +44,7 @@ export function ComparePage() {
       <main class="page" id="main" aria-busy="true">
         <DemoLine />
         <div class="head">
-          <Heading title="Side by side">{WORKING}</Heading>
+          <Heading title={PLACE_NAMES.compare}>{WORKING}</Heading>
         </div>
         <Progress />
       </main>
@@ -47,10 +56,10 @@ export function ComparePage() {
     <main class="page" id="main">
       <DemoLine own={!few && !finds.some(({ find }) => isInvented(find))} />
       <div class="head">
-        <Heading title="Side by side">{title(finds, goal, known.currency)}</Heading>
+        <Heading title={PLACE_NAMES.compare}>{title(finds, goal, known.currency)}</Heading>
         <div class="acts">
           <a class="btn" href="/together">
-            Choose a set
+            {COMPARE_CHOOSE_SET}
           </a>
           <button
             type="button"
@@ -59,7 +68,7 @@ export function ComparePage() {
             aria-controls="chooser"
             onClick={() => setChoosing(!isChoosing)}
           >
-            {isChoosing ? "Done choosing" : "Add or drop"}
+            {isChoosing ? COMPARE_DONE_CHOOSING : COMPARE_ADD_OR_DROP}
           </button>
         </div>
       </div>
@@ -90,7 +99,7 @@ function SideBySide({ finds, answers, goal, known }: SideBySideProps) {
       </div>
       <section class="panel" aria-labelledby="figures-title">
         <h2 class="sr" id="figures-title">
-          What they would earn, differences first
+          {COMPARE_WOULD_EARN}
         </h2>
         <Comparison finds={finds} goal={goal} known={known} dimmed={isAsking()} wide={wide} />
         <Unplaced answers={inSight(answers)} rows={finds.flatMap(({ row }) => row ?? [])} />
@@ -131,7 +140,7 @@ function inSight(answers: StandingAnswers["answers"]): StandingAnswers["answers"
 }
 
 function title(finds: readonly Compared[], goal: number, currency: string): string {
-  if (finds.length < LEAST) return "Choose two finds or more to set them side by side.";
+  if (finds.length < LEAST) return COMPARE_TOO_FEW;
   const stopped = finds.filter((one) => one.stopped).map(({ find }) => calledIn(find));
   const rows = finds.flatMap(({ row }) => (row === null ? [] : [row]));
   const told = rows.map(({ find, verdict, misses, p10, p90, hardlyLooked, appraisal }) => ({
@@ -143,5 +152,5 @@ function title(finds: readonly Compared[], goal: number, currency: string): stri
     hardlyLooked,
     lookFirst: appraisal.decision.lookFirst !== null,
   }));
-  return compareTitle(told, stopped, goal, currency) || "No course but leaving is open for any of them.";
+  return compareTitle(told, stopped, goal, currency) || COMPARE_NONE_OPEN;
 }

@@ -11,13 +11,26 @@ import { Trouble } from "../parts/Trouble.tsx";
 import { askingOf, ownFinds } from "../state/finds.ts";
 import { rename, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
+import { WHOLE_ANSWER } from "../words/common.ts";
+import {
+  DESCRIBE_A_NEW_ONE,
+  DESCRIBE_BEGIN,
+  DESCRIBE_BESIDE_ORIGINAL,
+  DESCRIBE_CALL_IT,
+  DESCRIBE_FOUR_PICKS,
+  DESCRIBE_INVENTED,
+  DESCRIBE_LOOK_FIRST,
+  DESCRIBE_NAME,
+  DESCRIBE_PICKS_FIRST,
+} from "../words/describePage.ts";
 import { describedKind } from "../words/description.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
 import { refusal } from "../words/refusal.ts";
 import { verdict } from "../words/verdict.ts";
 
 /** Describe a find of one's own and answer checks; the verdict follows every answer. */
 export function DescribePage() {
-  return <OwnFindPage page="describe" title="Describe a find" begin="Describe one" form={Form} />;
+  return <OwnFindPage page="describe" title={PLACE_NAMES.describe} begin={DESCRIBE_BEGIN} form={Form} />;
 }
 
 function Form({ own, isNew, known, goal: wished }: OpenedProps) {
@@ -44,18 +57,15 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
     <>
       <main class="page describe" id="main">
         <p class="crumb">
-          <a href="/">Finds</a> /{" "}
-          {own.name.trim() || (complete ? describedKind(attributes, known) : "a new one")}
+          <a href="/">{PLACE_NAMES.finds}</a> /{" "}
+          {own.name.trim() || (complete ? describedKind(attributes, known) : DESCRIBE_A_NEW_ONE)}
         </p>
-        <Heading title="Describe a find">
+        <Heading title={PLACE_NAMES.describe}>
           {appraisal === null
-            ? "Say what it is in four picks"
+            ? DESCRIBE_FOUR_PICKS
             : verdict(appraisal, hourlyGoal, { called, price, nameOf: namesIn(known).any })}
         </Heading>
-        <p class="facts">
-          Prices and chances come from invented demo data; no figure here is a market price. What you enter
-          stays in this browser.
-        </p>
+        <p class="facts">{DESCRIBE_INVENTED}</p>
         <OwnTrouble />
         {fault !== null && (
           <Trouble fault={fault} again={asking.again} say={(field) => refusal(field, known.checks)} />
@@ -65,9 +75,9 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
             <FourPicks {...fields} />
             <Purchase {...fields} />
             <section class="panel" aria-labelledby="name-title">
-              <h2 id="name-title">What do you call it?</h2>
+              <h2 id="name-title">{DESCRIBE_CALL_IT}</h2>
               <div class="field">
-                <label for="find-name">Name on the chart (optional)</label>
+                <label for="find-name">{DESCRIBE_NAME}</label>
                 <input
                   id="find-name"
                   type="text"
@@ -80,14 +90,14 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
               {complete && (
                 <p class="acts">
                   <a class="btn quiet" href={`/finds/${encodeURIComponent(own.id)}`}>
-                    See the whole answer
+                    {WHOLE_ANSWER}
                   </a>
                   <a class="btn quiet" href={standAt(own.id)}>
-                    On the stand
+                    {PLACE_NAMES.stand}
                   </a>
                   {own.copyOf !== undefined && (
                     <a class="btn quiet" href="/compare">
-                      See it beside its original
+                      {DESCRIBE_BESIDE_ORIGINAL}
                     </a>
                   )}
                 </p>
@@ -100,8 +110,8 @@ function Form({ own, isNew, known, goal: wished }: OpenedProps) {
               <Checks {...fields} appraisal={appraisal} />
             ) : (
               <section class="panel" aria-labelledby="first-title">
-                <h2 id="first-title">Look before you pay</h2>
-                <p class="small">The checks that apply come up once the four picks are made.</p>
+                <h2 id="first-title">{DESCRIBE_LOOK_FIRST}</h2>
+                <p class="small">{DESCRIBE_PICKS_FIRST}</p>
               </section>
             )}
           </div>

@@ -18,8 +18,10 @@ import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { route, standAt } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
-import { NO_ANSWER, WORKING } from "../words/common.ts";
+import { INVENTED_FIND, NO_ANSWER, WORKING, YOUR_OWN } from "../words/common.ts";
 import { factsLine } from "../words/description.ts";
+import { fromWhere, THIS_FIND } from "../words/findPanels.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
 import { sentence } from "../words/plain.ts";
 import { refusal } from "../words/refusal.ts";
 import { verdict } from "../words/verdict.ts";
@@ -58,10 +60,10 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
     <main class="page" id="main">
       <DemoLine
         own={visit === undefined ? !find.invented : !isInvented(find)}
-        {...(visit === undefined ? {} : { called: "This find" })}
+        {...(visit === undefined ? {} : { called: THIS_FIND })}
       />
       <p class="crumb">
-        <a href="/">Finds</a> / {find.name}
+        <a href="/">{PLACE_NAMES.finds}</a> / {find.name}
       </p>
       <div class="findhead">
         <div>
@@ -70,7 +72,7 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
             {visit !== undefined && <span class="tag">{visit.tag}</span>}
             {(visit === undefined || isInvented(find)) && (
               <span class="tag">
-                {find.invented ? "invented find" : isInvented(find) ? ownership(find) : "your own"}
+                {find.invented ? INVENTED_FIND : isInvented(find) ? ownership(find) : YOUR_OWN}
               </span>
             )}
           </p>
@@ -91,7 +93,7 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
             <p class="facts">
               {find.line !== "" && `${sentence(find.line)} `}
               {factsLine(find.body, known, stopped ? null : known.currency)}
-              {find.where !== "" && ` ${sentence(`from: ${find.where}`)}`}
+              {find.where !== "" && ` ${fromWhere(find.where)}`}
             </p>
           )}
         </div>
@@ -105,7 +107,7 @@ export function Known({ find, known, goal: wished, visit }: KnownProps) {
                 {find.invented ? (
                   <div class="acts">
                     <a class="btn quiet" href={standAt(find.id)}>
-                      On the stand
+                      {PLACE_NAMES.stand}
                     </a>
                     <CopyButton find={find} />
                   </div>

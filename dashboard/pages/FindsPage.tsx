@@ -12,7 +12,16 @@ import { Heading } from "../parts/Heading.tsx";
 import { useLater } from "../parts/useLater.ts";
 import { finds } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
+import {
+  FINDS_BLANK_SHEET,
+  FINDS_CHART,
+  FINDS_DESCRIBE,
+  FINDS_LOOK,
+  FINDS_QUESTION,
+} from "../words/findsPage.ts";
 import { headline } from "../words/headline.ts";
+import { MARGIN_BY_FIND } from "../words/marginChart.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
 
 /** Which of these earns my evenings? The chart is the list. */
 export function FindsPage() {
@@ -24,7 +33,7 @@ export function FindsPage() {
   const stopped = answers.filter(({ appraisal }) => appraisal !== null && appraisal.decision.stop !== null);
   const title =
     known === null || hourlyGoal === null || rows.length === 0
-      ? "What does an hour on each find earn?"
+      ? FINDS_QUESTION
       : headline(
           rows.map(({ find, beats, misses }) => ({ called: find.called, beats, misses })),
           hourlyGoal,
@@ -34,17 +43,17 @@ export function FindsPage() {
     <main class="page" id="main" aria-busy={waiting}>
       <DemoLine />
       <div class="head">
-        <Heading title="Finds">{title}</Heading>
+        <Heading title={PLACE_NAMES.finds}>{title}</Heading>
         {!waiting && (
           <div class="acts">
             <a class="btn" href="/spot">
-              Look at a bike
+              {FINDS_LOOK}
             </a>
             <a class="btn quiet" href="/describe">
-              Describe one
+              {FINDS_DESCRIBE}
             </a>
             <a class="btn quiet" href="/together">
-              Which together
+              {PLACE_NAMES.together}
             </a>
           </div>
         )}
@@ -54,12 +63,9 @@ export function FindsPage() {
       ) : (
         <section class="panel" aria-labelledby="chart-title">
           <h2 class="sr" id="chart-title">
-            Margin per hour by find
+            {MARGIN_BY_FIND}
           </h2>
-          <p class="small">
-            Margin for each hour of your time, on the best course; invented finds, beside any of your own. The
-            mark is the long-run rate; the bar holds 8 outcomes in 10.
-          </p>
+          <p class="small">{FINDS_CHART}</p>
           <Progress />
           {known !== null && hourlyGoal !== null && rows.length > 0 && (
             <MarginChart
@@ -80,7 +86,7 @@ export function FindsPage() {
       <OwnTrouble />
       {!waiting && (
         <p class="small onward">
-          <a href="/sheets">Print a blank inspection sheet for a bike you will look at</a>
+          <a href="/sheets">{FINDS_BLANK_SHEET}</a>
         </p>
       )}
       {known !== null && !waiting && <Files known={known} />}

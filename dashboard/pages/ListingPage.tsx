@@ -12,6 +12,10 @@ import { Picks } from "../parts/Picks.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
 import { SalePanels } from "../sale/SalePanels.tsx";
 import { pricedStates, type Value } from "../sale/states.ts";
+import { aboutPrice } from "../words/bandLines.ts";
+import { askTitle, WHEN_DOWN } from "../words/listingPage.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
+import { SOLD_IN_STATE } from "../words/soldState.ts";
 import "../style/sale.css";
 import { askingOf, finds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
@@ -20,7 +24,6 @@ import { reference } from "../state/reference.ts";
 import { route } from "../state/route.ts";
 import { termsOf } from "../state/terms.ts";
 import { WORKING } from "../words/common.ts";
-import { money } from "../words/money.ts";
 import { refusal } from "../words/refusal.ts";
 import { saleTitle } from "../words/sale.ts";
 import { verdict } from "../words/verdict.ts";
@@ -66,16 +69,16 @@ function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
     <main class="page" id="main">
       <DemoLine own={!isInvented(find)} />
       <p class="crumb">
-        <a href="/">Finds</a> / <a href={at}>{find.name}</a> / What to ask
+        <a href="/">{PLACE_NAMES.finds}</a> / <a href={at}>{find.name}</a> / {PLACE_NAMES.listing}
       </p>
       <p class="eyebrow">
         {find.name}
         <span class="tag">{ownership(find)}</span>
       </p>
-      <Heading title={`What to ask: ${find.name}`}>{title}</Heading>
+      <Heading title={askTitle(find.name)}>{title}</Heading>
       {value !== null && (
         <p class="small onward">
-          <a href={`/selling/${encodeURIComponent(find.id)}`}>When to come down, what to take</a>
+          <a href={`/selling/${encodeURIComponent(find.id)}`}>{WHEN_DOWN}</a>
         </p>
       )}
       <p class="working" role="status">
@@ -89,11 +92,11 @@ function Known({ find, known, vocabulary: words, goal: wished }: KnownProps) {
         <>
           <div class="statepicks">
             <Picks
-              legend="Sold in which state?"
+              legend={SOLD_IN_STATE}
               choices={states.map((one) => ({
                 value: one.state,
                 label: one.name,
-                detail: `about ${money(one.band.p50, answer.currency)}`,
+                detail: aboutPrice(one.band.p50, answer.currency),
               }))}
               value={state}
               onValue={(next) => setPicked(next as SaleState)}

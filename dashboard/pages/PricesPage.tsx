@@ -7,6 +7,8 @@ import { Heading } from "../parts/Heading.tsx";
 import { ownPrices, vocabulary } from "../state/ownPrices.ts";
 import { reference } from "../state/reference.ts";
 import { pricesTitle } from "../words/ownPrices.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
+import { PRICES_FACTS, PRICES_TROUBLE_UNKEPT, PRICES_TROUBLE_UNREADABLE } from "../words/pricesPage.ts";
 
 /** Which prices are my own? Read from files or added by hand. */
 export function PricesPage() {
@@ -15,15 +17,12 @@ export function PricesPage() {
   return (
     <main class="page" id="main">
       <p class="crumb">
-        <a href="/">Finds</a> / Your prices
+        <a href="/">{PLACE_NAMES.finds}</a> / {PLACE_NAMES.prices}
       </p>
-      <Heading title="Your prices">
+      <Heading title={PLACE_NAMES.prices}>
         {pricesTitle(ownPrices.sales.value.length, ownPrices.partPrices.value.length)}
       </Heading>
-      <p class="facts">
-        What bicycles fetched where you sell, and what parts cost you. What you enter stays in this browser;
-        it goes along with each question that the server works out.
-      </p>
+      <p class="facts">{PRICES_FACTS}</p>
       <PricesTrouble />
       <Removed />
       {words !== null && currency !== undefined && (
@@ -48,9 +47,7 @@ function PricesTrouble() {
   if (trouble === null) return null;
   return (
     <p class="note" role="status">
-      {trouble === "unreadable"
-        ? "What this browser kept of your own prices could not be read. You start afresh."
-        : "This browser could not keep your own prices: they last until you close this page. Download them."}
+      {trouble === "unreadable" ? PRICES_TROUBLE_UNREADABLE : PRICES_TROUBLE_UNKEPT}
     </p>
   );
 }

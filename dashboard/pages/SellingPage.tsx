@@ -14,6 +14,15 @@ import { reference } from "../state/reference.ts";
 import { route } from "../state/route.ts";
 import { aloneFind, sellingTerms } from "../state/selling.ts";
 import { WORKING } from "../words/common.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
+import {
+  SELLING_PAGE_ANOTHER,
+  SELLING_PAGE_ANOTHER_TITLE,
+  SELLING_PAGE_CHANGE,
+  SELLING_PAGE_FOUR_ANSWERS,
+  SELLING_PAGE_WHAT,
+  SELLING_PAGE_WHICH,
+} from "../words/sellingPage.ts";
 import { Unknown } from "./findStates.tsx";
 import "../style/together.css";
 import "../style/sale.css";
@@ -30,7 +39,7 @@ export function SellingPage() {
     return (
       <main class="page" id="main">
         <DemoLine />
-        <Heading title="Selling">Which one do you sell?</Heading>
+        <Heading title={PLACE_NAMES.selling}>{SELLING_PAGE_WHICH}</Heading>
         <SellingChoice finds={all} />
         <WorkedOut askings={all.map(({ id }) => askingOf(id))} />
       </main>
@@ -44,7 +53,7 @@ export function SellingPage() {
 function Waiting() {
   return (
     <main class="page" id="main">
-      <Heading title="Selling">{WORKING}</Heading>
+      <Heading title={PLACE_NAMES.selling}>{WORKING}</Heading>
     </main>
   );
 }
@@ -61,7 +70,7 @@ function Alone({ known, goal: hourlyGoal }: { known: Reference; goal: number }) 
     return (
       <FindSelling find={find} known={known} goal={hourlyGoal}>
         <details class="alonefold">
-          <summary>Change what it is</summary>
+          <summary>{SELLING_PAGE_CHANGE}</summary>
           {picks}
         </details>
       </FindSelling>
@@ -71,10 +80,10 @@ function Alone({ known, goal: hourlyGoal }: { known: Reference; goal: number }) 
     <main class="page" id="main">
       <DemoLine own />
       <p class="crumb">
-        <a href="/selling">Selling</a> / Another bicycle
+        <a href="/selling">{PLACE_NAMES.selling}</a> / {SELLING_PAGE_ANOTHER}
       </p>
-      <Heading title="Selling another bicycle">What do you sell?</Heading>
-      <p class="facts">Four answers, and the plan stands. Kept in this browser.</p>
+      <Heading title={SELLING_PAGE_ANOTHER_TITLE}>{SELLING_PAGE_WHAT}</Heading>
+      <p class="facts">{SELLING_PAGE_FOUR_ANSWERS}</p>
       {picks}
     </main>
   );

@@ -11,7 +11,9 @@ import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { go } from "../state/route.ts";
 import { WORKING } from "../words/common.ts";
+import { PLACE_NAMES, TO_THE_FINDS } from "../words/placeNames.ts";
 import { leftOutWords, NOT_KEPT, tooLittle, WRONG_LINK } from "../words/share.ts";
+import { SHARED_KEEP, SHARED_KEPT_ALREADY, SHARED_OPEN_YOURS, SHARED_WITH_YOU } from "../words/sharedPage.ts";
 import { Known } from "./FindPage.tsx";
 import { Waiting } from "./findStates.tsx";
 import "../style/share.css";
@@ -80,12 +82,12 @@ function Shared({ shared, left, known, goal: hourlyGoal }: SharedProps) {
       {kept === undefined ? (
         <div class="acts">
           <button type="button" class="btn" onClick={keep}>
-            Keep it
+            {SHARED_KEEP}
           </button>
         </div>
       ) : (
         <p class="note">
-          You keep this find already. <a href={openAt}>Open yours</a>
+          {SHARED_KEPT_ALREADY} <a href={openAt}>{SHARED_OPEN_YOURS}</a>
         </p>
       )}
       {left.length > 0 && <p class="note">{leftOutWords(left)}</p>}
@@ -99,7 +101,7 @@ function Shared({ shared, left, known, goal: hourlyGoal }: SharedProps) {
           find={find}
           known={known}
           goal={hourlyGoal}
-          visit={{ tag: kept === undefined ? NOT_KEPT : "shared with you", actions }}
+          visit={{ tag: kept === undefined ? NOT_KEPT : SHARED_WITH_YOU, actions }}
         />
         <WorkedOut askings={[askingOf(own.id)]} />
       </>
@@ -107,7 +109,7 @@ function Shared({ shared, left, known, goal: hourlyGoal }: SharedProps) {
   }
   return (
     <main class="page" id="main">
-      <Heading title="A shared find">{little ?? WORKING}</Heading>
+      <Heading title={PLACE_NAMES.shared}>{little ?? WORKING}</Heading>
       {actions}
     </main>
   );
@@ -117,10 +119,10 @@ function Wrong({ wrong }: { wrong: keyof typeof WRONG_LINK }) {
   const { title, text } = WRONG_LINK[wrong];
   return (
     <main class="page" id="main">
-      <Heading title="A shared find">{title}</Heading>
+      <Heading title={PLACE_NAMES.shared}>{title}</Heading>
       <p>{text}</p>
       <p>
-        <a href="/">To the finds</a>
+        <a href="/">{TO_THE_FINDS}</a>
       </p>
     </main>
   );

@@ -7,7 +7,14 @@ import { inspectionSheet, NOTHING_SEEN, toolsFor } from "../sheets/inspection.ts
 import { printSheets } from "../sheets/printSheets.tsx";
 import { reference } from "../state/reference.ts";
 import { lengthUnit } from "../state/units.ts";
+import {
+  BLANK_SHEET_FACTS,
+  BLANK_SHEET_KIND,
+  BLANK_SHEET_PRINT,
+  BLANK_SHEET_WHICH,
+} from "../words/blankSheet.ts";
 import { describedKind } from "../words/description.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
 import { sheetCount } from "../words/sheets.ts";
 import { Waiting } from "./findStates.tsx";
 import "../style/share.css";
@@ -38,15 +45,12 @@ function Blank({ known }: { known: Reference }) {
   return (
     <main class="page" id="main">
       <p class="crumb">
-        <a href="/">Finds</a> / Blank inspection sheet
+        <a href="/">{PLACE_NAMES.finds}</a> / {PLACE_NAMES.sheets}
       </p>
-      <Heading title="Blank inspection sheet">Which bike will you look at?</Heading>
-      <p class="facts">
-        The sheet holds the checks that apply to it, to fill in by hand. What you leave open is taken as it
-        mostly is on such a bike.
-      </p>
+      <Heading title={PLACE_NAMES.sheets}>{BLANK_SHEET_WHICH}</Heading>
+      <p class="facts">{BLANK_SHEET_FACTS}</p>
       <section class="panel later" aria-labelledby="blank-title">
-        <h2 id="blank-title">{kind === "" ? "What kind is it?" : sheetCount(rows.length, minutes, 0, 0)}</h2>
+        <h2 id="blank-title">{kind === "" ? BLANK_SHEET_KIND : sheetCount(rows.length, minutes, 0, 0)}</h2>
         <div class="fields">
           {ASKED.map((name) => (
             <Choose
@@ -61,7 +65,7 @@ function Blank({ known }: { known: Reference }) {
         {kind !== "" && (
           <p class="sheetact">
             <button type="button" class="btn" onClick={print}>
-              Print the sheet
+              {BLANK_SHEET_PRINT}
             </button>
           </p>
         )}

@@ -1,3 +1,4 @@
+import { FINDS_LOOK } from "../words/findsPage.ts";
 import "../style/spot.css";
 import { CopyButton } from "../find/CopyButton.tsx";
 import { OwnFindPage } from "../parts/OwnFindPage.tsx";
@@ -6,7 +7,5 @@ import { SPOT_TITLE } from "../words/spot.ts";
 
 /** Take it, and for how much? Asked beside the bike: four picks, then one look at a time. */
 export function SpotPage() {
-  return (
-    <OwnFindPage page="spot" title={SPOT_TITLE} begin="Look at a bike" form={OnTheSpot} copy={CopyButton} />
-  );
+  return <OwnFindPage page="spot" title={SPOT_TITLE} begin={FINDS_LOOK} form={OnTheSpot} copy={CopyButton} />;
 }

@@ -5,6 +5,9 @@ import { Heading } from "../parts/Heading.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
 import { WorkedOut } from "../parts/WorkedOut.tsx";
 import { WORKING } from "../words/common.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
+import { pricesLeftOut, WHICH_GO_TOGETHER } from "../words/setTexts.ts";
+import { withUnbrokenHours } from "../words/togetherSet.ts";
 import "../style/together.css";
 import { finds } from "../state/finds.ts";
 import { reference } from "../state/reference.ts";
@@ -35,12 +38,12 @@ export function TogetherPage() {
       <main class="page" id="main">
         <DemoLine />
         <p class="crumb">
-          <a href="/">Finds</a> <a href="/compare">Side by side</a>
+          <a href="/">{PLACE_NAMES.finds}</a> <a href="/compare">{PLACE_NAMES.compare}</a>
         </p>
         {/* Whoever moves a slider without seeing the page hears the new answer. */}
         <div class="sethead" aria-live="polite">
-          <Heading title="Which together">
-            {stood === null ? "Which of your finds go together?" : headlineOf(stood)}
+          <Heading title={PLACE_NAMES.together}>
+            {stood === null ? WHICH_GO_TOGETHER : headlineOf(stood)}
           </Heading>
         </div>
         <p class="working" role="status">
@@ -91,8 +94,7 @@ function headlineOf({ answer, rows, goal }: Standing): string {
     goal,
     answer.currency,
   );
-  // A figure stays with its unit.
-  return sentence.replace(/(\d) h\b/g, "$1\u00a0h");
+  return withUnbrokenHours(sentence);
 }
 
 /** Where the figures here are not those of a find's own page, and why. */
@@ -100,9 +102,5 @@ function Provisos() {
   const pricesLeft = setQuestion.value?.pricesLeft ?? 0;
   if (pricesLeft === 0) return null;
   const used = finds.value[0]?.body.comparables?.length ?? 0;
-  return (
-    <p class="note">
-      With so many finds only the newest {used - pricesLeft} of your {used} prices are used here.
-    </p>
-  );
+  return <p class="note">{pricesLeftOut(used - pricesLeft, used)}</p>;
 }

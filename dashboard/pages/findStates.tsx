@@ -1,11 +1,13 @@
 import { Heading } from "../parts/Heading.tsx";
 import { WORKING } from "../words/common.ts";
+import { NO_SUCH_FIND_HERE, NO_SUCH_FIND_STAY } from "../words/noSuchFind.ts";
+import { NO_SUCH_FIND_TITLE, PLACE_NAMES, TO_THE_FINDS } from "../words/placeNames.ts";
 
 /** A page about a find before its catalogue or its answer has come. */
 export function Waiting() {
   return (
     <main class="page" id="main">
-      <Heading title="A find">{WORKING}</Heading>
+      <Heading title={PLACE_NAMES.find}>{WORKING}</Heading>
     </main>
   );
 }
@@ -14,9 +16,9 @@ export function Waiting() {
 export function Unknown() {
   return (
     <main class="page" id="main">
-      <Heading title="No such find">There is no find here by that name.</Heading>
+      <Heading title={NO_SUCH_FIND_TITLE}>{NO_SUCH_FIND_HERE}</Heading>
       <p>
-        Your own finds stay in the browser in which they were described. <a href="/">To the finds</a>
+        {NO_SUCH_FIND_STAY} <a href="/">{TO_THE_FINDS}</a>
       </p>
     </main>
   );

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useId, useRef } from "preact/hooks";
+import { CLOSE } from "../words/dialog.ts";
 
 interface DialogProps {
   readonly title: string;
@@ -29,7 +30,7 @@ export function Dialog({ title, onClose, children }: DialogProps) {
         </h2>
         {children}
         <button type="button" class="btn quiet" onClick={close}>
-          Close
+          {CLOSE}
         </button>
       </div>
     </dialog>

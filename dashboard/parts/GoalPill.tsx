@@ -1,6 +1,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { goal, isGoal, setGoal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
+import { DONE } from "../words/common.ts";
+import { GOAL_CHANGE, GOAL_HINT, GOAL_LABEL, GOAL_UNIT, GOAL_YOURS, goalBounds } from "../words/goal.ts";
 import { currencySign, goalMoney } from "../words/money.ts";
 import { NumberField } from "./NumberField.tsx";
 
@@ -39,7 +41,8 @@ export function GoalPill() {
       <button ref={button} type="button" class="pill" aria-expanded={open} onClick={() => setOpen(!open)}>
         <span class="flag">{goalMoney(value, currency)}/h</span>
         <span>
-          <span class="sr">your hourly goal, </span>change
+          <span class="sr">{GOAL_YOURS} </span>
+          {GOAL_CHANGE}
         </span>
       </button>
       {open && (
@@ -51,19 +54,17 @@ export function GoalPill() {
           }}
         >
           <NumberField
-            label="What one more hour must earn"
+            label={GOAL_LABEL}
             value={value}
             onValue={change}
             before={currencySign(currency)}
-            unit="an hour"
+            unit={GOAL_UNIT}
             step={1}
-            hint="Kept in this browser. Every find is worked out anew."
-            messages={
-              refused ? [`Set it between ${goalMoney(0, currency)} and ${goalMoney(500, currency)}.`] : []
-            }
+            hint={GOAL_HINT}
+            messages={refused ? [goalBounds(0, 500, currency)] : []}
           />
           <button type="submit" class="btn quiet">
-            Done
+            {DONE}
           </button>
         </form>
       )}

@@ -1,12 +1,13 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { moved } from "../state/route.ts";
+import { tabTitle } from "../words/placeNames.ts";
 
 /** The one heading of a page: its answer in a sentence. After a move inside the dashboard it takes the focus. */
 export function Heading({ title, children }: { title: string; children: ComponentChildren }) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    document.title = `${title} \u00b7 Spokeworth`;
+    document.title = tabTitle(title);
   }, [title]);
   useEffect(() => {
     if (!moved.peek()) return;

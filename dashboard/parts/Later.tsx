@@ -1,5 +1,6 @@
 import type { FunctionComponent } from "preact";
 import { useEffect, useState } from "preact/hooks";
+import { NO_PAGE_NOT_COME } from "../words/noPage.ts";
 import { Heading } from "./Heading.tsx";
 import { Trouble } from "./Trouble.tsx";
 
@@ -36,7 +37,7 @@ export function Later({ title, load }: LaterProps) {
   if (page !== "failed") return <page.Page />;
   return (
     <main class="page" id="main">
-      <Heading title={title}>This page did not come.</Heading>
+      <Heading title={title}>{NO_PAGE_NOT_COME}</Heading>
       <Trouble fault={{ kind: "no-signal" }} again={() => setPage("waiting")} />
     </main>
   );

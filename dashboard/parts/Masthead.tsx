@@ -1,13 +1,15 @@
 import { Word } from "../signs/Word.tsx";
 import { type Route, route } from "../state/route.ts";
+import { MASTHEAD_BELOW, MASTHEAD_MAIN, MASTHEAD_SKIP } from "../words/masthead.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
 import { GoalPill } from "./GoalPill.tsx";
 import { StatusLine } from "./StatusLine.tsx";
 
 const PLACES = [
-  { page: "finds", href: "/", name: "Finds" },
-  { page: "spot", href: "/spot", name: "On the spot" },
-  { page: "compare", href: "/compare", name: "Side by side" },
-  { page: "selling", href: "/selling", name: "Selling" },
+  { page: "finds", href: "/" },
+  { page: "spot", href: "/spot" },
+  { page: "compare", href: "/compare" },
+  { page: "selling", href: "/selling" },
 ] as const;
 
 /** Pages that lie under one of the places. */
@@ -34,7 +36,7 @@ function Places() {
         {...(here ? { "aria-current": page === place.page ? "page" : "true" } : {})}
       >
         <Icon />
-        {place.name}
+        {PLACE_NAMES[place.page]}
       </a>
     );
   });
@@ -44,14 +46,14 @@ export function Masthead() {
   return (
     <header class="page">
       <a class="skip" href="#main">
-        Skip to the page
+        {MASTHEAD_SKIP}
       </a>
       <div class="mast">
         <Word />
-        <nav aria-label="Main">
+        <nav aria-label={MASTHEAD_MAIN}>
           <Places />
           <a href="/prices" {...(route.value.page === "prices" ? { "aria-current": "page" } : {})}>
-            Your prices
+            {PLACE_NAMES.prices}
           </a>
         </nav>
         <GoalPill />
@@ -64,7 +66,7 @@ export function Masthead() {
 /** The same places at the thumb on a phone. */
 export function Tabs() {
   return (
-    <nav class="tabs" aria-label="Main, below">
+    <nav class="tabs" aria-label={MASTHEAD_BELOW}>
       <Places />
     </nav>
   );

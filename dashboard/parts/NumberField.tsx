@@ -1,6 +1,6 @@
 import { useEffect, useId, useState } from "preact/hooks";
 import { atField } from "../words/atField.ts";
-import { figure } from "../words/figure.ts";
+import { less, more, noNumber } from "../words/numberField.ts";
 import { readNumber, typedNumber } from "../words/readNumber.ts";
 
 interface NumberFieldProps {
@@ -37,10 +37,7 @@ export function NumberField(props: NumberFieldProps) {
     if (number !== null) onValue(number);
   };
   const by = (change: number) => type(typedNumber(Math.round(((value ?? 0) + change) * 100) / 100));
-  const wrong =
-    read === null
-      ? [`This is no number. Write it like ${figure(43.5, 1)}.`]
-      : messages.map((message) => atField(label, message));
+  const wrong = read === null ? [noNumber(43.5, 1)] : messages.map((message) => atField(label, message));
   const described = [hint === undefined ? "" : `${id}-hint`, wrong.length > 0 ? `${id}-wrong` : ""]
     .join(" ")
     .trim();
@@ -63,10 +60,10 @@ export function NumberField(props: NumberFieldProps) {
         {unit !== undefined && <span>{unit}</span>}
         {step !== undefined && (
           <>
-            <button type="button" class="step" aria-label={`${label}: less`} onClick={() => by(-step)}>
+            <button type="button" class="step" aria-label={less(label)} onClick={() => by(-step)}>
               {"\u2212"}
             </button>
-            <button type="button" class="step" aria-label={`${label}: more`} onClick={() => by(step)}>
+            <button type="button" class="step" aria-label={more(label)} onClick={() => by(step)}>
               +
             </button>
           </>

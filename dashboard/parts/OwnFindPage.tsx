@@ -7,6 +7,8 @@ import { finds, ownFinds } from "../state/finds.ts";
 import { goal } from "../state/goal.ts";
 import { reference } from "../state/reference.ts";
 import { route } from "../state/route.ts";
+import { inventedFind, NO_SUCH_FIND_YOURS, TO_ITS_PAGE } from "../words/noFindOfYours.ts";
+import { NO_SUCH_FIND_TITLE } from "../words/placeNames.ts";
 import { Heading } from "./Heading.tsx";
 
 /** One's own find as a form opens it. */
@@ -50,15 +52,13 @@ export function OwnFindPage({ page, title, begin, form: Form, copy: Copy }: OwnF
     const invented = finds.value.find((find) => find.id === id);
     return (
       <main class="page" id="main">
-        <Heading title={invented?.name ?? "No such find"}>
-          {invented === undefined
-            ? "There is no find of yours by that name in this browser."
-            : `${invented.name} is an invented find. A copy of it is yours to change.`}
+        <Heading title={invented?.name ?? NO_SUCH_FIND_TITLE}>
+          {invented === undefined ? NO_SUCH_FIND_YOURS : inventedFind(invented.name)}
         </Heading>
         <p class="acts">
           {invented !== undefined && Copy !== undefined && <Copy find={invented} page={page} />}
           <a class="btn quiet" href={invented === undefined ? `/${page}` : `/finds/${invented.id}`}>
-            {invented === undefined ? begin : "To the find"}
+            {invented === undefined ? begin : TO_ITS_PAGE}
           </a>
         </p>
       </main>

@@ -1,5 +1,6 @@
 import { useId } from "preact/hooks";
 import type { Choice } from "../api/types.ts";
+import { UNKNOWN } from "../words/common.ts";
 import { Wrong } from "./NumberField.tsx";
 
 const SHORT = 11;
@@ -91,7 +92,7 @@ export function Choose(props: {
   messages?: readonly string[];
   none?: string;
 }) {
-  const { label, choices, value, onValue, messages = [], none = "Unknown" } = props;
+  const { label, choices, value, onValue, messages = [], none = UNKNOWN } = props;
   const id = useId();
   return (
     <div class="field">

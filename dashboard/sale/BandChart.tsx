@@ -6,6 +6,7 @@ import type { Place } from "../charts/place.ts";
 import { createBarsChart } from "../charts/rowCharts.ts";
 import { percent, scaleOver } from "../charts/scale.ts";
 import type { SaleState } from "../listing/saleStates.ts";
+import { bandLines } from "../words/bandLines.ts";
 import { money } from "../words/money.ts";
 import { moneyRange } from "../words/range.ts";
 import type { PricedState } from "./states.ts";
@@ -92,11 +93,7 @@ export function BandChart({ label, states, currency, price, own, dimmed }: BandC
           settings={settings}
           tellings={states.map(({ state, name, band }) => ({
             title: name,
-            lines: [
-              `about ${money(band.p50, currency)}`,
-              `8 in 10 between ${moneyRange(band.p10, band.p90, currency)}`,
-              ...(own?.state === state ? own.told : []),
-            ],
+            lines: [...bandLines(band, currency), ...(own?.state === state ? own.told : [])],
             at: percent(band.p50, scale),
           }))}
         />

@@ -2,15 +2,16 @@ import { useMemo } from "preact/hooks";
 import type { SaleState } from "../listing/saleStates.ts";
 import type { Vocabulary } from "../ownPrices/vocabulary.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
-import { counted } from "../words/count.ts";
+import { BANDS_CAPTION, bandsFacts, dotsFacts, ownSalesTold, yourSale } from "../words/bands.ts";
 import { money } from "../words/money.ts";
 import { saleName } from "../words/ownPrices.ts";
 import { shareSentence } from "../words/ownShare.ts";
 import { otherStatesTitle } from "../words/sale.ts";
+import { BAND_HEAD } from "../words/states.ts";
 import { BandChart, isBeyond, type OwnDots } from "./BandChart.tsx";
 import type { ComparableRow } from "./comparableRows.ts";
 import { DotKey } from "./DotKey.tsx";
-import { BAND_HEAD, bandRows, pricedStates, STATE_NAMES, type Value } from "./states.ts";
+import { bandRows, pricedStates, type Value } from "./states.ts";
 
 interface BandPanelProps {
   readonly value: Value;
@@ -37,16 +38,10 @@ export function BandPanel(props: BandPanelProps) {
   return (
     <section class="panel" aria-labelledby="band-title">
       <h2 id="band-title">{title}</h2>
-      <p class="small">
-        Before haggling, fees and post. Pale bar: 8 in 10. Full bar: the middle half. Upright line: the
-        middle.
-        {price ? ` Dotted line: ${money(price, currency)} ${paid ? "paid" : "asked"} for it.` : ""}
-      </p>
+      <p class="small">{bandsFacts(price, paid, currency)}</p>
       <p class="note">
         {shareSentence(value.ownShare, value.comparables.length)}
-        {rows.length === 0
-          ? ""
-          : ` Dots: each of them, read as this bike ${STATE_NAMES[state].toLowerCase()}.`}
+        {rows.length === 0 ? "" : dotsFacts(state)}
       </p>
       <BandChart
         label={`${title}. ${own.told.join(". ")}`}
@@ -63,14 +58,14 @@ export function BandPanel(props: BandPanelProps) {
         />
       )}
       <TableDetails
-        caption="Likely price by state, and your own sales"
+        caption={BANDS_CAPTION}
         head={BAND_HEAD}
         rows={[
           ...bandRows(states, currency),
           ...rows
             .slice(0, IN_TABLE)
             .map(({ sale, says }, i) => [
-              `Your sale ${i + 1}: ${saleName(sale, vocabulary)}, ${sale.kind}`,
+              yourSale(i + 1, saleName(sale, vocabulary), sale.kind),
               money(says, currency),
               "",
               "",
@@ -83,20 +78,13 @@ export function BandPanel(props: BandPanelProps) {
 
 function ownDots(rows: readonly ComparableRow[], state: OwnDots["state"], currency: string): OwnDots {
   const far = rows.filter(({ surprising }) => surprising).length;
-  const says = rows.map((row) => row.says);
-  const span =
-    rows.length === 1
-      ? money(says[0] ?? 0, currency)
-      : `from ${money(Math.min(...says), currency)} to ${money(Math.max(...says), currency)}`;
   return {
     state,
     dots: rows.map((row) => ({ value: row.says, open: row.sale.kind === "asked", ringed: row.surprising })),
-    told:
-      rows.length === 0
-        ? []
-        : [
-            `${counted(rows.length, "sale")} of your own: ${span}`,
-            ...(far === 0 ? [] : [`${counted(far, "sale")} far from all else`]),
-          ],
+    told: ownSalesTold(
+      rows.map(({ says }) => says),
+      far,
+      currency,
+    ),
   };
 }

@@ -1,4 +1,12 @@
 import type { Vocabulary } from "../ownPrices/vocabulary.ts";
+import { REMOVE } from "../words/common.ts";
+import {
+  COMPARABLE_FIGURES_GOING_RATE,
+  COMPARABLE_FIGURES_MOVES,
+  COMPARABLE_FIGURES_SAYS,
+  COMPARABLE_SAME_MODEL,
+  COMPARABLE_SURPRISING,
+} from "../words/comparables.ts";
 import { capital } from "../words/count.ts";
 import { goalMoney, money } from "../words/money.ts";
 import { saleFacts, saleName } from "../words/ownPrices.ts";
@@ -19,15 +27,15 @@ export function ComparableCard({ row, find, currency, vocabulary, onRemove }: Co
   const { sale, goingRate, says, before, after, weight, surprising } = row;
   const name = saleName(sale, vocabulary);
   const figures = [
-    ["Before haggling", money(goingRate, currency)],
-    ["This bike would fetch", money(says, currency)],
-    ["Moves the middle", movedWords(before, after, currency)],
+    [COMPARABLE_FIGURES_GOING_RATE, money(goingRate, currency)],
+    [COMPARABLE_FIGURES_SAYS, money(says, currency)],
+    [COMPARABLE_FIGURES_MOVES, movedWords(before, after, currency)],
   ] as const;
   return (
     <li class="comparable">
       <div class="ownhead">
         <span>
-          <b>{name}</b> {sale.sameModelAs?.includes(find) && <span class="tag">same model</span>}
+          <b>{name}</b> {sale.sameModelAs?.includes(find) && <span class="tag">{COMPARABLE_SAME_MODEL}</span>}
         </span>
         <b class="nowrap">
           {goalMoney(sale.price, sale.currency)} {sale.kind}
@@ -42,11 +50,12 @@ export function ComparableCard({ row, find, currency, vocabulary, onRemove }: Co
           </div>
         ))}
       </dl>
-      {surprising && <p class="note">Far from all else: look at the price and description again.</p>}
+      {surprising && <p class="note">{COMPARABLE_SURPRISING}</p>}
       <div class="ownacts">
         <p class="small">{capital(weightWords(weight))}.</p>
         <button type="button" class="plainbtn" onClick={onRemove}>
-          Remove<span class="sr"> {name}</span>
+          {REMOVE}
+          <span class="sr"> {name}</span>
         </button>
       </div>
     </li>

@@ -3,8 +3,17 @@ import type { Find } from "../finds/find.ts";
 import { Removed } from "../ownPrices/Removed.tsx";
 import type { Vocabulary } from "../ownPrices/vocabulary.ts";
 import { ownPrices } from "../state/ownPrices.ts";
-import { grouped } from "../words/figure.ts";
-import { many } from "../words/ownPrices.ts";
+import {
+  COMPARABLE_ALL_PRICES,
+  COMPARABLE_NONE,
+  COMPARABLE_NONE_FACTS,
+  COMPARABLE_READ_AS,
+  COMPARABLE_TITLE,
+  COMPARABLE_YOUR_PRICES,
+  comparablesShown,
+  leftOutAbroad,
+} from "../words/comparables.ts";
+import { showMore } from "../words/ownSales.ts";
 import { shareSentence } from "../words/ownShare.ts";
 import { askedSentence } from "../words/sale.ts";
 import { ComparableCard } from "./ComparableCard.tsx";
@@ -36,27 +45,21 @@ export function ComparablesPanel({ find, value, rows, currency, vocabulary }: Co
   return (
     <section class="panel" aria-labelledby="own-title">
       <h2 id="own-title" ref={heading} tabIndex={-1}>
-        {rows.length === 0 ? "No sale of your own yet" : "What your own sales did"}
+        {rows.length === 0 ? COMPARABLE_NONE : COMPARABLE_TITLE}
       </h2>
       <p class="small">
         {rows.length === 0 ? (
           <>
-            Every figure here comes from invented demo sales. Each bicycle you saw sold or offered where you
-            sell moves them. Add one here, or many from a file under <a href="/prices">your prices</a>.
+            {COMPARABLE_NONE_FACTS} <a href="/prices">{COMPARABLE_YOUR_PRICES}</a>.
           </>
         ) : (
           <>
-            {shareSentence(value.ownShare, value.comparables.length)} Each is read as this bike: differences
-            of description and season are taken off. {askedSentence(value.askedFactor, adverts)}{" "}
-            <a href="/prices">All your prices</a>
+            {shareSentence(value.ownShare, value.comparables.length)} {COMPARABLE_READ_AS}{" "}
+            {askedSentence(value.askedFactor, adverts)} <a href="/prices">{COMPARABLE_ALL_PRICES}</a>
           </>
         )}
       </p>
-      {abroad > 0 && (
-        <p class="note">
-          {many(abroad, "sale")} in another currency than {currency} {abroad === 1 ? "is" : "are"} left out.
-        </p>
-      )}
+      {abroad > 0 && <p class="note">{leftOutAbroad(abroad, currency)}</p>}
       <Removed />
       {rows.length > 0 && (
         <ul class="ownlist" aria-labelledby="own-title">
@@ -74,11 +77,9 @@ export function ComparablesPanel({ find, value, rows, currency, vocabulary }: Co
       )}
       {rows.length > shown && (
         <p class="links">
-          <span class="small">
-            {shown} of {grouped(rows.length)} shown, those that count most first.
-          </span>
+          <span class="small">{comparablesShown(shown, rows.length)}</span>
           <button type="button" class="plainbtn" onClick={() => setShown(shown + 5 * A_PAGE)}>
-            Show {Math.min(5 * A_PAGE, rows.length - shown)} more
+            {showMore(Math.min(5 * A_PAGE, rows.length - shown))}
           </button>
         </p>
       )}

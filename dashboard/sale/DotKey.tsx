@@ -1,22 +1,23 @@
+import { DOT_KEY_ASKED, DOT_KEY_BEYOND, DOT_KEY_PAID, DOT_KEY_SURPRISING } from "../words/bands.ts";
 /** What the dots under a range mean. */
 export function DotKey({ surprising, beyond }: { surprising: boolean; beyond: boolean }) {
   return (
     <div class="key dotkey">
       <span>
         <Sample />
-        what this bike would fetch if it sold as yours did (paid)
+        {DOT_KEY_PAID}
       </span>
       <span>
         <Sample open />
-        the same from an asking price
+        {DOT_KEY_ASKED}
       </span>
       {surprising && (
         <span>
           <Sample ringed />
-          far from all else
+          {DOT_KEY_SURPRISING}
         </span>
       )}
-      {beyond && <span>arrow head: beyond the axis</span>}
+      {beyond && <span>{DOT_KEY_BEYOND}</span>}
     </div>
   );
 }

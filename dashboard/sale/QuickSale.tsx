@@ -6,6 +6,18 @@ import { useSaleEntry } from "../ownPrices/saleEntry.ts";
 import { CONDITIONS } from "../ownPrices/saleWords.ts";
 import type { CHOICE_FIELDS, Vocabulary } from "../ownPrices/vocabulary.ts";
 import { Picks } from "../parts/Picks.tsx";
+import { UNKNOWN } from "../words/common.ts";
+import {
+  COMPARABLE_YOUR_PRICES,
+  QUICK_SALE_ANY_OTHER,
+  QUICK_SALE_CONDITION,
+  QUICK_SALE_DESCRIBED,
+  QUICK_SALE_LIKENESS,
+  QUICK_SALE_OF_ITS_KIND,
+  QUICK_SALE_OF_ITS_KIND_DETAIL,
+  QUICK_SALE_SAME,
+  QUICK_SALE_TITLE,
+} from "../words/comparables.ts";
 
 interface QuickSaleProps {
   readonly find: Find;
@@ -16,8 +28,8 @@ interface QuickSaleProps {
 }
 
 const LIKENESS = [
-  { value: "same", label: "The same model" },
-  { value: "kind", label: "Another of its kind", detail: "same kind, decade, frame and tier" },
+  { value: "same", label: QUICK_SALE_SAME },
+  { value: "kind", label: QUICK_SALE_OF_ITS_KIND, detail: QUICK_SALE_OF_ITS_KIND_DETAIL },
 ];
 
 /** What makes a bike one of its kind. */
@@ -37,25 +49,25 @@ export function QuickSale({ find, currency, vocabulary, open }: QuickSaleProps) 
   const { cell, put, messages } = entry;
   return (
     <details class="byhand" open={unfolded}>
-      <summary>Add the sale of a bicycle like this one</summary>
+      <summary>{QUICK_SALE_TITLE}</summary>
       <SaleEntryForm
         entry={entry}
         currency={currency}
         fields={
           <>
             <Picks
-              legend="How like this one was it?"
+              legend={QUICK_SALE_LIKENESS}
               choices={LIKENESS}
               value={likeness}
               onValue={(value) => setLikeness(value ?? "same")}
               layout="grid"
             />
             <Picks
-              legend="In what condition? (optional)"
+              legend={QUICK_SALE_CONDITION}
               choices={CONDITIONS}
               value={cell("condition")}
               onValue={(value) => put("condition", value)}
-              none="Unknown"
+              none={UNKNOWN}
               messages={messages("condition")}
               layout="grid"
             />
@@ -63,7 +75,8 @@ export function QuickSale({ find, currency, vocabulary, open }: QuickSaleProps) 
         }
       >
         <p class="hint">
-          Any other bicycle goes under <a href="/prices">your prices</a>, with a description of its own.
+          {QUICK_SALE_ANY_OTHER} <a href="/prices">{COMPARABLE_YOUR_PRICES}</a>
+          {QUICK_SALE_DESCRIBED}
         </p>
       </SaleEntryForm>
     </details>

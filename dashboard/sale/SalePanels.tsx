@@ -5,6 +5,7 @@ import { ListingDraft } from "../listing/ListingDraft.tsx";
 import type { SaleState } from "../listing/saleStates.ts";
 import type { Vocabulary } from "../ownPrices/vocabulary.ts";
 import { ownPrices } from "../state/ownPrices.ts";
+import { ADVERT_MUST_SAY } from "../words/soldState.ts";
 import { BandPanel } from "./BandPanel.tsx";
 import { ComparablesPanel } from "./ComparablesPanel.tsx";
 import { comparableRows } from "./comparableRows.ts";
@@ -55,7 +56,7 @@ export function SalePanels(props: SalePanelsProps) {
       <div class="a2">
         <WaterfallPanel facts={facts} value={value} state={state} currency={currency} dimmed={dimmed} />
         <section class="panel" aria-labelledby="advert-title">
-          <h2 id="advert-title">What the advert must say</h2>
+          <h2 id="advert-title">{ADVERT_MUST_SAY}</h2>
           <ListingDraft
             answer={answer}
             body={body}

@@ -7,15 +7,16 @@ import { createBarsChart } from "../charts/rowCharts.ts";
 import { scaleOver } from "../charts/scale.ts";
 import { money } from "../words/money.ts";
 import { threeMoreTitle, widthWords } from "../words/sale.ts";
-import { STATE_NAMES, type Value } from "./states.ts";
+import { NOW, threeMoreFacts, WITH_THREE } from "../words/threeMore.ts";
+import type { Value } from "./states.ts";
 
 /** What three more sales of bikes like this would do to the range. */
 export function ThreeMorePanel({ value, currency }: { value: Value; currency: string }) {
   const { threeMore } = value;
   const ranges = useMemo(
     () => [
-      { name: "Now", ...threeMore.now },
-      { name: "With three more", ...threeMore.after },
+      { name: NOW, ...threeMore.now },
+      { name: WITH_THREE, ...threeMore.after },
     ],
     [threeMore],
   );
@@ -48,9 +49,7 @@ export function ThreeMorePanel({ value, currency }: { value: Value; currency: st
   return (
     <section class="panel" aria-labelledby="more-title">
       <h2 id="more-title">{title}</h2>
-      <p class="small">
-        {STATE_NAMES[threeMore.state]}, if they sold at the price expected. 8 in 10 lie in the bar.
-      </p>
+      <p class="small">{threeMoreFacts(threeMore.state)}</p>
       <div class="plotbox">
         <ol class="ranges">
           {ranges.map((range) => (

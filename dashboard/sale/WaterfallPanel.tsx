@@ -10,6 +10,16 @@ import { TableDetails } from "../parts/TableDetails.tsx";
 import { written } from "../words/figure.ts";
 import { money } from "../words/money.ts";
 import { waterfallTitle } from "../words/sale.ts";
+import {
+  priceSoFar,
+  stepTold,
+  WATERFALL_ALL_INVENTED,
+  WATERFALL_CAPTION,
+  WATERFALL_FACTS,
+  WATERFALL_HEAD,
+  WATERFALL_SOME_YOURS,
+  WATERFALL_YOURS,
+} from "../words/waterfall.ts";
 import type { Value } from "./states.ts";
 import { type StepRow, stepRows } from "./stepRows.ts";
 
@@ -47,17 +57,14 @@ export function WaterfallPanel({ facts, value, state, currency, dimmed }: Waterf
   return (
     <section class="panel" aria-labelledby="steps-title">
       <h2 id="steps-title">{title}</h2>
-      <p class="small">
-        From a plain bicycle to this one, a step for each thing that moves the price. Hatched: takes off.
-        Rounded, so the steps may not add up to the last unit.
-      </p>
+      <p class="small">{WATERFALL_FACTS}</p>
       <div class={dimmed ? "plotbox dim" : "plotbox"}>
         <ol class="steps">
           {rows.map(({ name, why, said, own, whole }) => (
             <li key={name} class={whole ? "whole" : ""}>
               <div class="stepname">
                 <b>{name}</b>
-                {own && <span class="tag">your sales</span>}
+                {own && <span class="tag">{WATERFALL_YOURS}</span>}
                 <span class="small">{why}</span>
               </div>
               <b class="stepsaid">{said}</b>
@@ -70,8 +77,8 @@ export function WaterfallPanel({ facts, value, state, currency, dimmed }: Waterf
           create={createBarsChart}
           settings={settings}
           tellings={rows.map(({ name, why, said, to }) => ({
-            title: `${name}: ${said}`,
-            lines: [why, `price so far ${money(to, currency)}`],
+            title: stepTold(name, said),
+            lines: [why, priceSoFar(to, currency)],
             at: percent(to, scale),
           }))}
         />
@@ -79,14 +86,10 @@ export function WaterfallPanel({ facts, value, state, currency, dimmed }: Waterf
       <div class="stepaxis">
         <Axis scale={scale} say={(amount) => money(amount, currency)} />
       </div>
-      <p class="small">
-        {value.ownShare > 0
-          ? "Steps marked as yours rest on your own sales. The others come from invented demo sales, which yours correct a little."
-          : "Every step comes from invented demo sales."}
-      </p>
+      <p class="small">{value.ownShare > 0 ? WATERFALL_SOME_YOURS : WATERFALL_ALL_INVENTED}</p>
       <TableDetails
-        caption="From a plain bicycle to this one"
-        head={["Step", "Change", "Times", "Price so far"]}
+        caption={WATERFALL_CAPTION}
+        head={WATERFALL_HEAD}
         rows={rows.map(({ name, said, factor, to, whole }) => [
           name,
           whole ? "" : said,

@@ -2,6 +2,7 @@ import type { Appraisal, ValueBand } from "../api/types.ts";
 import type { SaleState } from "../listing/saleStates.ts";
 import { money } from "../words/money.ts";
 import { moneyRange } from "../words/range.ts";
+import { STATE_NAMES } from "../words/states.ts";
 
 export type Value = NonNullable<Appraisal["value"]>;
 
@@ -11,16 +12,6 @@ export interface PricedState {
   readonly name: string;
   readonly band: ValueBand;
 }
-
-/** The columns of a table of ranges. */
-export const BAND_HEAD = ["State", "Middle", "Half between", "8 in 10 between"] as const;
-
-export const STATE_NAMES: Readonly<Record<SaleState, string>> = {
-  asFound: "As found",
-  madeSafe: "Made safe",
-  restored: "Restored",
-  parts: "As parts",
-};
 
 /** The states the bike can be sold in. */
 export function pricedStates(value: Value): readonly PricedState[] {

@@ -1,7 +1,8 @@
 import type { SaleState } from "../listing/saleStates.ts";
 import { money } from "../words/money.ts";
 import { isOwnStep, PLAIN_BIKE, stepMoney, stepWords } from "../words/sale.ts";
-import { STATE_NAMES, type Value } from "./states.ts";
+import { MIDDLE_OF_RANGE, PLAIN_BICYCLE, thisOne } from "../words/waterfall.ts";
+import type { Value } from "./states.ts";
 import { isTold, type Step, waterfall } from "./waterfall.ts";
 
 /** A step of a price as it is shown. */
@@ -52,8 +53,8 @@ export function stepRows(
       };
     });
   return [
-    whole("A plain bicycle", PLAIN_BIKE, value.referencePrice),
+    whole(PLAIN_BICYCLE, PLAIN_BIKE, value.referencePrice),
     ...steps,
-    whole(`This one, ${STATE_NAMES[state].toLowerCase()}`, "the middle of its range", value[state]?.p50 ?? 0),
+    whole(thisOne(state), MIDDLE_OF_RANGE, value[state]?.p50 ?? 0),
   ];
 }

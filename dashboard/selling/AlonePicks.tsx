@@ -6,6 +6,7 @@ import { Picks } from "../parts/Picks.tsx";
 import { moved } from "../state/route.ts";
 import { sellingTerms } from "../state/selling.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
+import { SELLING_PAGE_WHAT_IS_IT } from "../words/sellingPage.ts";
 import type { AloneAnswers } from "./terms.ts";
 
 /** What must be known of a bicycle that is none of the finds. */
@@ -19,7 +20,7 @@ export function AlonePicks(props: { alone: AloneAnswers; known: Reference; fault
   };
   return (
     <section class="panel" aria-labelledby="alone-title">
-      <h2 id="alone-title">What is it?</h2>
+      <h2 id="alone-title">{SELLING_PAGE_WHAT_IS_IT}</h2>
       {NEEDED.map((name) => (
         <Picks
           key={name}

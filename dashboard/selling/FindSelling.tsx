@@ -9,15 +9,18 @@ import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
 import { Trouble } from "../parts/Trouble.tsx";
 import { WorkedOut } from "../parts/WorkedOut.tsx";
-import { STATE_NAMES } from "../sale/states.ts";
 import { askingOf } from "../state/finds.ts";
 import { sellingAskingOf, sellingTerms } from "../state/selling.ts";
 import { termsOf } from "../state/terms.ts";
 import { WORKING } from "../words/common.ts";
 import { uncapital } from "../words/count.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
 import { refusal } from "../words/refusal.ts";
 import { planTitle } from "../words/selling.ts";
+import { SELLING_PAGE_ANOTHER } from "../words/sellingPage.ts";
 import { roadWords } from "../words/sellingRoad.ts";
+import { PLAN_NO_PLAN, PLAN_NOT_TO_BE_SOLD, PLAN_NOT_WHOLE, sellingTab } from "../words/sellingTexts.ts";
+import { STATE_NAMES } from "../words/states.ts";
 import { verdict } from "../words/verdict.ts";
 import { MarketPanel } from "./MarketPanel.tsx";
 import { NotSold } from "./NotSold.tsx";
@@ -72,7 +75,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
     plan !== null && open !== null
       ? planTitle(plan.path, { currency: plan.currency, road: open.road, shown })
       : planFault !== null || (answer === null && asking.fault.value !== null)
-        ? "No price plan yet."
+        ? PLAN_NO_PLAN
         : withoutPlan(
             find,
             answer,
@@ -86,7 +89,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
     <main class="page" id="main">
       <DemoLine own={!isInvented(find)} />
       <p class="crumb">
-        <a href="/selling">Selling</a> / {find.id === ALONE ? "Another bicycle" : find.name}
+        <a href="/selling">{PLACE_NAMES.selling}</a> / {find.id === ALONE ? SELLING_PAGE_ANOTHER : find.name}
       </p>
       <p class="eyebrow">
         {find.name}
@@ -94,7 +97,7 @@ export function FindSelling({ find, known, goal, children }: FindSellingProps) {
         {state === undefined ? "" : ` ${uncapital(STATE_NAMES[state])}`}
       </p>
       <div class="sellhead" aria-live="polite">
-        <Heading title={`Selling: ${find.name}`}>{title}</Heading>
+        <Heading title={sellingTab(find.name)}>{title}</Heading>
       </div>
       <p class="working" role="status">
         {slow ? WORKING : ""}
@@ -180,6 +183,6 @@ function withoutPlan(
   if (answer === null) return WORKING;
   if (answer.value === null)
     return verdict(answer, goal, { called: find.called, price, nameOf: namesIn(known).any });
-  if (refused) return "Not to be sold as things stand.";
-  return noState ? "It cannot be sold whole." : WORKING;
+  if (refused) return PLAN_NOT_TO_BE_SOLD;
+  return noState ? PLAN_NOT_WHOLE : WORKING;
 }

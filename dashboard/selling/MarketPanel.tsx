@@ -7,7 +7,16 @@ import { sellingTerms } from "../state/selling.ts";
 import { FIGURE_NAMES, MONTHS } from "../words/fields.ts";
 import { currencySign } from "../words/money.ts";
 import { inPercent } from "../words/refusal.ts";
-import { marketHints } from "../words/sellingMarket.ts";
+import {
+  asAppraised,
+  MARKET_A_WEEK,
+  MARKET_FACTS,
+  MARKET_MONTH,
+  MARKET_NO_MONTH,
+  MARKET_WEEKS,
+  marketHints,
+} from "../words/sellingMarket.ts";
+import { PLAN_TERMS } from "../words/sellingTexts.ts";
 import type { BikeTerms, SellerTerms } from "./terms.ts";
 
 interface MarketPanelProps {
@@ -28,17 +37,14 @@ export function MarketPanel({ id, seller, bike, month, plan, currency, fault }: 
   const sign = currencySign(currency);
   return (
     <section class="panel market" aria-labelledby="market-title">
-      <h2 id="market-title">Terms</h2>
-      <p class="small">
-        Kept in this browser. Left empty, an invented figure of the demo data stands in; it is named below
-        each field.
-      </p>
+      <h2 id="market-title">{PLAN_TERMS}</h2>
+      <p class="small">{MARKET_FACTS}</p>
       <div class="fields">
         <NumberField
           label={FIGURE_NAMES["/market/weeks"]}
           value={seller.weeks}
           onValue={(value) => putSeller("weeks", value)}
-          unit="weeks"
+          unit={MARKET_WEEKS}
           hint={hints.weeks}
           messages={messagesAt(fault, "/market/weeks")}
         />
@@ -47,7 +53,7 @@ export function MarketPanel({ id, seller, bike, month, plan, currency, fault }: 
           value={seller.storagePerWeek}
           onValue={(value) => putSeller("storagePerWeek", value)}
           before={sign}
-          unit="a week"
+          unit={MARKET_A_WEEK}
           hint={hints.storagePerWeek}
           messages={messagesAt(fault, "/market/storagePerWeek")}
         />
@@ -55,7 +61,7 @@ export function MarketPanel({ id, seller, bike, month, plan, currency, fault }: 
           label={FIGURE_NAMES["/market/arrivalsPerWeek"]}
           value={bike.arrivalsPerWeek}
           onValue={(value) => putBike(id, "arrivalsPerWeek", value)}
-          unit="a week"
+          unit={MARKET_A_WEEK}
           hint={hints.arrivalsPerWeek}
           messages={messagesAt(fault, "/market/arrivalsPerWeek")}
         />
@@ -75,12 +81,12 @@ export function MarketPanel({ id, seller, bike, month, plan, currency, fault }: 
           messages={messagesAt(fault, "/market/fallback")}
         />
         <Choose
-          label="Month it is put up for sale"
+          label={MARKET_MONTH}
           choices={MONTHS.map((label, i) => ({ value: String(i + 1), label }))}
           value={seller.month === undefined ? undefined : String(seller.month)}
           onValue={(value) => putSeller("month", value === undefined ? undefined : Number(value))}
           messages={messagesAt(fault, "/workshop/month")}
-          none={month === undefined ? "Not known: an average" : `As appraised: ${MONTHS[month - 1]}`}
+          none={month === undefined ? MARKET_NO_MONTH : asAppraised(MONTHS[month - 1])}
         />
       </div>
     </section>

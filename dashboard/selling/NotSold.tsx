@@ -2,6 +2,7 @@ import type { Appraisal } from "../api/types.ts";
 import { Halt } from "../find/Halt.tsx";
 import type { Find } from "../finds/find.ts";
 import { Warning } from "../signs/Warning.tsx";
+import { IN_PIECES_ASK, IN_PIECES_BEFORE, IN_PIECES_BETWEEN, IN_PIECES_FIND } from "../words/sellingTexts.ts";
 
 interface NotSoldProps {
   readonly find: Find;
@@ -26,8 +27,8 @@ export function NotSold({ find, answer, inPieces, why }: NotSoldProps) {
   if (!inPieces) return null;
   return (
     <p>
-      There is no plan of weeks for pieces that sell one by one. What each of them fetches stands with{" "}
-      <a href={at}>the find</a>, and what the advert must say on <a href={`${at}/listing`}>what to ask</a>.
+      {IN_PIECES_BEFORE} <a href={at}>{IN_PIECES_FIND}</a>
+      {IN_PIECES_BETWEEN} <a href={`${at}/listing`}>{IN_PIECES_ASK}</a>.
     </p>
   );
 }

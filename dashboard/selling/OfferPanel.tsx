@@ -5,7 +5,7 @@ import { NumberField } from "../parts/NumberField.tsx";
 import { Choose } from "../parts/Picks.tsx";
 import { FIGURE_NAMES } from "../words/fields.ts";
 import { currencySign } from "../words/money.ts";
-import { offerWords } from "../words/sellingOffer.ts";
+import { OFFER_CAME_IN, OFFER_TITLE, offerWords, weekWord } from "../words/sellingOffer.ts";
 import type { OfferMade } from "./body.ts";
 import type { OfferEntry } from "./useOffer.ts";
 
@@ -24,7 +24,7 @@ export function OfferPanel({ plan, entry, answered, fault }: OfferPanelProps) {
   const words = offer === null || answered === null ? null : offerWords(offer, answered, plan);
   return (
     <section class="panel offer" aria-labelledby="offer-title">
-      <h2 id="offer-title">Has somebody made an offer?</h2>
+      <h2 id="offer-title">{OFFER_TITLE}</h2>
       <div class="fields">
         <NumberField
           label={FIGURE_NAMES["/offer/amount"]}
@@ -34,9 +34,9 @@ export function OfferPanel({ plan, entry, answered, fault }: OfferPanelProps) {
           messages={messagesAt(fault, "/offer/amount")}
         />
         <Choose
-          label="came in"
-          choices={path.slice(1).map((one) => ({ value: String(one.week), label: `week ${one.week}` }))}
-          none="week 1"
+          label={OFFER_CAME_IN}
+          choices={path.slice(1).map((one) => ({ value: String(one.week), label: weekWord(one.week) }))}
+          none={weekWord(1)}
           value={week === 1 ? undefined : String(week)}
           onValue={(picked) => putWeek(Number(picked ?? 1))}
           messages={messagesAt(fault, "/offer/week")}

@@ -5,6 +5,16 @@ import { capital } from "../words/count.ts";
 import { askedMoney, CHART_WORDS, lowestMoney, weekWords } from "../words/selling.ts";
 import { sellingFacts } from "../words/sellingFacts.ts";
 import { marketWords } from "../words/sellingSheet.ts";
+import {
+  fromTo,
+  PLAN_COMES_TO,
+  PLAN_HEAD_ASK,
+  PLAN_HEAD_SOLD,
+  PLAN_HEAD_TAKE,
+  PLAN_HEAD_WHEN,
+  PLAN_LISTED_ON,
+  PLAN_TERMS,
+} from "../words/sellingTexts.ts";
 import { type Stretch, stretches } from "./path.ts";
 
 interface PlanSheetProps {
@@ -57,7 +67,7 @@ export function PlanSheet({ plan, shown, title, called, road, note, picture }: P
           <PlanTable joined={joined} shown={shown} currency={currency} />
         </div>
         <div>
-          <h2>What it comes to</h2>
+          <h2>{PLAN_COMES_TO}</h2>
           <ul>
             {sellingFacts(plan).map(({ name, figure, more }) => (
               <li key={name}>
@@ -67,11 +77,11 @@ export function PlanSheet({ plan, shown, title, called, road, note, picture }: P
           </ul>
         </div>
         <div>
-          <h2>Terms</h2>
+          <h2>{PLAN_TERMS}</h2>
           <p>{marketWords(market, currency)}</p>
         </div>
       </div>
-      <Blank label="Listed on (week 1 begins)" />
+      <Blank label={PLAN_LISTED_ON} />
     </section>
   );
 }
@@ -82,10 +92,10 @@ function PlanTable(props: { joined: readonly Stretch[]; shown: boolean; currency
     <table>
       <thead>
         <tr>
-          <th>When</th>
-          <th>Ask</th>
-          {shown && <th>Take at least</th>}
-          <th>Sold by then</th>
+          <th>{PLAN_HEAD_WHEN}</th>
+          <th>{PLAN_HEAD_ASK}</th>
+          {shown && <th>{PLAN_HEAD_TAKE}</th>}
+          <th>{PLAN_HEAD_SOLD}</th>
         </tr>
       </thead>
       <tbody>
@@ -104,5 +114,5 @@ function PlanTable(props: { joined: readonly Stretch[]; shown: boolean; currency
 
 function lowestWords({ lowest: [first, last], price }: Stretch, currency: string): string {
   const told = (lowest: number) => lowestMoney(lowest, price, currency);
-  return told(first) === told(last) ? told(first) : `${told(first)} to ${told(last)}`;
+  return fromTo(told(first), told(last));
 }

@@ -4,6 +4,15 @@ import { PlaneLayer } from "../charts/PlaneLayer.tsx";
 import { TableDetails } from "../parts/TableDetails.tsx";
 import { fineChance } from "../words/chance.ts";
 import { askedMoney, CHART_WORDS, lowestMoney, soldTitle, stepsWords, weekLines } from "../words/selling.ts";
+import {
+  PLAN_HEAD_ASK,
+  PLAN_HEAD_SOLD,
+  PLAN_HEAD_TAKE,
+  PLAN_HEAD_WEEK,
+  PLAN_PRICE_OVER_WEEKS,
+  PLAN_PRINT,
+  weekTitle,
+} from "../words/sellingTexts.ts";
 import { planSpec } from "./planSpec.ts";
 
 interface PricePanelProps {
@@ -29,7 +38,7 @@ export function PricePanel({ plan, shown, onShown, onPrint, dimmed }: PricePanel
       <PlaneLayer
         spec={spec}
         tellings={path.map((week) => ({
-          title: `Week ${week.week}`,
+          title: weekTitle(week.week),
           lines: weekLines(week, currency, shown),
         }))}
         dimmed={dimmed}
@@ -39,13 +48,13 @@ export function PricePanel({ plan, shown, onShown, onPrint, dimmed }: PricePanel
           {CHART_WORDS.lowest}
         </button>
         <button type="button" class="btn quiet" onClick={onPrint}>
-          Print the price plan
+          {PLAN_PRINT}
         </button>
       </div>
       <p class="small">{shown ? CHART_WORDS.shown : CHART_WORDS.hidden}</p>
       <TableDetails
-        caption="Price over weeks"
-        head={["Week", "Ask", ...(shown ? ["Take at least"] : []), "Sold by then"]}
+        caption={PLAN_PRICE_OVER_WEEKS}
+        head={[PLAN_HEAD_WEEK, PLAN_HEAD_ASK, ...(shown ? [PLAN_HEAD_TAKE] : []), PLAN_HEAD_SOLD]}
         rows={path.map(({ week, price, lowestOffer, chanceSold }) => [
           String(week),
           askedMoney(price, currency),

@@ -3,10 +3,19 @@ import { ALONE } from "../finds/own.ts";
 import { isInvented, ownership } from "../finds/ownership.ts";
 import { useStanding } from "../finds/useStanding.ts";
 import { defaultState } from "../listing/saleStates.ts";
-import { STATE_NAMES } from "../sale/states.ts";
 import { askingOf } from "../state/finds.ts";
 import { WORKING } from "../words/common.ts";
+import { ONLY_LEAVING, STOPPED_NO_FIGURE } from "../words/noFigure.ts";
 import { moneyRange } from "../words/range.ts";
+import {
+  CHOICE_ANOTHER,
+  CHOICE_ENOUGH,
+  CHOICE_FINDS,
+  CHOICE_IN_FULL,
+  CHOICE_NOT_YET,
+  CHOICE_SELL_ANOTHER,
+} from "../words/sellingChoice.ts";
+import { STATE_NAMES } from "../words/states.ts";
 
 /** The finds to choose from, one's own first, and the bicycle that is none of them. */
 export function SellingChoice({ finds }: { finds: readonly Find[] }) {
@@ -17,7 +26,7 @@ export function SellingChoice({ finds }: { finds: readonly Find[] }) {
   const invented = finds.filter((find) => find.invented);
   return (
     <section class="panel sellchoice" aria-labelledby="choice-title">
-      <h2 id="choice-title">One of the finds</h2>
+      <h2 id="choice-title">{CHOICE_FINDS}</h2>
       <ul>
         {[...own, ...invented].map((find) => (
           <li key={find.id}>
@@ -29,16 +38,14 @@ export function SellingChoice({ finds }: { finds: readonly Find[] }) {
           </li>
         ))}
       </ul>
-      <h2>Or another bicycle</h2>
-      <p class="small">
-        Kind, age, frame, tier and state are enough. The more of it is known, the narrower the range.
-      </p>
+      <h2>{CHOICE_ANOTHER}</h2>
+      <p class="small">{CHOICE_ENOUGH}</p>
       <div class="acts">
         <a class="btn" href={`/selling/${ALONE}`}>
-          Sell another bicycle
+          {CHOICE_SELL_ANOTHER}
         </a>
         <a class="btn quiet" href="/describe">
-          Describe it in full
+          {CHOICE_IN_FULL}
         </a>
       </div>
     </section>
@@ -47,10 +54,10 @@ export function SellingChoice({ finds }: { finds: readonly Find[] }) {
 
 function priceLine({ id }: Find): string {
   const answer = askingOf(id).answer.value;
-  if (answer === null) return "not worked out yet";
-  if (answer.value === null) return "stopped: no figure";
+  if (answer === null) return CHOICE_NOT_YET;
+  if (answer.value === null) return STOPPED_NO_FIGURE;
   const state = defaultState(answer);
   const band = state === null ? null : answer.value[state];
-  if (state === null || band === null) return "no course but leaving is open";
+  if (state === null || band === null) return ONLY_LEAVING;
   return `${STATE_NAMES[state].toLowerCase()}, ${moneyRange(band.p10, band.p90, answer.currency)}`;
 }

@@ -5,6 +5,7 @@ import type { Find } from "../finds/find.ts";
 import { isInvented } from "../finds/ownership.ts";
 import { ListingDraft } from "../listing/ListingDraft.tsx";
 import { countedWords, sellingFacts } from "../words/sellingFacts.ts";
+import { ADVERT_MUST_SAY } from "../words/soldState.ts";
 import type { OfferMade } from "./body.ts";
 import { FactsPanel } from "./FactsPanel.tsx";
 import { MarketPanel } from "./MarketPanel.tsx";
@@ -56,7 +57,7 @@ export function SellingPanels(props: SellingPanelsProps) {
       </div>
       <div class="advert">
         <section class="panel" aria-labelledby="advert-title">
-          <h2 id="advert-title">What the advert must say</h2>
+          <h2 id="advert-title">{ADVERT_MUST_SAY}</h2>
           <ListingDraft
             answer={answer}
             body={body}

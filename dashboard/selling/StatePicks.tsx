@@ -1,6 +1,7 @@
 import type { WholeState } from "../api/types.ts";
 import { Picks } from "../parts/Picks.tsx";
-import { money } from "../words/money.ts";
+import { aboutPrice } from "../words/bandLines.ts";
+import { SOLD_IN_STATE } from "../words/soldState.ts";
 import type { PricedWhole } from "./wholeStates.ts";
 
 /** The states in which it can be sold whole. */
@@ -14,11 +15,11 @@ export function StatePicks(props: {
   return (
     <div class="statepicks">
       <Picks
-        legend="Sold in which state?"
+        legend={SOLD_IN_STATE}
         choices={states.map((one) => ({
           value: one.state,
           label: one.name,
-          detail: `about ${money(one.band.p50, currency)}`,
+          detail: aboutPrice(one.band.p50, currency),
         }))}
         value={state}
         onValue={(next) => onState(next as WholeState)}

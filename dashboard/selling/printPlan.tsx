@@ -1,8 +1,8 @@
 import type { SellingPlan, WholeState } from "../api/types.ts";
-import { STATE_NAMES } from "../sale/states.ts";
 import { printSheets } from "../sheets/printSheets.tsx";
 import { uncapital } from "../words/count.ts";
 import { sheetNote } from "../words/sellingSheet.ts";
+import { STATE_NAMES } from "../words/states.ts";
 import { PlanSheet } from "./PlanSheet.tsx";
 import { planSpec } from "./planSpec.ts";
 

@@ -3,9 +3,19 @@ import type { Reference } from "../api/types.ts";
 import { localDay } from "../ownPrices/days.ts";
 import { MOST_BYTES, textOf } from "../ownPrices/fileText.ts";
 import { ownFinds } from "../state/finds.ts";
-import { counted } from "../words/count.ts";
 import { describedKind } from "../words/description.ts";
-import { FILE_HOLDS, takenLine, takenWords, unreadLine, WRONG_FILE } from "../words/findsFile.ts";
+import {
+  FILE_HOLDS,
+  FINDS_FILE_DROP,
+  FINDS_FILE_FACTS,
+  FINDS_FILE_OPEN,
+  FINDS_FILE_TITLE,
+  saveYour,
+  takenLine,
+  takenWords,
+  unreadLine,
+  WRONG_FILE,
+} from "../words/findsFile.ts";
 import "../style/share.css";
 import { readFinds, saveFinds } from "./findsFile.ts";
 import { takenFinds } from "./takeFinds.ts";
@@ -31,14 +41,14 @@ export function FilesPanel({ known }: { known: Reference }) {
 
   return (
     <section class="panel later" aria-labelledby="files-title">
-      <h2 id="files-title">Your own finds as a file</h2>
+      <h2 id="files-title">{FINDS_FILE_TITLE}</h2>
       <p class="small">
-        They stay in this browser alone. Save them to keep a copy, or to go on elsewhere. {FILE_HOLDS}
+        {FINDS_FILE_FACTS} {FILE_HOLDS}
       </p>
       {own.length > 0 && (
         <p class="acts filesave">
           <button type="button" class="btn quiet" onClick={() => saveFinds(own, localDay(new Date()))}>
-            Save your {counted(own.length, "find")}
+            {saveYour(own.length)}
           </button>
         </p>
       )}
@@ -55,7 +65,7 @@ export function FilesPanel({ known }: { known: Reference }) {
           }}
         />
         <span>
-          <b>Open a file of finds</b> <span class="small">or drop it here</span>
+          <b>{FINDS_FILE_OPEN}</b> <span class="small">{FINDS_FILE_DROP}</span>
         </span>
       </label>
       <div role="status">

@@ -5,7 +5,19 @@ import { copyText } from "../listing/copyText.ts";
 import { localDay } from "../ownPrices/days.ts";
 import { Dialog } from "../parts/Dialog.tsx";
 import { ownFinds } from "../state/finds.ts";
-import { KEPT_BACK, messageWords, NO_LINK, NO_SERVER, passedOnWords } from "../words/share.ts";
+import {
+  inIt,
+  KEPT_BACK,
+  linkLabel,
+  messageWords,
+  NO_LINK,
+  NO_SERVER,
+  SHARE_COPY,
+  SHARE_SAVE,
+  SHARE_SAVED,
+  SHARE_SEND,
+  SHARE_TITLE,
+} from "../words/shareDialog.ts";
 import "../style/share.css";
 import { saveFinds } from "./findsFile.ts";
 import { fragmentOf } from "./fragment.ts";
@@ -47,11 +59,11 @@ export function ShareDialog({ find, known, onClose }: ShareDialogProps) {
   };
   const save = () => {
     saveFinds([ownFrom(shared)], localDay(new Date()));
-    setTold("Saved.");
+    setTold(SHARE_SAVED);
   };
   return (
-    <Dialog title="Share this find" onClose={onClose}>
-      <p>In it: {passedOnWords(shared.name, shared.answers, known.currency)}.</p>
+    <Dialog title={SHARE_TITLE} onClose={onClose}>
+      <p>{inIt(shared.name, shared.answers, known.currency)}</p>
       <p class="small">
         {KEPT_BACK} {failed ? "" : NO_SERVER}
       </p>
@@ -59,14 +71,14 @@ export function ShareDialog({ find, known, onClose }: ShareDialogProps) {
         <p class="note">{NO_LINK}</p>
       ) : (
         <div class="field">
-          <label for={id}>The link, {link?.length ?? 0} letters</label>
+          <label for={id}>{linkLabel(link?.length ?? 0)}</label>
           <textarea id={id} ref={area} class="link" rows={3} readOnly value={link ?? ""} />
         </div>
       )}
       <div class="acts">
         {link !== null && "share" in navigator && (
           <button type="button" class="btn" onClick={() => void send()}>
-            Send the link
+            {SHARE_SEND}
           </button>
         )}
         {link !== null && (
@@ -75,11 +87,11 @@ export function ShareDialog({ find, known, onClose }: ShareDialogProps) {
             class={"share" in navigator ? "btn quiet" : "btn"}
             onClick={() => void copy()}
           >
-            Copy the link
+            {SHARE_COPY}
           </button>
         )}
         <button type="button" class="btn quiet" onClick={save}>
-          Save as a file
+          {SHARE_SAVE}
         </button>
       </div>
       <p class="copied" role="status">

@@ -1,5 +1,12 @@
-import { figure } from "../words/figure.ts";
 import { F_AND_R, HOW_TO_FILL, SCREENS, SHEETS, sheetCount } from "../words/sheets.ts";
+import {
+  checkMinutes,
+  MARK_FIRST,
+  MARK_MADE,
+  MARK_OWED,
+  MARK_STOPS,
+  takeAlong,
+} from "../words/sheetTexts.ts";
 import { Box } from "./Box.tsx";
 import type { BlankRow, CheckGroup, CheckRow, TickRow, Wheel } from "./inspection.ts";
 import { SheetHead } from "./SheetHead.tsx";
@@ -27,7 +34,7 @@ export function InspectionSheet({ bike, facts, invented, groups, tools }: Inspec
           {sheetCount(rows.length, minutes, made, owed)} {HOW_TO_FILL}{" "}
           {rows.some(({ wheels }) => wheels.length > 1) && F_AND_R}
         </p>
-        {tools.length > 0 && <p>Take along: {tools.join("; ")}.</p>}
+        {tools.length > 0 && <p>{takeAlong(tools)}</p>}
       </SheetHead>
       {groups.map(({ name, rows: checks }) => (
         <div key={name} class="checkgroup">
@@ -47,10 +54,10 @@ function CheckOnPaper({ row }: { row: CheckRow }) {
     <div class="checkrow">
       <h3>
         {row.name}
-        {row.first && <span class="mark">look first</span>}
-        {row.owed && <span class="mark strong">owed</span>}
-        {row.made && <span class="mark">made</span>}
-        <span class="minutes">{figure(row.minutes, 1)} min</span>
+        {row.first && <span class="mark">{MARK_FIRST}</span>}
+        {row.owed && <span class="mark strong">{MARK_OWED}</span>}
+        {row.made && <span class="mark">{MARK_MADE}</span>}
+        <span class="minutes">{checkMinutes(row.minutes)}</span>
       </h3>
       <p class="howto">{row.how}</p>
       {row.blanks.map((blank) => (
@@ -73,7 +80,7 @@ function Level({ level, wheels }: { level: TickRow; wheels: readonly Wheel[] }) 
       ))}
       <span>
         {level.words}
-        {level.stops && <b class="stops"> (stops)</b>}
+        {level.stops && <b class="stops"> {MARK_STOPS}</b>}
       </span>
     </li>
   );

@@ -1,12 +1,18 @@
 import type { Appraisal, CourseOutcome, Reference, ReportedPlan } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
 import { listed } from "../words/count.ts";
-import { COURSE_WORDS } from "../words/course.ts";
+import {
+  JOB_SHEET_BESIDE,
+  JOB_SHEET_CAUTIONS,
+  JOB_SHEET_SHARED,
+  JOB_SHEET_WORK,
+  specialTools,
+  workRange,
+} from "../words/jobSheet.ts";
 import { sentence } from "../words/plain.ts";
 import { LEFT_AS_THEY_ARE } from "../words/plan.ts";
-import { between } from "../words/range.ts";
 import { SHEETS } from "../words/sheets.ts";
-import { bareHours, minutes } from "../words/time.ts";
+import { minutes } from "../words/time.ts";
 import { Box } from "./Box.tsx";
 import { JobStep } from "./JobStep.tsx";
 import { Readiness } from "./Readiness.tsx";
@@ -29,17 +35,13 @@ export function JobSheet(props: JobSheetProps) {
   return (
     <section class="jobsheet">
       <SheetHead title={SHEETS.job} bike={bike} facts={facts} invented={invented}>
-        <p>
-          {COURSE_WORDS[course.course].name}: likely between{" "}
-          {between(bareHours(plan.minutes.p10 / 60), bareHours(plan.minutes.p90 / 60), " and ")} hours of
-          work, 8 outcomes in 10. Torques and limits are customary: the marking on the part rules.
-        </p>
+        <p>{workRange(course.course, plan)}</p>
         <Tools plan={plan} known={known} />
       </SheetHead>
       <Cautions cautions={appraisal.cautions} />
       {plan.sharedSteps.length > 0 && (
         <>
-          <h2>Taking apart and putting back, once for all jobs</h2>
+          <h2>{JOB_SHEET_SHARED}</h2>
           <ul class="boxlist">
             {plan.sharedSteps.map(({ step, name, minutes: time }) => (
               <li key={step}>
@@ -52,7 +54,7 @@ export function JobSheet(props: JobSheetProps) {
           </ul>
         </>
       )}
-      <h2>The work, in order</h2>
+      <h2>{JOB_SHEET_WORK}</h2>
       <ol class="steps">
         {plan.operations.map((operation) => (
           <JobStep
@@ -76,14 +78,14 @@ function Tools({ plan, known }: { plan: ReportedPlan; known: Reference }) {
   );
   const needed = new Set(known.operations.filter(({ id }) => jobs.has(id)).flatMap(({ tools }) => tools));
   const tools = known.tools.filter(({ id }) => needed.has(id));
-  return tools.length === 0 ? null : <p>Special tools: {tools.map(({ name }) => name).join("; ")}.</p>;
+  return tools.length === 0 ? null : <p>{specialTools(tools.map(({ name }) => name))}</p>;
 }
 
 function Cautions({ cautions }: Pick<Appraisal, "cautions">) {
   if (cautions.length === 0) return null;
   return (
     <div class="cautions">
-      <h2>Before you begin</h2>
+      <h2>{JOB_SHEET_CAUTIONS}</h2>
       {cautions.map(({ id, kind, title, text, because }) => (
         <p key={id} class={kind}>
           <b>{sentence(title)}</b> {text} <i>{sentence(because)}</i>
@@ -98,7 +100,7 @@ function Rest({ plan: { disclosed }, names }: { plan: ReportedPlan; names: Names
   if (disclosed.length === 0) return null;
   return (
     <>
-      <h2>Beside the plan</h2>
+      <h2>{JOB_SHEET_BESIDE}</h2>
       <p>
         <b>{LEFT_AS_THEY_ARE}</b> {sentence(listed(disclosed.map(names.check)))}
       </p>

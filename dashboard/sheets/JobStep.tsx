@@ -1,7 +1,8 @@
 import type { PlannedOperation, ReportedPlan } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
+import { DECIDE_AGAIN_HERE, JOB_SHEET_MIN, JOB_SHEET_STOP, JOB_SHEET_TOOK } from "../words/jobSheet.ts";
 import { sentence } from "../words/plain.ts";
-import { DECIDE_AGAIN, jobFacts, jobName, jobTags } from "../words/plan.ts";
+import { jobFacts, jobName, jobTags, THEN } from "../words/plan.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import { Box } from "./Box.tsx";
@@ -20,8 +21,8 @@ export function JobStep({ operation, plan, names, currency }: JobStepProps) {
   );
   const facts = [
     ...jobFacts(operation, names.check),
-    ...(stop === undefined ? [] : [["Stop", stopWords(stop, currency)] as const]),
-    ...(operation.redecide ? [["Then", `decide again: ${DECIDE_AGAIN}`] as const] : []),
+    ...(stop === undefined ? [] : [[JOB_SHEET_STOP, stopWords(stop, currency)] as const]),
+    ...(operation.redecide ? [[THEN, DECIDE_AGAIN_HERE] as const] : []),
   ];
   return (
     <li>
@@ -34,12 +35,13 @@ export function JobStep({ operation, plan, names, currency }: JobStepProps) {
           </span>
         ))}
         <span class="minutes">
-          {minutes(operation.minutes)}, took <span class="rule" /> min
+          {minutes(operation.minutes)}
+          {JOB_SHEET_TOOK} <span class="rule" /> {JOB_SHEET_MIN}
         </span>
       </p>
       <dl>
         {facts.map(([name, text]) => (
-          <div key={name} class={name === "Stop" || name === "Then" ? "halt" : ""}>
+          <div key={name} class={name === JOB_SHEET_STOP || name === THEN ? "halt" : ""}>
             <dt>{name}</dt>
             <dd>{sentence(text)}</dd>
           </div>

@@ -5,6 +5,14 @@ import type { Find } from "../finds/find.ts";
 import { Dialog } from "../parts/Dialog.tsx";
 import { Picks } from "../parts/Picks.tsx";
 import { COURSE_WORDS } from "../words/course.ts";
+import {
+  PRINT_BLANK,
+  PRINT_COURSE,
+  PRINT_PAPER,
+  PRINT_TITLE,
+  PRINT_WHICH,
+  printLabel,
+} from "../words/printDialog.ts";
 import { SHEET_DETAILS, SHEETS, type SheetId } from "../words/sheets.ts";
 import { FindSheets } from "./FindSheets.tsx";
 import { printSheets } from "./printSheets.tsx";
@@ -43,9 +51,9 @@ export function PrintDialog(props: PrintDialogProps) {
     onClose();
   };
   return (
-    <Dialog title="Print for the bench" onClose={onClose}>
+    <Dialog title={PRINT_TITLE} onClose={onClose}>
       <fieldset class="sheetpicks">
-        <legend class="sr">Which sheets</legend>
+        <legend class="sr">{PRINT_WHICH}</legend>
         {offered.map((sheet) => (
           <label key={sheet} class="tick">
             <input type="checkbox" checked={sheets.includes(sheet)} onChange={() => toggle(sheet)} />
@@ -58,7 +66,7 @@ export function PrintDialog(props: PrintDialogProps) {
       </fieldset>
       {planned.length > 1 && course !== undefined && (
         <Picks
-          legend="The work of which course?"
+          legend={PRINT_COURSE}
           choices={planned.map((one) => ({ value: one.course, label: COURSE_WORDS[one.course].name }))}
           value={course.course}
           onValue={(value) => setPicked(value as CourseId)}
@@ -67,11 +75,11 @@ export function PrintDialog(props: PrintDialogProps) {
       )}
       <div class="acts">
         <button type="button" class="btn" disabled={sheets.length === 0} onClick={print}>
-          Print {sheets.length === 1 ? "one sheet" : `${sheets.length} sheets`}
+          {printLabel(sheets.length)}
         </button>
       </div>
       <p class="small">
-        A4, black. <a href="/sheets">A blank inspection sheet for another bike</a>
+        {PRINT_PAPER} <a href="/sheets">{PRINT_BLANK}</a>
       </p>
     </Dialog>
   );

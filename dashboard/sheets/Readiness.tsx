@@ -1,6 +1,13 @@
 import type { Appraisal } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
 import { readyRows } from "../words/ready.ts";
+import {
+  BEFORE_RIDING_CURED,
+  BEFORE_RIDING_LOOKED,
+  BEFORE_RIDING_PAPER,
+  BEFORE_RIDING_TITLE,
+  toTick,
+} from "../words/readySheet.ts";
 import { beforeRiding, FINAL_CHECK, SCREENS } from "../words/sheets.ts";
 import { Box } from "./Box.tsx";
 
@@ -11,17 +18,17 @@ export function Readiness({ appraisal, names }: { appraisal: Appraisal; names: N
   const { ride } = readyRows(readiness, names.isPaper);
   return (
     <div class="readiness">
-      <h2>Before anyone rides it</h2>
+      <h2>{BEFORE_RIDING_TITLE}</h2>
       <p>{beforeRiding({ ...readiness, blocking: ride.blocking }, looked.applicable - looked.made)}</p>
       <ul class="boxlist one">
         {readiness.blocking.map((id) => (
           <Line
             key={id}
-            text={`${names.check(id)}: ${names.isPaper(id) ? "not to be sold while it stands" : "cured and looked at again"}`}
+            text={toTick(names.check(id), names.isPaper(id) ? BEFORE_RIDING_PAPER : BEFORE_RIDING_CURED)}
           />
         ))}
         {owed.map((id) => (
-          <Line key={id} text={`${names.check(id)}: looked at`} />
+          <Line key={id} text={toTick(names.check(id), BEFORE_RIDING_LOOKED)} />
         ))}
         <Line text={FINAL_CHECK} />
       </ul>

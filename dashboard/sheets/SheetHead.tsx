@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { HEAD_BLANKS } from "../words/sheetTexts.ts";
 import { Blank } from "./Blank.tsx";
 
 interface SheetHeadProps {
@@ -15,7 +16,7 @@ interface SheetHeadProps {
 
 /** The head of a sheet: what it is, of which bike, and what on it is invented. */
 export function SheetHead(props: SheetHeadProps) {
-  const { title, bike, facts, invented, blanks = ["Date", "By", "Frame number"], children } = props;
+  const { title, bike, facts, invented, blanks = HEAD_BLANKS, children } = props;
   return (
     <header>
       <h1>

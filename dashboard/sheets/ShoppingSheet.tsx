@@ -1,9 +1,26 @@
 import type { AppraisalBody, PlannedPart, Reference } from "../api/types.ts";
+import { IN_ALL } from "../words/common.ts";
 import { capital, listed } from "../words/count.ts";
 import type { LengthUnit } from "../words/length.ts";
 import { billed } from "../words/money.ts";
 import { partAmount } from "../words/partAmount.ts";
 import { INVENTED_PRICES, OWN_PRICES, SHEETS } from "../words/sheets.ts";
+import {
+  SHOPPING_HEAD_HOW_MUCH,
+  SHOPPING_HEAD_ONE,
+  SHOPPING_HEAD_SUM,
+  SHOPPING_HEAD_WHAT,
+} from "../words/shopping.ts";
+import {
+  SHOPPING_SHEET_FOR_PART,
+  SHOPPING_SHEET_MEASURE,
+  SHOPPING_SHEET_PAID,
+  SHOPPING_SHEET_READ,
+  SHOPPING_SHEET_SEEN_IN,
+  SHOPPING_SHEET_SIZE,
+  SHOPPING_SHEET_YOURS,
+  toBuy,
+} from "../words/shoppingSheet.ts";
 import { Box } from "./Box.tsx";
 import { SheetHead } from "./SheetHead.tsx";
 import { type SizeRow, sizesToMeasure } from "./shopping.ts";
@@ -38,26 +55,27 @@ export function ShoppingSheet(props: ShoppingSheetProps) {
         invented={`${invented} ${prices}`.trim()}
       />
       {sizes.length > 0 && <Sizes sizes={sizes} />}
-      <h2>To buy, expected prices in {currency}</h2>
+      <h2>{toBuy(currency)}</h2>
       <table>
         <thead>
           <tr>
-            <th scope="col">What</th>
-            <th scope="col">How much</th>
+            <th scope="col">{SHOPPING_HEAD_WHAT}</th>
+            <th scope="col">{SHOPPING_HEAD_HOW_MUCH}</th>
             <th scope="col" class="right">
-              One
+              {SHOPPING_HEAD_ONE}
             </th>
             <th scope="col" class="right">
-              Sum
+              {SHOPPING_HEAD_SUM}
             </th>
-            <th scope="col">Paid</th>
+            <th scope="col">{SHOPPING_SHEET_PAID}</th>
           </tr>
         </thead>
         <tbody>
           {list.map(({ part, name, quantity, unit, price }) => (
             <tr key={part}>
               <th scope="row">
-                <Box /> {capital(name)} {ownParts.has(part) && <span class="mark">yours</span>}
+                <Box /> {capital(name)}{" "}
+                {ownParts.has(part) && <span class="mark">{SHOPPING_SHEET_YOURS}</span>}
               </th>
               <td>{partAmount(quantity, unit)}</td>
               <td class="right">{billed(price, currency)}</td>
@@ -68,7 +86,7 @@ export function ShoppingSheet(props: ShoppingSheetProps) {
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">In all</th>
+            <th scope="row">{IN_ALL}</th>
             <td />
             <td />
             <td class="right">{billed(total, currency)}</td>
@@ -83,14 +101,14 @@ export function ShoppingSheet(props: ShoppingSheetProps) {
 function Sizes({ sizes }: { sizes: readonly SizeRow[] }) {
   return (
     <>
-      <h2>Measure first</h2>
+      <h2>{SHOPPING_SHEET_MEASURE}</h2>
       <table>
         <thead>
           <tr>
-            <th scope="col">Size</th>
-            <th scope="col">For</th>
-            <th scope="col">Seen in the check</th>
-            <th scope="col">Read</th>
+            <th scope="col">{SHOPPING_SHEET_SIZE}</th>
+            <th scope="col">{SHOPPING_SHEET_FOR_PART}</th>
+            <th scope="col">{SHOPPING_SHEET_SEEN_IN}</th>
+            <th scope="col">{SHOPPING_SHEET_READ}</th>
           </tr>
         </thead>
         <tbody>

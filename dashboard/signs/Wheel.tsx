@@ -1,4 +1,5 @@
 import type { Spoke } from "../checks/spokes.ts";
+import { wheelSentence } from "../words/wheel.ts";
 
 const INNER = 3.2;
 const SHORT = 8.4;
@@ -8,7 +9,7 @@ const LONG = 14.2;
 export function Wheel({ spokes, size = 34 }: { spokes: readonly Spoke[]; size?: number }) {
   const open = spokes.filter(({ looked }) => looked === "not" || looked === "partly").length;
   const full = spokes.filter(({ looked }) => looked === "fully").length;
-  const title = `Looked at: ${full} of ${spokes.length} groups of checks in full, ${open} still open.`;
+  const title = wheelSentence(full, spokes.length, open);
   return (
     <svg class="wheel" width={size} height={size} viewBox="-17 -17 34 34" role="img" aria-label={title}>
       <circle r="15.2" stroke-width={size > 60 ? 0.8 : 1.6} />

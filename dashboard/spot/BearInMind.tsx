@@ -1,6 +1,7 @@
 import { useRef } from "preact/hooks";
 import type { Appraisal } from "../api/types.ts";
 import { Cautions } from "../signs/Cautions.tsx";
+import { bearInMind } from "../words/seen.ts";
 
 /**
  * The cautions that stand: soft ones that the last answer raised are open until the next, the others folded with their count.
@@ -23,7 +24,7 @@ export function BearInMind({ appraisal, at }: { appraisal: Appraisal; at: number
       <Cautions cautions={fresh} />
       {sorted.length > 0 && (
         <details>
-          <summary>Bear in mind ({sorted.length})</summary>
+          <summary>{bearInMind(sorted.length)}</summary>
           <Cautions cautions={sorted} />
         </details>
       )}

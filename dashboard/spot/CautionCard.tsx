@@ -1,8 +1,8 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { Appraisal, Reference } from "../api/types.ts";
 import { Cautions } from "../signs/Cautions.tsx";
-import { capital } from "../words/count.ts";
 import { askWords } from "../words/spotLooks.ts";
+import { SPOT_CAUTION, SPOT_GO_ON_LOOKING, youSaw } from "../words/spotTexts.ts";
 import { seenWords } from "./told.ts";
 import type { LookStep } from "./trail.ts";
 import type { Looking } from "./useLooking.ts";
@@ -23,16 +23,14 @@ export function CautionCard({ known, appraisal, looks, looking }: CautionCardPro
   return (
     <section class="panel ask" aria-labelledby="caution-title">
       <h2 id="caution-title" ref={heading} tabIndex={-1}>
-        {check === undefined ? "A caution" : askWords(check)}
+        {check === undefined ? SPOT_CAUTION : askWords(check)}
         {last !== undefined && last.position !== null && <span>: {last.position}</span>}
       </h2>
-      {check !== undefined && last !== undefined && (
-        <p class="whynext">You saw: {capital(seenWords(check, last))}.</p>
-      )}
+      {check !== undefined && last !== undefined && <p class="whynext">{youSaw(seenWords(check, last))}</p>}
       <Cautions cautions={appraisal.cautions.filter(({ id }) => looking.raised.includes(id))} />
       <p class="acts spotacts">
         <button type="button" class="btn" onClick={looking.goOn}>
-          Go on looking
+          {SPOT_GO_ON_LOOKING}
         </button>
       </p>
     </section>

@@ -1,5 +1,6 @@
 import type { Appraisal, Reference } from "../api/types.ts";
 import { elsewhereTitle, testWords } from "../words/spotEnd.ts";
+import { SPOT_AT_HOME } from "../words/spotTexts.ts";
 import { adviceOf } from "./advice.ts";
 
 /** What is worth its minutes and its fee, but not made where the bike stands: tests by others, and checks at home. */
@@ -22,7 +23,7 @@ export function Elsewhere(props: { known: Reference; appraisal: Appraisal; paid:
         {atHome.map((id) => (
           <li key={id}>
             <b>{known.checks.find((check) => check.id === id)?.name ?? id}</b>
-            <span class="mv">at home</span>
+            <span class="mv">{SPOT_AT_HOME}</span>
           </li>
         ))}
       </ul>

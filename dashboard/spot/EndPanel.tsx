@@ -2,7 +2,11 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Appraisal, Reference } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
 import { standAt } from "../state/route.ts";
-import { endWords } from "../words/spotEnd.ts";
+import { WHOLE_ANSWER } from "../words/common.ts";
+import { LOOK_ON_ANYWAY } from "../words/looks.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
+import { END_HOME, END_LEAVE, END_OFFER, endWords } from "../words/spotEnd.ts";
+import { SPOT_LOOK_ON } from "../words/spotTexts.ts";
 import { Elsewhere } from "./Elsewhere.tsx";
 import { LeavePanel } from "./LeavePanel.tsx";
 import { OfferPanel } from "./OfferPanel.tsx";
@@ -25,9 +29,9 @@ export interface EndPanelProps {
 type Choice = "offer" | "leave" | "home";
 
 const CHOICES: readonly { readonly value: Choice; readonly label: string }[] = [
-  { value: "offer", label: "Offer" },
-  { value: "leave", label: "Leave" },
-  { value: "home", label: "Take home" },
+  { value: "offer", label: END_OFFER },
+  { value: "leave", label: END_LEAVE },
+  { value: "home", label: END_HOME },
 ];
 
 /** The end of looking: offer, leave, or take home; and the way on for who looks further. */
@@ -54,10 +58,10 @@ export function EndPanel(props: EndPanelProps) {
         {paid ? (
           <p class="acts spotacts">
             <a class="btn" href={standAt(own.id)}>
-              On the stand
+              {PLACE_NAMES.stand}
             </a>
             <a class="btn quiet" href={`/finds/${encodeURIComponent(own.id)}`}>
-              See the whole answer
+              {WHOLE_ANSWER}
             </a>
           </p>
         ) : (
@@ -83,7 +87,7 @@ export function EndPanel(props: EndPanelProps) {
         {left.length > 0 && (
           <p class="lookon">
             <button type="button" class="plainbtn" onClick={() => looking.decide(false)}>
-              {queue.worth.length > 0 ? "Look on" : "Look on anyway"}
+              {queue.worth.length > 0 ? SPOT_LOOK_ON : LOOK_ON_ANYWAY}
             </button>
           </p>
         )}

@@ -4,6 +4,14 @@ import { WorkedOut } from "../parts/WorkedOut.tsx";
 import type { FindAsking } from "../state/finds.ts";
 import { handling, setHandling } from "../state/handling.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
+import {
+  SPOT_ALL_DETAILS,
+  SPOT_CHANGE_IT,
+  SPOT_GLOVES,
+  SPOT_HANDLES,
+  SPOT_KEYS,
+  SPOT_WHAT_IT_IS,
+} from "../words/spotTexts.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
 
 /** Larger buttons, at hand under the card. */
@@ -16,7 +24,7 @@ export function Gloves() {
         checked={gloves}
         onChange={(event) => setHandling({ keys, gloves: event.currentTarget.checked })}
       />
-      <span>Gloves on</span>
+      <span>{SPOT_GLOVES}</span>
     </label>
   );
 }
@@ -26,23 +34,24 @@ export function Handles({ own, known, asking, onReopen }: StageProps & { asking:
   const { gloves, keys } = handling.value;
   const { attributes } = own.answers;
   return (
-    <section class="handles" aria-label="Keys and description">
+    <section class="handles" aria-label={SPOT_HANDLES}>
       <label class="tick">
         <input
           type="checkbox"
           checked={keys}
           onChange={(event) => setHandling({ gloves, keys: event.currentTarget.checked })}
         />
-        <span>Keys answer: 1 to 9 a level, 0 can{"\u2019"}t tell, U undo</span>
+        <span>{SPOT_KEYS}</span>
       </label>
       <details>
-        <summary>What it is</summary>
+        <summary>{SPOT_WHAT_IT_IS}</summary>
         <ul class="lookrows">
           {NEEDED.map((name) => (
             <li key={name}>
               <b>{known.attributes[name].find(({ value }) => value === attributes[name])?.label}</b>
               <button type="button" class="plainbtn" onClick={() => onReopen(name)}>
-                Change<span class="sr">: {FIELD_NAMES[name]}</span>
+                {SPOT_CHANGE_IT}
+                <span class="sr">: {FIELD_NAMES[name]}</span>
               </button>
             </li>
           ))}
@@ -52,7 +61,7 @@ export function Handles({ own, known, asking, onReopen }: StageProps & { asking:
       <WorkedOut askings={[asking]} />
       <p>
         <a class="tall" href={`/describe/${encodeURIComponent(own.id)}`}>
-          All the details
+          {SPOT_ALL_DETAILS}
         </a>
       </p>
     </section>

@@ -3,7 +3,9 @@ import { RemoveSure } from "../find/RemoveSure.tsx";
 import type { OwnFind } from "../finds/own.ts";
 import { removeFind } from "../state/finds.ts";
 import { go } from "../state/route.ts";
+import { REMOVE } from "../words/common.ts";
 import { REMOVING } from "../words/removing.ts";
+import { END_LEAVE_AND_KEEP, END_LEAVE_KEPT, END_LOOK_AT_ANOTHER } from "../words/spotEnd.ts";
 
 /** Left where it is: what was seen is kept, or not. */
 export function LeavePanel({ own }: { own: OwnFind }) {
@@ -14,17 +16,17 @@ export function LeavePanel({ own }: { own: OwnFind }) {
   };
   return (
     <div class="ending">
-      <p>What you saw is kept among the finds; they may come down yet.</p>
+      <p>{END_LEAVE_KEPT}</p>
       <p class="acts">
         <a class="btn" href="/">
-          Leave and keep it
+          {END_LEAVE_AND_KEEP}
         </a>
         <a class="btn quiet" href="/spot">
-          Look at another
+          {END_LOOK_AT_ANOTHER}
         </a>
         {!sure && (
           <button type="button" class="btn quiet" onClick={() => setSure(true)}>
-            Remove
+            {REMOVE}
           </button>
         )}
       </p>

@@ -9,6 +9,7 @@ import { lengthUnit } from "../state/units.ts";
 import { lengthsFor, withLengths } from "../words/length.ts";
 import { afterThis, whyWords } from "../words/spot.ts";
 import { askWords, briefWords } from "../words/spotLooks.ts";
+import { SPOT_BOTH_ALIKE, SPOT_HOW_IN_FULL } from "../words/spotTexts.ts";
 import { adviceOf } from "./advice.ts";
 import { LookChoices } from "./LookChoices.tsx";
 import { MeasureFold } from "./MeasureFold.tsx";
@@ -77,13 +78,13 @@ export function LookCard({ check, look, own, asking, looking, focus, keys, bike,
               checked={isAlike}
               onChange={(event) => setAlike(event.currentTarget.checked)}
             />
-            <span>Both wheels alike</span>
+            <span>{SPOT_BOTH_ALIKE}</span>
           </label>
         )}
         <LookChoices check={check} chosen={chosen} keys={keys} onLevel={take} onPass={pass} />
         {briefWords(check) !== check.how && (
           <details class="infull">
-            <summary>How, in full</summary>
+            <summary>{SPOT_HOW_IN_FULL}</summary>
             <p class="small">{inHand(check, check.how)}</p>
           </details>
         )}

@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import type { Check } from "../api/types.ts";
 import { lengthUnit } from "../state/units.ts";
 import { lengthsFor, withLengths } from "../words/length.ts";
+import { LOOK_CANT_TELL, LOOK_LATER } from "../words/looks.ts";
 import { levelWords } from "../words/plain.ts";
 
 interface LookChoicesProps {
@@ -27,11 +28,11 @@ export function LookChoices({ check, chosen, keys, onLevel, onPass }: LookChoice
       ))}
       <div class="half">
         <Press onPress={() => onPass("cannot-tell")}>
-          <b>Can{"\u2019"}t tell</b>
+          <b>{LOOK_CANT_TELL}</b>
           {keys && <i aria-hidden="true">0</i>}
         </Press>
         <Press onPress={() => onPass("later")}>
-          <b>Later</b>
+          <b>{LOOK_LATER}</b>
         </Press>
       </div>
     </div>

@@ -6,6 +6,7 @@ import { ownFinds } from "../state/finds.ts";
 import { handling } from "../state/handling.ts";
 import { termsOf } from "../state/terms.ts";
 import { WORKING } from "../words/common.ts";
+import { SPOT_DECIDE } from "../words/spotTexts.ts";
 import { BearInMind } from "./BearInMind.tsx";
 import { CautionCard } from "./CautionCard.tsx";
 import { EndPanel } from "./EndPanel.tsx";
@@ -93,7 +94,7 @@ export function Looks(props: StageProps & { asking: FindAsking }) {
               <div class="under">
                 <Gloves />
                 <button type="button" class="plainbtn" onClick={() => looking.decide(true)}>
-                  Decide on what you saw
+                  {SPOT_DECIDE}
                 </button>
               </div>
             )}

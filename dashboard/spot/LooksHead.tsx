@@ -5,6 +5,7 @@ import { Wheel } from "../signs/Wheel.tsx";
 import { capital } from "../words/count.ts";
 import { describedKind } from "../words/description.ts";
 import { factsWords } from "../words/spot.ts";
+import { SPOT_CHANGE } from "../words/spotTexts.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
 import { SpotHead } from "./SpotHead.tsx";
 import { looksOf } from "./trail.ts";
@@ -36,7 +37,7 @@ export function LooksHead(props: LooksHeadProps) {
             ) : (
               <button type="button" class="inline" onClick={() => onReopen("price")}>
                 {facts.price}
-                <span class="sr">, change</span>
+                <span class="sr">{SPOT_CHANGE}</span>
               </button>
             )}{" "}
             {"\u00b7"}{" "}

@@ -1,8 +1,16 @@
 import type { Appraisal, Reference } from "../api/types.ts";
 import { NumberField } from "../parts/NumberField.tsx";
-import { currencySign, money, roundMoney } from "../words/money.ts";
-import { atPrice, beforeYouPay, leftAtPrice, offerAdvice } from "../words/spotEnd.ts";
+import { currencySign } from "../words/money.ts";
+import {
+  atPrice,
+  beforeYouPay,
+  END_TRY_PRICE,
+  leftAtPrice,
+  offerAdvice,
+  offerTitle,
+} from "../words/spotEnd.ts";
 import { partWords } from "../words/spotLooks.ts";
+import { NO_LESS_THAN_NOTHING } from "../words/spotStart.ts";
 
 interface OfferPanelProps {
   readonly known: Reference;
@@ -26,18 +34,18 @@ export function OfferPanel({ known, appraisal, goal, price, offer, onOffer }: Of
   const isTried = offer !== undefined && offer >= 0;
   return (
     <div class="ending">
-      <h3>{roundMoney(most) > 0 ? `Offer ${money(most, currency)} at most` : "Not even for nothing"}</h3>
+      <h3>{offerTitle(most, currency)}</h3>
       {offerAdvice(appraisal, { goal, price }).map((line) => (
         <p key={line}>{line}</p>
       ))}
       {first !== "" && <p>{first}</p>}
       <NumberField
-        label="Try a price"
+        label={END_TRY_PRICE}
         value={offer}
         onValue={onOffer}
         before={currencySign(currency)}
         step={5}
-        messages={offer !== undefined && offer < 0 ? ["A price is nothing or more."] : []}
+        messages={offer !== undefined && offer < 0 ? [NO_LESS_THAN_NOTHING] : []}
       />
       <div role="status">
         {isTried && (

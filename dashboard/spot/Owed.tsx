@@ -3,6 +3,7 @@ import { ReadyParts } from "../find/ReadyParts.tsx";
 import { capital } from "../words/count.ts";
 import { readyCounts } from "../words/ready.ts";
 import { partWords } from "../words/spotLooks.ts";
+import { SPOT_AT_HOME, SPOT_LOOK_NOW } from "../words/spotTexts.ts";
 import type { Looking } from "./useLooking.ts";
 
 interface OwedProps {
@@ -39,10 +40,10 @@ function OwedLook(props: { id: string; check: Check | undefined; looking: Lookin
     <>
       <span>{check?.name ?? id}</span>
       {look === undefined ? (
-        <span class="mv">{check?.where === "spot" ? "" : "at home"}</span>
+        <span class="mv">{check?.where === "spot" ? "" : SPOT_AT_HOME}</span>
       ) : (
         <button type="button" class="plainbtn" onClick={() => looking.reopen(look)}>
-          Look now
+          {SPOT_LOOK_NOW}
           {check !== undefined && <span class="sr"> {partWords(check)}</span>}
         </button>
       )}

@@ -4,6 +4,14 @@ import { ownFinds } from "../state/finds.ts";
 import { describedKind } from "../words/description.ts";
 import { FIELD_NAMES } from "../words/fields.ts";
 import { PICK_HINTS, SPOT_TITLE } from "../words/spot.ts";
+import {
+  pickOf,
+  SPOT_START_AT_HOME,
+  SPOT_START_GO_ON_WITH_YOURS,
+  SPOT_START_KEEP,
+  SPOT_START_ON_ONE_PAGE,
+} from "../words/spotStart.ts";
+import { SPOT_ALL_DETAILS } from "../words/spotTexts.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
 import { SpotHead } from "./SpotHead.tsx";
 import { UndoLine } from "./UndoLine.tsx";
@@ -34,7 +42,7 @@ export function PickStage({
     <main class="page spot picking" id="main">
       <SpotHead title={SPOT_TITLE} heading={FIELD_NAMES[name]} focus={acted}>
         <p class="small">
-          {NEEDED.indexOf(name) + 1} of {NEEDED.length} picks. {PICK_HINTS[name]}
+          {pickOf(NEEDED.indexOf(name) + 1, NEEDED.length)} {PICK_HINTS[name]}
         </p>
       </SpotHead>
       {trail.length > 0 && <UndoLine onUndo={onUndo}>{made.map(label).join(", ")}</UndoLine>}
@@ -58,7 +66,7 @@ export function PickStage({
       {before !== undefined && (
         <p class="acts spotacts">
           <button type="button" class="btn quiet" onClick={() => onReopen(null)}>
-            Keep it as it is
+            {SPOT_START_KEEP}
           </button>
         </p>
       )}
@@ -77,7 +85,7 @@ function GoOn({ known }: Pick<StageProps, "known">) {
     <>
       {own.length > 0 && (
         <section class="panel later" aria-labelledby="goon-title">
-          <h2 id="goon-title">Go on with one of yours</h2>
+          <h2 id="goon-title">{SPOT_START_GO_ON_WITH_YOURS}</h2>
           <ul class="goon">
             {own.map(({ id, name, answers }) => (
               <li key={id}>
@@ -93,7 +101,7 @@ function GoOn({ known }: Pick<StageProps, "known">) {
         <DemoLine own />
       </div>
       <p class="small">
-        At home with time? <a href="/describe">All the details</a> on one page.
+        {SPOT_START_AT_HOME} <a href="/describe">{SPOT_ALL_DETAILS}</a> {SPOT_START_ON_ONE_PAGE}
       </p>
     </>
   );

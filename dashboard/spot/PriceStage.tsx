@@ -3,6 +3,17 @@ import { NumberField } from "../parts/NumberField.tsx";
 import { describedKind } from "../words/description.ts";
 import { currencySign } from "../words/money.ts";
 import { SPOT_TITLE } from "../words/spot.ts";
+import {
+  NO_LESS_THAN_NOTHING,
+  SPOT_START_FOR_NOTHING,
+  SPOT_START_GO_ON,
+  SPOT_START_KEEP,
+  SPOT_START_NO_PRICE,
+  SPOT_START_NOT_KNOWN,
+  SPOT_START_PRICE,
+  SPOT_START_REST_UNKNOWN,
+  SPOT_START_WHAT_ASKED,
+} from "../words/spotStart.ts";
 import type { StageProps } from "./OnTheSpot.tsx";
 import { SpotHead } from "./SpotHead.tsx";
 import { UndoLine } from "./UndoLine.tsx";
@@ -21,8 +32,8 @@ export function PriceStage(props: StageProps) {
     });
   return (
     <main class="page spot picking" id="main">
-      <SpotHead title={SPOT_TITLE} heading="What do they ask?" focus={acted}>
-        <p class="small">All else counts as unknown, never as good.</p>
+      <SpotHead title={SPOT_TITLE} heading={SPOT_START_WHAT_ASKED} focus={acted}>
+        <p class="small">{SPOT_START_REST_UNKNOWN}</p>
       </SpotHead>
       {trail.length > 0 && (
         <UndoLine onUndo={onUndo}>{describedKind(own.answers.attributes, known)}</UndoLine>
@@ -31,13 +42,13 @@ export function PriceStage(props: StageProps) {
         class="panel"
         onSubmit={(event) => {
           event.preventDefault();
-          if (price === undefined) setWrong("Write a price, or take one of the two below.");
-          else if (price < 0) setWrong("A price is nothing or more.");
+          if (price === undefined) setWrong(SPOT_START_NO_PRICE);
+          else if (price < 0) setWrong(NO_LESS_THAN_NOTHING);
           else take(price);
         }}
       >
         <NumberField
-          label="Asking price"
+          label={SPOT_START_PRICE}
           value={price}
           onValue={(value) => {
             setPrice(value);
@@ -48,20 +59,20 @@ export function PriceStage(props: StageProps) {
         />
         <div class="choices">
           <button type="submit" class="btn">
-            Go on
+            {SPOT_START_GO_ON}
           </button>
           <button type="button" class="press cant" onClick={() => take(0)}>
-            <b>For nothing</b>
+            <b>{SPOT_START_FOR_NOTHING}</b>
           </button>
           <button type="button" class="press cant" onClick={() => take(undefined)}>
-            <b>Not known yet</b>
+            <b>{SPOT_START_NOT_KNOWN}</b>
           </button>
         </div>
       </form>
       {before !== undefined && (
         <p class="acts spotacts">
           <button type="button" class="btn quiet" onClick={() => onReopen(null)}>
-            Keep it as it is
+            {SPOT_START_KEEP}
           </button>
         </p>
       )}

@@ -1,7 +1,9 @@
 import type { Reference } from "../api/types.ts";
 import { capital } from "../words/count.ts";
+import { LOOK_CANT_TELL, LOOK_LATER } from "../words/looks.ts";
 import { moveWords, seenTitle } from "../words/spot.ts";
 import { partWords } from "../words/spotLooks.ts";
+import { SPOT_CHANGE_IT, SPOT_PUT_OFF } from "../words/spotTexts.ts";
 import { seenWords } from "./told.ts";
 import type { LookStep } from "./trail.ts";
 import type { Looking } from "./useLooking.ts";
@@ -19,9 +21,7 @@ export function SeenLooks({ known, looks, looking }: SeenLooksProps) {
   return (
     <section class="panel" aria-labelledby="seen-title">
       <h2 id="seen-title">
-        {seen.length === 0
-          ? "Put off so far"
-          : seenTitle(isStopped ? seen.map(unpriced) : seen, known.currency)}
+        {seen.length === 0 ? SPOT_PUT_OFF : seenTitle(isStopped ? seen.map(unpriced) : seen, known.currency)}
       </h2>
       <ul class="lookrows">
         {[...looks].reverse().map((step) => {
@@ -39,11 +39,11 @@ export function SeenLooks({ known, looks, looking }: SeenLooksProps) {
                 {step.how === "seen"
                   ? capital(seenWords(check, step))
                   : step.how === "later"
-                    ? "Later"
-                    : "Can\u2019t tell"}
+                    ? LOOK_LATER
+                    : LOOK_CANT_TELL}
               </span>
               <button type="button" class="plainbtn" onClick={() => looking.reopen(step)}>
-                Change
+                {SPOT_CHANGE_IT}
                 <span class="sr">
                   {" "}
                   {partWords(check)}

@@ -10,6 +10,7 @@ import { NO_ANSWER, WORKING } from "../words/common.ts";
 import { money, roundMoney } from "../words/money.ts";
 import { offerWords } from "../words/spot.ts";
 import { type BarTerms, barWords } from "../words/spotBar.ts";
+import { answersRefused, barTrouble, mostToOffer, offerSpoken, VERDICT_SO_FAR } from "../words/verdictBar.ts";
 import type { LookStep } from "./trail.ts";
 
 interface SpotBarProps extends BarTerms {
@@ -40,7 +41,7 @@ export function SpotBar(props: SpotBarProps) {
   return (
     <section
       class={classes.join(" ")}
-      aria-label="Verdict so far"
+      aria-label={VERDICT_SO_FAR}
       style={{ borderTopColor: `var(${token})` }}
     >
       <div class="in">
@@ -85,7 +86,7 @@ function Answered(props: SpotBarProps & { appraisal: Appraisal; isSlow: boolean 
       {most !== null && decision.stop === null && (
         <div class="o">
           <span class="num">{money(most, currency)}</span>
-          <p class="small">most to offer{hasMoved && `, was ${money(was, currency)}`}</p>
+          <p class="small">{mostToOffer(hasMoved ? was : null, currency)}</p>
         </div>
       )}
     </>
@@ -99,12 +100,10 @@ function spokenWords(props: SpotBarProps, appraisal: Appraisal | null): string {
   const { currency, decision } = appraisal;
   const most = decision.walkAwayPrice;
   const moved = last === null ? null : offerWords(last, currency);
-  const offer = moved ?? (most === null ? "" : `Most to offer: ${money(most, currency)}.`);
+  const offer = moved ?? (most === null ? "" : offerSpoken(most, currency));
   return [found, `${barWords(appraisal, props).title}.`, offer].filter((one) => one !== "").join(" ");
 }
 
 function faultWords(fault: Fault): string {
-  if (fault.kind === "no-signal") return "No signal. What you saw is kept and is asked again later.";
-  if (fault.kind === "failed") return "The service failed. What you saw is kept.";
-  return "An answer is refused; the figures are those from before.";
+  return fault.kind === "refused" ? answersRefused(1) : barTrouble(fault, "saw");
 }

@@ -1,6 +1,8 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { moved } from "../state/route.ts";
+import { tabTitle } from "../words/placeNames.ts";
+import { SPOT_OUT } from "../words/spotTexts.ts";
 
 interface SpotHeadProps {
   /** Of the browser's tab. */
@@ -17,7 +19,7 @@ interface SpotHeadProps {
 export function SpotHead({ title, heading, children, sign, focus }: SpotHeadProps) {
   const h1 = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    document.title = `${title} \u00b7 Spokeworth`;
+    document.title = tabTitle(title);
   }, [title]);
   useEffect(() => {
     if (!focus && !moved.peek()) return;
@@ -27,7 +29,7 @@ export function SpotHead({ title, heading, children, sign, focus }: SpotHeadProp
   return (
     <header class="spothead">
       <a href="/">
-        <span class="sr">To the finds; what you saw is kept</span>
+        <span class="sr">{SPOT_OUT}</span>
         <svg viewBox="0 0 22 22" width="22" height="22" aria-hidden="true">
           <path d="M14 4 L7 11 L14 18" />
         </svg>

@@ -2,6 +2,7 @@ import type { Appraisal, Check, Reference } from "../api/types.ts";
 import { capital } from "../words/count.ts";
 import { stillOpenTitle, swingWords } from "../words/spot.ts";
 import { askWords } from "../words/spotLooks.ts";
+import { looksFold, SPOT_LOOK_NOW } from "../words/spotTexts.ts";
 import { minutes } from "../words/time.ts";
 import { adviceOf } from "./advice.ts";
 import type { Looking } from "./useLooking.ts";
@@ -43,7 +44,8 @@ export function StillOpen({ known, checks, appraisal, looking }: StillOpenProps)
               if (at !== undefined) looking.reopen(at);
             }}
           >
-            Look now<span class="sr"> {askWords(check)}</span>
+            {SPOT_LOOK_NOW}
+            <span class="sr"> {askWords(check)}</span>
           </button>
         </li>
       );
@@ -55,9 +57,7 @@ export function StillOpen({ known, checks, appraisal, looking }: StillOpenProps)
       {first.length > 0 && <ul class="lookrows">{rows(first)}</ul>}
       {rest.length > 0 && (
         <details class="others">
-          <summary>
-            {first.length > 0 ? "Other looks" : "All looks"} ({rest.length})
-          </summary>
+          <summary>{looksFold(rest.length, first.length > 0)}</summary>
           <ul class="lookrows">{rows(rest)}</ul>
         </details>
       )}

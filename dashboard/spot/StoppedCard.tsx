@@ -2,8 +2,8 @@ import { useEffect, useRef } from "preact/hooks";
 import type { Appraisal } from "../api/types.ts";
 import type { OwnFind } from "../finds/own.ts";
 import { Cautions } from "../signs/Cautions.tsx";
-import { capital } from "../words/count.ts";
-import { stopReason } from "../words/verdict.ts";
+import { WHOLE_ANSWER } from "../words/common.ts";
+import { END_LEAVE_IT, END_LOOK_AT_ANOTHER, stoppedTitle } from "../words/spotEnd.ts";
 
 /** Everything stops: the reason, the cautions, and the ways out. No money is shown. */
 export function StoppedCard({ appraisal, own }: { appraisal: Appraisal; own: OwnFind }) {
@@ -15,18 +15,18 @@ export function StoppedCard({ appraisal, own }: { appraisal: Appraisal; own: Own
   return (
     <section class="panel ask stoppedcard" aria-labelledby="stopped-title">
       <h2 id="stopped-title" ref={heading} tabIndex={-1}>
-        Stopped. {capital(stopReason(appraisal))}.
+        {stoppedTitle(appraisal)}
       </h2>
       <Cautions cautions={[...first, ...others]} />
       <p class="acts spotacts">
         <a class="btn" href="/">
-          Leave it
+          {END_LEAVE_IT}
         </a>
         <a class="btn quiet" href="/spot">
-          Look at another
+          {END_LOOK_AT_ANOTHER}
         </a>
         <a class="btn quiet" href={`/finds/${encodeURIComponent(own.id)}`}>
-          See the whole answer
+          {WHOLE_ANSWER}
         </a>
       </p>
     </section>

@@ -5,6 +5,7 @@ import { NumberField } from "../parts/NumberField.tsx";
 import { ownFinds } from "../state/finds.ts";
 import { go } from "../state/route.ts";
 import { currencySign } from "../words/money.ts";
+import { END_NAME, END_PAID, END_TAKE_HOME, END_WRITE_PAID } from "../words/spotEnd.ts";
 
 interface TakeHomeProps {
   readonly own: OwnFind;
@@ -21,7 +22,7 @@ export function TakeHome({ own, currency, offer }: TakeHomeProps) {
   const [wrong, setWrong] = useState("");
   const take = () => {
     if (price === undefined || price < 0) {
-      setWrong("Write what you paid; 0 for nothing.");
+      setWrong(END_WRITE_PAID);
       return;
     }
     const answers = withAnswer(withAnswer(own.answers, "price", price), "paid", true);
@@ -37,7 +38,7 @@ export function TakeHome({ own, currency, offer }: TakeHomeProps) {
       }}
     >
       <NumberField
-        label="What you paid"
+        label={END_PAID}
         value={price}
         onValue={(value) => {
           setPrice(value);
@@ -47,7 +48,7 @@ export function TakeHome({ own, currency, offer }: TakeHomeProps) {
         messages={wrong === "" ? [] : [wrong]}
       />
       <div class="field">
-        <label for={id}>What you call it (optional)</label>
+        <label for={id}>{END_NAME}</label>
         <input
           id={id}
           type="text"
@@ -58,7 +59,7 @@ export function TakeHome({ own, currency, offer }: TakeHomeProps) {
         />
       </div>
       <button type="submit" class="btn">
-        Take it home
+        {END_TAKE_HOME}
       </button>
     </form>
   );

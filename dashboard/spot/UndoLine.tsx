@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { LOOK_UNDO } from "../words/looks.ts";
 
 /** What was answered last, with the way back. */
 export function UndoLine({ onUndo, children }: { onUndo: () => void; children: ComponentChildren }) {
@@ -6,7 +7,7 @@ export function UndoLine({ onUndo, children }: { onUndo: () => void; children: C
     <div class="was">
       <p>{children}</p>
       <button type="button" class="plainbtn" onClick={onUndo}>
-        Undo
+        {LOOK_UNDO}
       </button>
     </div>
   );

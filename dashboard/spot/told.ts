@@ -2,9 +2,9 @@ import type { Appraisal, Check, Reading, Reference } from "../api/types.ts";
 import { summary } from "../describe/summary.ts";
 import { lengthUnit } from "../state/units.ts";
 import { describedKind } from "../words/description.ts";
-import { priceWords } from "../words/money.ts";
 import { foundWords, offerWords, onTheLine } from "../words/spot.ts";
 import { levelFound } from "../words/spotLooks.ts";
+import { askingPrice } from "../words/spotStart.ts";
 import { readingAt } from "./observed.ts";
 import type { LookStep, Step } from "./trail.ts";
 
@@ -20,8 +20,7 @@ export interface Told {
  */
 export function told(step: Step, known: Reference, appraisal: Appraisal | null): Told {
   if (step.kind === "price") {
-    const asked = step.set === undefined ? "not known" : priceWords(step.set, known.currency);
-    return { found: `Asking price: ${asked}.`, offer: "" };
+    return { found: askingPrice(step.set, known.currency), offer: "" };
   }
   if (step.kind === "pick")
     return { found: `${describedKind({ [step.name]: step.set }, known)}.`, offer: "" };

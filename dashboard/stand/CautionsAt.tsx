@@ -1,5 +1,6 @@
 import type { RaisedCaution } from "../api/types.ts";
 import { Cautions } from "../signs/Cautions.tsx";
+import { bearInMind } from "../words/seen.ts";
 
 /** The cautions that bear on a check or a job, where it stands: hard ones open, soft ones folded with their count. */
 export function CautionsAt({ cautions }: { cautions: readonly RaisedCaution[] }) {
@@ -10,7 +11,7 @@ export function CautionsAt({ cautions }: { cautions: readonly RaisedCaution[] })
       <Cautions cautions={hard} atCause />
       {soft.length > 0 && (
         <details>
-          <summary>Bear in mind ({soft.length})</summary>
+          <summary>{bearInMind(soft.length)}</summary>
           <Cautions cautions={soft} atCause />
         </details>
       )}

@@ -5,7 +5,14 @@ import type { Bike } from "../describe/bike.ts";
 import { pointerTo } from "../describe/CheckAnswer.tsx";
 import { summary } from "../describe/summary.ts";
 import { lengthUnit } from "../state/units.ts";
+import {
+  LOOK_STATE_CANT_TELL,
+  LOOK_STATE_CURED,
+  LOOK_STATE_NOT_LOOKED,
+  LOOK_STATE_REFUSED,
+} from "../words/lookState.ts";
 import { levelWords } from "../words/plain.ts";
+import { NOT_TO_BE_RIDDEN, NOT_TO_BE_SOLD, ON_THE_LINE } from "../words/seen.ts";
 import { LookCard } from "./LookCard.tsx";
 import { worstOf } from "./looks.ts";
 import type { Bench } from "./useBench.ts";
@@ -56,22 +63,25 @@ export function CheckRow({ check, bench, bike, isOpen, onOpen }: CheckRowProps) 
 function State({ check, bench }: { check: Check; bench: Bench }) {
   const { answers, appraisal, fault, unsure } = bench;
   const observation = answers.observations[check.id];
-  if (messagesAt(fault, pointerTo(check)).length > 0) return <span class="state wrong">refused</span>;
+  if (messagesAt(fault, pointerTo(check)).length > 0)
+    return <span class="state wrong">{LOOK_STATE_REFUSED}</span>;
   const finding = appraisal === null ? undefined : worstOf(appraisal.findings, check.id);
   if (observation === undefined) {
     const settled = finding !== undefined && bench.answers.tyreMarking !== undefined;
     if (settled) return <span class="state said">{levelWords(check, finding.level)}</span>;
-    return <span class="state">{unsure.includes(check.id) ? "can\u2019t tell" : "not looked at"}</span>;
+    return (
+      <span class="state">{unsure.includes(check.id) ? LOOK_STATE_CANT_TELL : LOOK_STATE_NOT_LOOKED}</span>
+    );
   }
   return (
     <span class="state said">
       {finding?.source === "measured" && `${levelWords(check, finding.level)}: `}
       {summary(check, observation, lengthUnit.value)}
-      {finding?.borderline !== undefined && <span class="tag">on the line</span>}
+      {finding?.borderline !== undefined && <span class="tag">{ON_THE_LINE}</span>}
       {finding?.safetyBlock === true && (
-        <span class="tag strong">{check.group === "paperwork" ? "not to be sold" : "not to be ridden"}</span>
+        <span class="tag strong">{check.group === "paperwork" ? NOT_TO_BE_SOLD : NOT_TO_BE_RIDDEN}</span>
       )}
-      {(finding?.curedBy.length ?? 0) > 0 && <span class="tag">cured since</span>}
+      {(finding?.curedBy.length ?? 0) > 0 && <span class="tag">{LOOK_STATE_CURED}</span>}
     </span>
   );
 }

@@ -4,7 +4,8 @@ import type { Bike } from "../describe/bike.ts";
 import { foundBy } from "../describe/summary.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { lengthUnit } from "../state/units.ts";
-import { capital, uncapital } from "../words/count.ts";
+import { uncapital } from "../words/count.ts";
+import { countsAs, measureAgain } from "../words/lookState.ts";
 import { onTheLine } from "../words/measured.ts";
 import { levelWords } from "../words/plain.ts";
 import type { Bench } from "./useBench.ts";
@@ -43,12 +44,12 @@ function OnTheLine({ check, finding, bike }: { check: Check; finding: ReportedFi
     worse: uncapital(levelWords(check, worse)),
     at: lineBetween(limitsOn(check.measurement, bike.attributes), better, worse),
   };
-  const wheel = position === "front" || position === "rear" ? `${capital(position)}: on` : "On";
+  const wheel = position === "front" || position === "rear" ? position : null;
   return (
     <Warning kind="mind">
-      <b>{wheel} the line: measure again.</b>{" "}
-      {onTheLine(line, derived.value, check.measurement.readingError, derived.unit, lengthUnit.value)} Until
-      then it counts as {uncapital(levelWords(check, finding.level))}.
+      <b>{measureAgain(wheel)}</b>{" "}
+      {onTheLine(line, derived.value, check.measurement.readingError, derived.unit, lengthUnit.value)}{" "}
+      {countsAs(uncapital(levelWords(check, finding.level)))}
     </Warning>
   );
 }

@@ -1,6 +1,7 @@
 import type { Check } from "../api/types.ts";
 import type { Bike } from "../describe/bike.ts";
-import { madeOf } from "../words/stand.ts";
+import { madeOf } from "../words/checkTexts.ts";
+import { allChecks, foundWords, STAND_FIND } from "../words/standTexts.ts";
 import { CheckRow } from "./CheckRow.tsx";
 import type { Progress } from "./looks.ts";
 import { found } from "./looks.ts";
@@ -22,9 +23,9 @@ export function Groups(props: GroupsProps) {
   const hits = found(all, typed);
   return (
     <section class="panel" aria-labelledby="groups-title">
-      <h2 id="groups-title">All {all.length} checks of this bike</h2>
+      <h2 id="groups-title">{allChecks(all.length)}</h2>
       <div class="field">
-        <label for="find-check">Find a check</label>
+        <label for="find-check">{STAND_FIND}</label>
         <input
           id="find-check"
           type="search"
@@ -57,7 +58,7 @@ export function Groups(props: GroupsProps) {
       ) : (
         <>
           <p class="small" role="status">
-            {hits.length === 0 ? "No check here has that word." : `${hits.length} found`}
+            {foundWords(hits.length)}
           </p>
           <Rows {...props} checks={hits} />
         </>

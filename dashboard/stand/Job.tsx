@@ -3,8 +3,10 @@ import type { Appraisal, CourseOutcome, PlannedOperation, StopLimit } from "../a
 import type { JobRow } from "../begun/rows.ts";
 import type { Names } from "../find/names.ts";
 import { StepFacts } from "../find/PlanSteps.tsx";
+import { answerCheck, JOB_DECIDE_AGAIN, JOB_DONE, JOB_HOW, JOB_LESS } from "../words/jobTexts.ts";
 import { jobTags } from "../words/plan.ts";
 import { decideAgain } from "../words/stand.ts";
+import { atWheels } from "../words/standTexts.ts";
 import { isWorthTelling, stopWords } from "../words/stopLimit.ts";
 import { minutes } from "../words/time.ts";
 import { CautionsAt, onJob } from "./CautionsAt.tsx";
@@ -47,7 +49,7 @@ export function Job(props: JobProps) {
           <span>
             <span class="jobname">{row.name}</span>
             <span class="small">
-              {row.done ? "done" : row.minutes === null ? "" : minutes(row.minutes)}
+              {row.done ? JOB_DONE : row.minutes === null ? "" : minutes(row.minutes)}
               {isOpenJob && ` ${wheels(places)}`}
             </span>
           </span>
@@ -60,7 +62,7 @@ export function Job(props: JobProps) {
             aria-controls={factsId}
             onClick={() => onOpen(!isOpen)}
           >
-            {isOpen ? "Less" : "How"}
+            {isOpen ? JOB_LESS : JOB_HOW}
             <span class="sr">: {row.name}</span>
           </button>
         )}
@@ -92,12 +94,12 @@ function DecideAgain({ places, course, appraisal, names, isTold, onCheck }: JobP
   const checks = [...new Set(places.flatMap(({ because }) => because))];
   return (
     <div class="decide">
-      <b>Decide again here.</b> {decideAgain(course, appraisal.currency, isTold)}
+      <b>{JOB_DECIDE_AGAIN}</b> {decideAgain(course, appraisal.currency, isTold)}
       {checks.length > 0 && (
         <span class="acts">
           {checks.map((check) => (
             <button key={check} type="button" class="btn quiet" onClick={() => onCheck(check)}>
-              Answer: {names.check(check)}
+              {answerCheck(names.check(check))}
             </button>
           ))}
         </span>
@@ -121,7 +123,7 @@ function wheels(places: readonly PlannedOperation[]): string {
   const at = places.flatMap(({ position }) =>
     position === "both" ? ["front", "rear"] : position === "bike" ? [] : [position],
   );
-  return at.length === 0 ? "" : `(${at.join(" and ")})`;
+  return atWheels(at);
 }
 
 function tagsOf(places: readonly PlannedOperation[]): readonly string[] {

@@ -1,5 +1,6 @@
 import { Spoken } from "../parts/Spoken.tsx";
 import { WORKING } from "../words/common.ts";
+import { LOOK_UNDO } from "../words/looks.ts";
 import { sentence } from "../words/plain.ts";
 import { turnedWords } from "../words/stand.ts";
 import type { Bench } from "./useBench.ts";
@@ -22,7 +23,7 @@ export function LastChange({ bench, onUndo }: { bench: Bench; onUndo: () => void
             <b>{sentence(last.said)}</b> {status === "slow" ? WORKING : turned}
           </p>
           <button type="button" class="plainbtn" onClick={onUndo}>
-            Undo
+            {LOOK_UNDO}
           </button>
         </div>
       )}

@@ -10,7 +10,11 @@ import { isDrawn } from "../describe/MeasuredDrawing.tsx";
 import { summary } from "../describe/summary.ts";
 import { TyreReader } from "../describe/TyreReader.tsx";
 import { lengthUnit } from "../state/units.ts";
+import { MARKING } from "../words/checkTexts.ts";
+import { DONE } from "../words/common.ts";
 import { uncapital } from "../words/count.ts";
+import { LOOK_STATE_CANT_TELL, LOOK_STATE_TAKEN_BACK, saidOf } from "../words/lookState.ts";
+import { LOOK_CANT_TELL, LOOK_LATER } from "../words/looks.ts";
 import { CautionsAt, onCheck } from "./CautionsAt.tsx";
 import { Found } from "./Found.tsx";
 import type { Bench } from "./useBench.ts";
@@ -31,15 +35,16 @@ export function LookCard({ check, bench, bike, onDone, onLater }: LookCardProps)
   const observation = answers.observations[check.id];
   const readings = (observation as Reading | undefined)?.measured ?? {};
   const answer = (next: Observation | undefined) => {
-    const said = next === undefined ? "taken back" : uncapital(summary(check, next, lengthUnit.value));
-    bench.put(withObservation(answers, check.id, next), `${check.name}: ${said}`, {
+    const said =
+      next === undefined ? LOOK_STATE_TAKEN_BACK : uncapital(summary(check, next, lengthUnit.value));
+    bench.put(withObservation(answers, check.id, next), saidOf(check.name, said), {
       check: check.id,
       unsure: without(bench.unsure, check),
     });
   };
   const cannotTell = () => {
     const next = observation === undefined ? answers : withObservation(answers, check.id, undefined);
-    bench.put(next, `${check.name}: can\u2019t tell`, {
+    bench.put(next, saidOf(check.name, LOOK_STATE_CANT_TELL), {
       check: check.id,
       unsure: [...without(bench.unsure, check), check.id],
     });
@@ -55,7 +60,7 @@ export function LookCard({ check, bench, bike, onDone, onLater }: LookCardProps)
           onText={(text) =>
             bench.put(
               withAnswer(answers, "tyreMarking", text),
-              `Marking on the tyre: ${text ?? "taken back"}`,
+              saidOf(MARKING, text ?? LOOK_STATE_TAKEN_BACK),
             )
           }
           read={appraisal?.tyre ?? null}
@@ -75,15 +80,15 @@ export function LookCard({ check, bench, bike, onDone, onLater }: LookCardProps)
       <div class="acts ends">
         {(needsDone(check, observation) || isMarked(bench, check)) && (
           <button type="button" class="btn" onClick={onDone}>
-            Done
+            {DONE}
           </button>
         )}
         <button type="button" class="btn quiet cannot" onClick={cannotTell}>
-          Can{"\u2019"}t tell
+          {LOOK_CANT_TELL}
         </button>
         {onLater !== undefined && (
           <button type="button" class="btn quiet" onClick={onLater}>
-            Later
+            {LOOK_LATER}
           </button>
         )}
       </div>

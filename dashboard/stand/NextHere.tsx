@@ -2,8 +2,18 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Check } from "../api/types.ts";
 import { uncapital } from "../words/count.ts";
 import { COURSE_WORDS } from "../words/course.ts";
+import { LOOK_ON_ANYWAY } from "../words/looks.ts";
 import { READY_TITLES } from "../words/ready.ts";
 import { ALL_MADE, ENOUGH, stillOwed, worthWords } from "../words/stand.ts";
+import {
+  STAND_GO_ON_OWED,
+  STAND_NEEDS_APART,
+  STAND_NEXT_HERE,
+  WORTH_COULD_TURN,
+  WORTH_LESS_TIME,
+  WORTH_OWED,
+  WORTH_TAKES,
+} from "../words/standTexts.ts";
 import { minutes } from "../words/time.ts";
 import { LookCard, type LookCardProps } from "./LookCard.tsx";
 import type { NextLook } from "./looks.ts";
@@ -36,7 +46,7 @@ export function NextHere(props: NextHereProps) {
   }, [shown]);
   return (
     <section class="panel nexthere" aria-labelledby="next-title" aria-busy={props.isLeaving}>
-      <p class="small">Next here</p>
+      <p class="small">{STAND_NEXT_HERE}</p>
       <h2 id="next-title" ref={heading} tabIndex={-1}>
         {look?.check.name ?? (props.open === 0 ? ALL_MADE : ENOUGH)}
       </h2>
@@ -55,10 +65,11 @@ export function NextHere(props: NextHereProps) {
 
 function Worth({ worth, check, currency }: { worth: NextLook; check: Check; currency: string }) {
   const { netGain, couldBecome, owed } = worth;
-  const facts: [string, string][] = [["takes", minutes(worth.minutes)]];
-  if (netGain > 0) facts.push(["worth, less your time", worthWords(netGain, currency)]);
-  else if (owed) facts.push(["owed", uncapital(READY_TITLES[check.group === "paperwork" ? "sale" : "ride"])]);
-  if (couldBecome !== null) facts.push(["could turn into", COURSE_WORDS[couldBecome].name]);
+  const facts: [string, string][] = [[WORTH_TAKES, minutes(worth.minutes)]];
+  if (netGain > 0) facts.push([WORTH_LESS_TIME, worthWords(netGain, currency)]);
+  else if (owed)
+    facts.push([WORTH_OWED, uncapital(READY_TITLES[check.group === "paperwork" ? "sale" : "ride"])]);
+  if (couldBecome !== null) facts.push([WORTH_COULD_TURN, COURSE_WORDS[couldBecome].name]);
   return (
     <dl class="worth">
       {facts.map(([name, text]) => (
@@ -72,13 +83,13 @@ function Worth({ worth, check, currency }: { worth: NextLook; check: Check; curr
 }
 
 function Enough({ owed, open, onGoOn }: NextHereProps) {
-  if (open === 0) return <p>What needs the bike taken apart waits for its job below.</p>;
+  if (open === 0) return <p>{STAND_NEEDS_APART}</p>;
   return (
     <>
       {owed > 0 && <p>{stillOwed(owed)}</p>}
       <div class="acts ends">
         <button type="button" class="btn quiet" onClick={onGoOn}>
-          {owed > 0 ? "Go on with what is owed" : "Look on anyway"}
+          {owed > 0 ? STAND_GO_ON_OWED : LOOK_ON_ANYWAY}
         </button>
       </div>
     </>

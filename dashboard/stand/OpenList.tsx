@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import type { Names } from "../find/names.ts";
 import { money } from "../words/money.ts";
 import { gainWords, openTitle } from "../words/stand.ts";
+import { STAND_ONCE_APART, STAND_OWED, STAND_SHOW_FEWER, showAll } from "../words/standTexts.ts";
 import { minutes } from "../words/time.ts";
 import type { OpenLook, PaidTest } from "./looks.ts";
 
@@ -32,13 +33,13 @@ export function OpenList(props: {
             </button>
             <span class="small">
               {minutes(worth?.minutes ?? check.minutes)}
-              {check.where === "dismantled" && ", once it is apart"}
+              {check.where === "dismantled" && STAND_ONCE_APART}
             </span>
             <span class="small gain">
               {worth !== null && worth.gainPerMinute > 0
                 ? gainWords(worth.gainPerMinute, currency)
                 : check.ifNotChecked === "block"
-                  ? "owed"
+                  ? STAND_OWED
                   : "\u2013"}
             </span>
           </li>
@@ -56,7 +57,7 @@ export function OpenList(props: {
       </ol>
       {looks.length > most && (
         <button type="button" class="plainbtn" aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? "Show fewer" : `Show all ${looks.length}`}
+          {all ? STAND_SHOW_FEWER : showAll(looks.length)}
         </button>
       )}
     </section>

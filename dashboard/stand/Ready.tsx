@@ -1,7 +1,7 @@
 import type { Appraisal, Check, CourseOutcome } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
 import { capital } from "../words/count.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { FIND_NOT_CERTIFIED } from "../words/findTexts.ts";
 import { sentence } from "../words/plain.ts";
 import { curesOf, owedWords, READY_TITLES, readyRows } from "../words/ready.ts";
 import { readinessTitle } from "../words/titles.ts";
@@ -28,7 +28,7 @@ export function Ready(props: ReadyProps) {
       <h2 id="ready-title">{readinessTitle(appraisal, names.isPaper)}</h2>
       <List {...props} title={READY_TITLES.ride} blocking={rows.ride.blocking} owed={rows.ride.owed} />
       <List {...props} title={READY_TITLES.sale} blocking={rows.sale.blocking} owed={rows.sale.owed} />
-      {appraisal.readiness.ready && <p class="small">{FIND_TEXTS.notCertified}</p>}
+      {appraisal.readiness.ready && <p class="small">{FIND_NOT_CERTIFIED}</p>}
     </section>
   );
 }

@@ -1,4 +1,5 @@
 import type { Names } from "../find/names.ts";
+import { STAND_UNTIL_TOLD } from "../words/standTexts.ts";
 import { RESULT_UNTOLD, sayResult } from "../words/untold.ts";
 
 /** Under a test or a query that is done: its result is not told yet, with the way to the checks where it is. */
@@ -10,7 +11,7 @@ export function SayResult(props: {
   const { checks, names, onCheck } = props;
   return (
     <div class="decide">
-      {RESULT_UNTOLD} Until it is, what it was to settle stands as before.
+      {RESULT_UNTOLD} {STAND_UNTIL_TOLD}
       <span class="acts">
         {checks.map((check) => (
           <button key={check} type="button" class="btn quiet" onClick={() => onCheck(check)}>

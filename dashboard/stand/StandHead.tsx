@@ -4,10 +4,12 @@ import { isInvented, ownership } from "../finds/ownership.ts";
 import { DemoLine } from "../parts/DemoLine.tsx";
 import { Heading } from "../parts/Heading.tsx";
 import { CourseSign } from "../signs/CourseSign.tsx";
-import { NO_ANSWER, WORKING } from "../words/common.ts";
-import { FIND_TEXTS } from "../words/findTexts.ts";
+import { INVENTED_FIND, NO_ANSWER, WORKING, YOUR_OWN } from "../words/common.ts";
+import { FIND_NO_FIGURE } from "../words/findTexts.ts";
+import { PLACE_NAMES } from "../words/placeNames.ts";
 import { likelyRate } from "../words/range.ts";
 import { standTitle } from "../words/stand.ts";
+import { onTheStand, STAND_INTO_A_COPY, STAND_WHOLE_ANSWER, standTab } from "../words/standTexts.ts";
 import { advice } from "../words/verdict.ts";
 import type { Bench } from "./useBench.ts";
 
@@ -19,25 +21,23 @@ export function StandHead({ bench, wheel }: { bench: Bench; wheel: JSX.Element }
     <>
       <DemoLine own={!find.invented} />
       <p class="crumb">
-        <a href="/">Finds</a> / <a href={at}>{find.name}</a> / On the stand
+        <a href="/">{PLACE_NAMES.finds}</a> / <a href={at}>{find.name}</a> / {PLACE_NAMES.stand}
       </p>
       <div class="standhead">
         <div>
           <p class="eyebrow">
-            On the stand: {find.name}
+            {onTheStand(find.name)}
             <span class="tag">
-              {find.invented ? "invented find" : isInvented(find) ? ownership(find) : "your own"}
+              {find.invented ? INVENTED_FIND : isInvented(find) ? ownership(find) : YOUR_OWN}
             </span>
           </p>
-          <Heading title={`${find.name} on the stand`}>
+          <Heading title={standTab(find.name)}>
             {appraisal !== null ? standTitle(appraisal) : fault === null ? WORKING : NO_ANSWER}
           </Heading>
           <p class={status === "settled" ? "sofar" : "sofar dim"}>
             {status === "slow" ? WORKING : <SoFar bench={bench} />}
           </p>
-          {find.invented && (
-            <p class="small">What you answer here goes into a copy of your own; the invented find stays.</p>
-          )}
+          {find.invented && <p class="small">{STAND_INTO_A_COPY}</p>}
         </div>
         {wheel}
       </div>
@@ -49,14 +49,14 @@ export function StandHead({ bench, wheel }: { bench: Bench; wheel: JSX.Element }
 function SoFar({ bench: { appraisal, find } }: { bench: Bench }) {
   if (appraisal === null) return null;
   const { decision, currency } = appraisal;
-  if (decision.stop !== null) return <>{FIND_TEXTS.noFigure}</>;
+  if (decision.stop !== null) return <>{FIND_NO_FIGURE}</>;
   const figures = standing(appraisal)?.verdict.marginPerHour ?? null;
   return (
     <>
       <CourseSign course={decision.course} />
       <b>{advice(appraisal, { called: "it" })}</b>
       {figures !== null && <span>{likelyRate(figures, currency)}</span>}
-      <a href={`/finds/${encodeURIComponent(find.id)}`}>The whole answer</a>
+      <a href={`/finds/${encodeURIComponent(find.id)}`}>{STAND_WHOLE_ANSWER}</a>
     </>
   );
 }

@@ -7,6 +7,8 @@ import { untoldResults } from "../begun/untold.ts";
 import { planInSight, plannedCourses } from "../courses/planInSight.ts";
 import type { Names } from "../find/names.ts";
 import { PlanPicks } from "../find/PlanPanel.tsx";
+import { JOB_DONE, JOB_NOT_DONE, JOB_SPENT_ON_ITS_PAGE, JOB_TICK } from "../words/jobTexts.ts";
+import { saidOf } from "../words/lookState.ts";
 import { planTitle } from "../words/titles.ts";
 import { RESULT_UNTOLD } from "../words/untold.ts";
 import { Job, mayChange } from "./Job.tsx";
@@ -41,18 +43,15 @@ export function Work({ bench, appraisal, known, names, picked, onPick, onCheck }
     const next = withDone(soFar, operation, done);
     const answers = withAnswer(bench.answers, "soFar", isBlank(next) ? undefined : next);
     const isUntold = done && untoldResults(known, [operation], appraisal).length > 0;
-    const said = done ? (isUntold ? RESULT_UNTOLD : "done") : "not done";
-    bench.put(answers, `${names.operation(operation)}: ${said}`);
+    const said = done ? (isUntold ? RESULT_UNTOLD : JOB_DONE) : JOB_NOT_DONE;
+    bench.put(answers, saidOf(names.operation(operation), said));
     setUnfolded(null);
   };
   return (
     <section class="panel" id="work" aria-labelledby="work-title">
       <h2 id="work-title">{planTitle(course, appraisal.currency)}</h2>
       <p class="small">
-        Tick a job once it is finished and held, at every wheel it concerns. Work that failed is a discovery:
-        answer its check instead.{" "}
-        <a href={`/finds/${encodeURIComponent(bench.find.id)}`}>Money and hours spent are told on its page</a>
-        .
+        {JOB_TICK} <a href={`/finds/${encodeURIComponent(bench.find.id)}`}>{JOB_SPENT_ON_ITS_PAGE}</a>.
       </p>
       {planned.length > 1 && <PlanPicks planned={planned} chosen={course.course} onPick={onPick} />}
       <ol class="jobs">

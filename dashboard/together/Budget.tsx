@@ -2,7 +2,7 @@ import { useEffect, useId, useState } from "preact/hooks";
 import { NumberField } from "../parts/NumberField.tsx";
 import { setTerms } from "../state/set.ts";
 import { type BudgetName, isAmount, MOST } from "../state/setTerms.ts";
-import { grouped } from "../words/figure.ts";
+import { budgetBounds, exactly, NO_LIMIT, onBudget } from "../words/togetherTerms.ts";
 import { STEPS } from "./reaches.ts";
 
 interface BudgetProps {
@@ -30,10 +30,7 @@ export function Budget({ budget, name, reach, before, unit, say, lines }: Budget
     setTyped(next);
     if (isAmount(budget, next)) set({ amount: next });
   };
-  const whole = budget === "slots" ? "a whole number" : "a number";
-  const refused = isAmount(budget, typed)
-    ? []
-    : [`Set ${whole} between 0 and ${grouped(MOST[budget])}, or take no limit.`];
+  const refused = isAmount(budget, typed) ? [] : [budgetBounds(MOST[budget], budget === "slots")];
   return (
     <div class="budget">
       <label for={id} class="budgetname">
@@ -46,7 +43,8 @@ export function Budget({ budget, name, reach, before, unit, say, lines }: Budget
           onChange={(event) => set({ limited: !event.currentTarget.checked })}
         />
         <span>
-          No limit<span class="sr"> on {name.toLowerCase()}</span>
+          {NO_LIMIT}
+          <span class="sr"> {onBudget(name)}</span>
         </span>
       </label>
       {limited && (
@@ -63,7 +61,7 @@ export function Budget({ budget, name, reach, before, unit, say, lines }: Budget
             onInput={(event) => set({ amount: Number(event.currentTarget.value) })}
           />
           <NumberField
-            label={`${name}, exact`}
+            label={exactly(name)}
             value={typed}
             onValue={type}
             messages={refused}

@@ -1,9 +1,18 @@
 import { useMemo } from "preact/hooks";
 import { spreadScene } from "../charts/spreadScene.ts";
-import { EIGHT_IN_TEN } from "../words/common.ts";
 import { COURSE_WORDS } from "../words/course.ts";
 import { money } from "../words/money.ts";
 import { moneyRange } from "../words/range.ts";
+import {
+  COST_ACROSS,
+  COST_HEAD,
+  COST_KEY,
+  COST_UP,
+  costLines,
+  costSentence,
+  courseChosen,
+  yesOrNo,
+} from "../words/togetherPlanes.ts";
 import { costTitle } from "../words/togetherTitles.ts";
 import { costSpread, pricedRows } from "./charts.ts";
 import { PlanePanel } from "./PlanePanel.tsx";
@@ -20,30 +29,27 @@ export function CostPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean 
     <PlanePanel
       id="price-against-cash"
       title={title}
-      lines={[
-        "Likely price in the state its course sells it in, before haggling and fees. Above the line it sells for more than the cash in it; your hours are not in it. Filled: chosen. Strokes: 8 outcomes in 10.",
-      ]}
+      lines={[COST_KEY]}
       dimmed={dimmed}
       rows={priced.map(({ row }) => row)}
       spec={{
-        label: `${title}. Likely price against the cash in it.`,
-        across: "cash in it",
-        up: "likely price",
+        label: costSentence(title),
+        across: COST_ACROSS,
+        up: COST_UP,
         sayX: (value) => money(value, currency),
         sayY: (value) => money(value, currency),
         scene,
       }}
       tellings={priced.map(({ row: { shown, chosen }, value }) => [
-        `${COURSE_WORDS[shown.course].name}, ${chosen ? "chosen" : "left"}`,
-        `likely price ${money(value.p50, currency)}, 8 in 10: ${moneyRange(value.p10, value.p90, currency)}`,
-        `${money(shown.cashNeeded, currency)} cash in it`,
+        courseChosen(shown.course, chosen),
+        ...costLines(value, shown.cashNeeded, currency),
       ])}
       table={{
-        head: ["Find", "Course", "Chosen", "Cash in it", "Likely price", EIGHT_IN_TEN],
+        head: COST_HEAD,
         rows: priced.map(({ row: { find, shown, chosen }, value }) => [
           find.name,
           COURSE_WORDS[shown.course].name,
-          chosen ? "yes" : "no",
+          yesOrNo(chosen),
           money(shown.cashNeeded, currency),
           money(value.p50, currency),
           moneyRange(value.p10, value.p90, currency),

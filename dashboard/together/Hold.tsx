@@ -2,7 +2,8 @@ import { useId } from "preact/hooks";
 import type { CourseId } from "../api/types.ts";
 import { holdTo } from "../state/set.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { SET_TEXTS } from "../words/setTexts.ts";
+import { SET_FREE, SET_LEAVE_ANYWAY } from "../words/setTexts.ts";
+import { heldTo, inAnyCase } from "../words/togetherSet.ts";
 
 interface HoldProps {
   readonly find: { readonly id: string; readonly name: string };
@@ -19,7 +20,7 @@ export function Hold({ find, held, open }: HoldProps) {
   return (
     <div class="field hold">
       <label for={id} class="sr">
-        {find.name}: held to
+        {heldTo(find.name)}
       </label>
       <select
         id={id}
@@ -28,13 +29,13 @@ export function Hold({ find, held, open }: HoldProps) {
           holdTo(find.id, value === "" ? null : (value as CourseId))
         }
       >
-        <option value="">{SET_TEXTS.free}</option>
+        <option value="">{SET_FREE}</option>
         {courses.map((course) => (
           <option key={course} value={course}>
-            {COURSE_WORDS[course].name} in any case
+            {inAnyCase(COURSE_WORDS[course].name)}
           </option>
         ))}
-        <option value="leave">{SET_TEXTS.leaveAnyway}</option>
+        <option value="leave">{SET_LEAVE_ANYWAY}</option>
       </select>
     </div>
   );

@@ -1,12 +1,22 @@
 import { useMemo } from "preact/hooks";
 import { hasHoursLine } from "../charts/blocks.ts";
 import { blocksScene } from "../charts/blocksScene.ts";
-import { EIGHT_IN_TEN } from "../words/common.ts";
 import { COURSE_WORDS } from "../words/course.ts";
-import { goalMoney, money, rate } from "../words/money.ts";
+import { money, rate } from "../words/money.ts";
 import { likelyRate, rateRange } from "../words/range.ts";
 import { bareHours, hours } from "../words/time.ts";
 import { isWorth } from "../words/together.ts";
+import {
+  courseChosen,
+  MERIT_ACROSS,
+  MERIT_KEY,
+  MERIT_ONE_MORE,
+  MERIT_UP,
+  meritHead,
+  noHoursLine,
+  takesUp,
+  yesOrNo,
+} from "../words/togetherPlanes.ts";
 import { meritSentence, meritTitle } from "../words/togetherTitles.ts";
 import { calledAmong } from "./called.ts";
 import { meritBlocks } from "./charts.ts";
@@ -31,10 +41,8 @@ export function MeritPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
     overrun: answer.overruns.length > 0,
   });
   const lines = [
-    "As wide as its hours, as high as what each of them earns; what stands above your goal is left for you. Best rate first. Filled: chosen; outlined: left. The upright line is where your hours end if they are filled in this order; the set may pass one over that is too long or too dear. Strokes: 8 outcomes in 10. Dashed: hardly looked at yet. Hatched: loses money.",
-    ...(budgets.hours !== null && !hasHoursLine(told)
-      ? [`Your ${hours(budgets.hours)} reach beyond all of them, so their line is not drawn.`]
-      : []),
+    MERIT_KEY,
+    ...(budgets.hours !== null && !hasHoursLine(told) ? [noHoursLine(budgets.hours)] : []),
   ];
   const named = rows.map(({ find, shown }) => ({ name: find.name, perHour: shown.marginPerHour }));
   return (
@@ -46,34 +54,24 @@ export function MeritPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
       rows={rows}
       spec={{
         label: meritSentence(title, named, goal, currency),
-        across: "hours, one find after the other",
-        up: "money left for each hour",
+        across: MERIT_ACROSS,
+        up: MERIT_UP,
         sayX: (value) => hours(value),
         sayY: (value) => rate(value, currency),
         scene,
       }}
       tellings={rows.map(({ shown, chosen }) => [
-        `${COURSE_WORDS[shown.course].name}, ${chosen ? "chosen" : "left"}`,
+        courseChosen(shown.course, chosen),
         likelyRate(shown.marginPerHour, currency),
-        `${hours(shown.hours.mean)}, ${money(shown.cashNeeded, currency)} cash`,
+        takesUp(shown.hours.mean, shown.cashNeeded, currency),
       ])}
       table={{
-        head: [
-          "Find",
-          "Course",
-          "Chosen",
-          "An hour",
-          EIGHT_IN_TEN,
-          "Hours",
-          "Hours so far",
-          "Cash",
-          `Left after ${goalMoney(goal, currency)} an hour`,
-        ],
+        head: meritHead(goal, currency),
         rows: [
           ...rows.map(({ find, shown, chosen }, i) => [
             find.name,
             COURSE_WORDS[shown.course].name,
-            chosen ? "yes" : "no",
+            yesOrNo(chosen),
             rate(shown.marginPerHour.rate, currency),
             rateRange(shown.marginPerHour.p10, shown.marginPerHour.p90, currency),
             hours(shown.hours.mean),
@@ -83,7 +81,7 @@ export function MeritPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean
           ]),
           ...(answer.shadowPrices === null || budgets.hours === null
             ? []
-            : [["One more hour", isWorth(answer.shadowPrices.hour, currency), "", "", "", "", "", "", ""]]),
+            : [[MERIT_ONE_MORE, isWorth(answer.shadowPrices.hour, currency), "", "", "", "", "", "", ""]]),
         ],
       }}
     />

@@ -3,8 +3,10 @@ import { isInvented, ownership } from "../finds/ownership.ts";
 import { Warning } from "../signs/Warning.tsx";
 import { reference } from "../state/reference.ts";
 import { WHAT_TO_DO } from "../words/common.ts";
+import { NO_FIGURE, stoppedFind } from "../words/noFigure.ts";
 import { sentence } from "../words/plain.ts";
 import { problemWords } from "../words/togetherLeft.ts";
+import { LEAVE_ANYWAY, ONLY_LEAVING_OPEN, TO_THE_FIND } from "../words/togetherSet.ts";
 import { stopReason } from "../words/verdict.ts";
 import { Hold } from "./Hold.tsx";
 import { isOpen, type OutsideRow } from "./setRows.ts";
@@ -29,7 +31,8 @@ export function Outside({ rows }: { rows: readonly OutsideRow[] }) {
                   {row.kind === "problem" && (
                     <p class="small">
                       <a href={`/finds/${encodeURIComponent(row.find.id)}`}>
-                        To the find<span class="sr">: {row.find.name}</span>
+                        {TO_THE_FIND}
+                        <span class="sr">: {row.find.name}</span>
                       </a>
                     </p>
                   )}
@@ -46,8 +49,8 @@ export function Outside({ rows }: { rows: readonly OutsideRow[] }) {
         <div class="warnings">
           {stopped.map(({ find, compared }) => (
             <Warning key={find.id} kind="stop">
-              <b>{find.name}: stopped.</b> {compared !== null && sentence(stopReason(compared))} No figure is
-              worked out. {isInvented(find) && <span class="tag">{ownership(find)}</span>}{" "}
+              <b>{stoppedFind(find.name)}</b> {compared !== null && sentence(stopReason(compared))}{" "}
+              {NO_FIGURE} {isInvented(find) && <span class="tag">{ownership(find)}</span>}{" "}
               <a class="nowrap" href={`/finds/${encodeURIComponent(find.id)}`}>
                 {WHAT_TO_DO}
               </a>
@@ -70,7 +73,7 @@ function Name({ row: { find } }: { row: OutsideRow }) {
 
 function said({ kind, faults, held }: OutsideRow, checks: readonly Check[]): string {
   if (kind === "problem") return problemWords(faults, held, checks);
-  return kind === "left" ? "You leave it in any case." : "No course but leaving is open.";
+  return kind === "left" ? LEAVE_ANYWAY : ONLY_LEAVING_OPEN;
 }
 
 function openOf({ compared }: OutsideRow): readonly CourseId[] {

@@ -1,8 +1,8 @@
 import { Warning } from "../signs/Warning.tsx";
 import { holdTo, setTerms } from "../state/set.ts";
-import { listed } from "../words/count.ts";
-import { SET_TEXTS } from "../words/setTexts.ts";
+import { SET_FREE_ONE, SET_NONE_FITS } from "../words/setTexts.ts";
 import { overrunWords } from "../words/togetherOverrun.ts";
+import { freeIt, heldTooMany, liftLimits } from "../words/togetherSet.ts";
 import { calledAmong } from "./called.ts";
 import type { Standing } from "./standing.ts";
 
@@ -15,22 +15,19 @@ export function Overruns({ stood: { answer, rows } }: { stood: Standing }) {
   const freeing = held.filter(({ find }) => overruns.every((one) => one.freeing.includes(find.id)));
   return (
     <Warning kind="mind">
-      <b>{SET_TEXTS.noneFits}</b>
+      <b>{SET_NONE_FITS}</b>
       {overruns.map((overrun) => (
         <p key={overrun.budget}>{overrunWords(overrun, currency)}</p>
       ))}
       {freeing.length === 0 ? (
-        <p>
-          Letting go of one is not enough. Held: {listed(held.map(({ find }) => calledAmong(find)))}. Free
-          several, or allow more.
-        </p>
+        <p>{heldTooMany(held.map(({ find }) => calledAmong(find)))}</p>
       ) : (
-        <p>{SET_TEXTS.freeOne}</p>
+        <p>{SET_FREE_ONE}</p>
       )}
       <div class="acts">
         {freeing.map(({ find }) => (
           <button key={find.id} type="button" class="btn quiet" onClick={() => holdTo(find.id, null)}>
-            Free {calledAmong(find)}
+            {freeIt(calledAmong(find))}
           </button>
         ))}
         <button
@@ -42,7 +39,7 @@ export function Overruns({ stood: { answer, rows } }: { stood: Standing }) {
             setTerms.put(Object.fromEntries(lifted));
           }}
         >
-          Lift {overruns.length === 1 ? "this limit" : "these limits"}
+          {liftLimits(overruns.length)}
         </button>
       </div>
     </Warning>

@@ -7,6 +7,7 @@ import { CourseSign } from "../signs/CourseSign.tsx";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
 import { go } from "../state/route.ts";
 import { COURSE_WORDS } from "../words/course.ts";
+import { PLANE_CHOSEN, PLANE_NO_PICTURE, PLANE_SAVE, pictureNote } from "../words/togetherPlanes.ts";
 import { keyWords } from "../words/togetherSet.ts";
 import type { SetRow } from "./setRows.ts";
 
@@ -68,19 +69,20 @@ export function PlanePanel({ id, title, lines, spec, rows, tellings, table, dimm
             <span>
               {find.name}
               <span class="sr">, {COURSE_WORDS[shown.course].name}</span>
-              {chosen && ", chosen"}
+              {chosen && PLANE_CHOSEN}
             </span>
           </li>
         ))}
       </ol>
       <div class="links">
         <button type="button" class="plainbtn" onClick={() => void save()}>
-          Save as a picture<span class="sr">: {title}</span>
+          {PLANE_SAVE}
+          <span class="sr">: {title}</span>
         </button>
       </div>
       {failed && (
         <p class="wrong" role="alert">
-          No picture came of it. Try again; the table below holds the same figures.
+          {PLANE_NO_PICTURE}
         </p>
       )}
       <TableDetails caption={title} head={table.head} rows={table.rows} />
@@ -89,7 +91,5 @@ export function PlanePanel({ id, title, lines, spec, rows, tellings, table, dimm
 }
 
 function noteFor(rows: readonly SetRow[]): string {
-  const invented = rows.some(({ find }) => isInvented(find));
-  const whose = invented ? "Invented finds; prices" : "Prices";
-  return `Spokeworth. ${whose} from invented demo data: no price here is a market price.`;
+  return pictureNote(rows.some(({ find }) => isInvented(find)));
 }

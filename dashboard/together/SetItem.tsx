@@ -1,10 +1,10 @@
 import type { Objective } from "../api/types.ts";
 import { ownership } from "../finds/ownership.ts";
 import { CourseName } from "../signs/CourseSign.tsx";
-import { money, rate } from "../words/money.ts";
+import { rate } from "../words/money.ts";
 import { rateRange } from "../words/range.ts";
-import { hours } from "../words/time.ts";
 import { whyLeft } from "../words/togetherLeft.ts";
+import { takesUp } from "../words/togetherPlanes.ts";
 import { Hold } from "./Hold.tsx";
 import { isOpen, type SetRow } from "./setRows.ts";
 
@@ -31,9 +31,7 @@ export function SetItem({ row, goal, objective, currency }: SetItemProps) {
           <span class="tag">{ownership(find)}</span>
           <div class="sub">
             <CourseName course={shown.course} />
-            <span>
-              {hours(shown.hours.mean)}, {money(shown.cashNeeded, currency)} cash
-            </span>
+            <span>{takesUp(shown.hours.mean, shown.cashNeeded, currency)}</span>
           </div>
           {why !== null && <p class="small">{why}</p>}
         </div>

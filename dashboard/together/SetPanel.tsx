@@ -1,6 +1,6 @@
 import { download } from "../ownPrices/download.ts";
-import { SET_TEXTS } from "../words/setTexts.ts";
-import { setHeading } from "../words/togetherSet.ts";
+import { SET_SAVE_SET } from "../words/setTexts.ts";
+import { LEFT, setHeading, THE_OTHERS } from "../words/togetherSet.ts";
 import { Outside } from "./Outside.tsx";
 import { Overruns } from "./Overruns.tsx";
 import { SetItem } from "./SetItem.tsx";
@@ -35,7 +35,7 @@ export function SetPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean }
         <Total total={answer.total} leaving={leaving} goal={goal} currency={currency} />
       )}
       {list(chosen)}
-      {(left.length > 0 || outside.length > 0) && <h3>{overrun ? "The others" : "Left"}</h3>}
+      {(left.length > 0 || outside.length > 0) && <h3>{overrun ? THE_OTHERS : LEFT}</h3>}
       {list(left)}
       <Outside rows={outside} />
       {rows.length > 0 && (
@@ -45,7 +45,7 @@ export function SetPanel({ stood, dimmed }: { stood: Standing; dimmed: boolean }
             class="plainbtn"
             onClick={() => download("which-together.csv", setCsv(stood))}
           >
-            {SET_TEXTS.saveSet}
+            {SET_SAVE_SET}
           </button>
         </div>
       )}

@@ -2,22 +2,19 @@ import { Picks } from "../parts/Picks.tsx";
 import { setTerms } from "../state/set.ts";
 import type { BudgetName } from "../state/setTerms.ts";
 import { currencySign, money } from "../words/money.ts";
-import { SET_TEXTS } from "../words/setTexts.ts";
+import { SET_CHOOSE_FOR, SET_FOR_ALL, SET_HAVE, SET_PLACES } from "../words/setTexts.ts";
 import { hours } from "../words/time.ts";
 import { amount } from "../words/together.ts";
 import { cashLines, hoursLines, slotsLines } from "../words/togetherBudgets.ts";
 import { overrunWords } from "../words/togetherOverrun.ts";
+import { CASH, HOURS, OBJECTIVE_WORDS } from "../words/togetherTerms.ts";
 import { Budget } from "./Budget.tsx";
 import { reaches } from "./reaches.ts";
 import type { Standing } from "./standing.ts";
 
 const OBJECTIVES = [
-  {
-    value: "netBenefit",
-    label: "What is left after your goal is paid",
-    detail: "your own hours count as a cost",
-  },
-  { value: "margin", label: "Money left", detail: "your own hours cost nothing" },
+  { value: "netBenefit", ...OBJECTIVE_WORDS.netBenefit },
+  { value: "margin", ...OBJECTIVE_WORDS.margin },
 ];
 
 /** What there is to spend on all finds together, and what the set is chosen for. */
@@ -32,11 +29,11 @@ export function TermsPanel({ stood, currency }: { stood: Standing | null; curren
   };
   return (
     <section class="panel terms" aria-labelledby="terms-title">
-      <h2 id="terms-title">{SET_TEXTS.have}</h2>
-      <p class="small">{SET_TEXTS.forAll}</p>
+      <h2 id="terms-title">{SET_HAVE}</h2>
+      <p class="small">{SET_FOR_ALL}</p>
       <Budget
         budget="hours"
-        name="Hours"
+        name={HOURS}
         reach={reach.hours}
         unit="h"
         say={hours}
@@ -44,7 +41,7 @@ export function TermsPanel({ stood, currency }: { stood: Standing | null; curren
       />
       <Budget
         budget="cash"
-        name="Cash"
+        name={CASH}
         reach={reach.cash}
         before={currencySign(currency)}
         say={(value) => money(value, currency)}
@@ -52,13 +49,13 @@ export function TermsPanel({ stood, currency }: { stood: Standing | null; curren
       />
       <Budget
         budget="slots"
-        name={SET_TEXTS.places}
+        name={SET_PLACES}
         reach={reach.slots}
         say={(value) => amount("slots", value, currency)}
         lines={linesOf("slots", slotsLines)}
       />
       <Picks
-        legend={SET_TEXTS.chooseFor}
+        legend={SET_CHOOSE_FOR}
         choices={OBJECTIVES}
         value={terms.objective}
         onValue={(value) => setTerms.put({ objective: value === "margin" ? "margin" : "netBenefit" })}

@@ -1,8 +1,9 @@
 import type { ComparisonAnswer } from "../api/types.ts";
-import { goalMoney, money } from "../words/money.ts";
+import { money } from "../words/money.ts";
 import { between, moneyRange } from "../words/range.ts";
-import { SET_TEXTS } from "../words/setTexts.ts";
+import { SET_ALL_OUT, SET_CASH, SET_HOURS_PAID, SET_LEFT } from "../words/setTexts.ts";
 import { hours } from "../words/time.ts";
+import { afterLeaving, HOURS, IN_TEN, leftAfter, OUTCOMES_IN_TEN } from "../words/togetherTerms.ts";
 
 interface TotalProps {
   readonly total: NonNullable<ComparisonAnswer["total"]>;
@@ -17,40 +18,36 @@ export function Total({ total, leaving, goal, currency }: TotalProps) {
   return (
     <dl class="settotal">
       <div>
-        <dt>{SET_TEXTS.left}</dt>
+        <dt>{SET_LEFT}</dt>
         <dd>
           <b>{money(total.margin, currency)}</b>
           <span>
-            8 outcomes in 10:{" "}
+            {OUTCOMES_IN_TEN}{" "}
             <span class="nowrap">{moneyRange(total.marginP10, total.marginP90, currency)}</span>
           </span>
         </dd>
       </div>
       <div>
-        <dt>Left after {goalMoney(goal, currency)} an hour</dt>
+        <dt>{leftAfter(goal, currency)}</dt>
         <dd>
           <b>{money(total.netBenefit, currency)}</b>
-          <span>
-            {leaving > 0.5
-              ? `and after the ${money(leaving, currency)} that leaving the others costs`
-              : SET_TEXTS.hoursPaid}
-          </span>
+          <span>{leaving > 0.5 ? afterLeaving(leaving, currency) : SET_HOURS_PAID}</span>
         </dd>
       </div>
       <div>
-        <dt>Hours</dt>
+        <dt>{HOURS}</dt>
         <dd>
           <b>{hours(total.hours)}</b>
           <span>
-            8 in 10: <span class="nowrap">{between(hours(total.hoursP10), hours(total.hoursP90))}</span>
+            {IN_TEN} <span class="nowrap">{between(hours(total.hoursP10), hours(total.hoursP90))}</span>
           </span>
         </dd>
       </div>
       <div>
-        <dt>{SET_TEXTS.cash}</dt>
+        <dt>{SET_CASH}</dt>
         <dd>
           <b>{money(total.cash, currency)}</b>
-          <span>{SET_TEXTS.allOut}</span>
+          <span>{SET_ALL_OUT}</span>
         </dd>
       </div>
     </dl>

@@ -3,8 +3,9 @@ import type { Block, BlocksTold } from "../charts/blocks.ts";
 import type { Ray, SpreadPoint, SpreadTold } from "../charts/spread.ts";
 import { hardlyLooked } from "../courses/standing.ts";
 import { COURSE_PATH, COURSE_TOKEN } from "../signs/shapes.ts";
+import { yourGoal } from "../words/marginChart.ts";
 import { goalMoney, rate } from "../words/money.ts";
-import { hours } from "../words/time.ts";
+import { COST_LINE, yourHours } from "../words/togetherPlanes.ts";
 import { isOpen, type OpenCourse, type SetRow } from "./setRows.ts";
 import type { Standing } from "./standing.ts";
 
@@ -40,7 +41,7 @@ export function meritBlocks({ rows, answer, goal }: Standing): BlocksTold {
     goal,
     goalWords: flagWords(goal, answer.currency),
     hours: given,
-    hoursWords: given === null ? "" : `your ${hours(given)}`,
+    hoursWords: given === null ? "" : yourHours(given),
   };
 }
 
@@ -97,7 +98,7 @@ export function costSpread(priced: readonly PricedRow[]): SpreadTold {
       y: { at: value.p50, low: value.p10, high: value.p90 },
       others: [],
     })),
-    rays: [{ slope: 1, kind: "edge", text: ["sells for the cash in it", "price = cash"] }],
+    rays: [{ slope: 1, kind: "edge", text: COST_LINE }],
     ground: 1,
     belowNought: false,
   };
@@ -105,7 +106,7 @@ export function costSpread(priced: readonly PricedRow[]): SpreadTold {
 
 function flagWords(goal: number, currency: string): readonly [string, string] {
   const figure = `${goalMoney(goal, currency)}/h`;
-  return [`your goal ${figure}`, figure];
+  return [yourGoal(goal, currency), figure];
 }
 
 function pointOf(

@@ -7,20 +7,22 @@ import type { Place } from "../charts/place.ts";
 import { createBarsChart } from "../charts/rowCharts.ts";
 import { percent } from "../charts/scale.ts";
 import { TableDetails } from "../parts/TableDetails.tsx";
-import { listed } from "../words/count.ts";
-import { COURSE_WORDS } from "../words/course.ts";
-import { anHour, goalMoney, rate } from "../words/money.ts";
+import { goalFlag } from "../words/goal.ts";
+import { rate } from "../words/money.ts";
 import {
   endsOf,
+  endsRange,
   endWords,
   groupName,
-  groupSubject,
+  hardlyMoves,
   inputRange,
+  MOVES_HEAD,
+  movesKey,
+  movesSentence,
   movesTitle,
   shareWords,
+  WHAT_MOVES_IT,
 } from "../words/moves.ts";
-import { sentence } from "../words/plain.ts";
-import { rateRange } from "../words/range.ts";
 import { type Moves, moveBars, movesOf, movesScale } from "./moves.ts";
 
 interface MovesPanelProps {
@@ -41,14 +43,11 @@ export function MovesPanel({ appraisal, goal, dimmed }: MovesPanelProps) {
       <h2 id="moves-title">{title}</h2>
       {moving.length > 0 && (
         <>
-          <p class="small">
-            What an hour earns, {COURSE_WORDS[course].doing}, when one thing goes badly or well and the rest
-            as expected. Upright line: {rate(moves.rate, currency)} as things stand. Dashed: your goal.
-          </p>
+          <p class="small">{movesKey(course, moves.rate, currency)}</p>
           <Bars moves={moves} title={title} goal={goal} currency={currency} dimmed={dimmed} />
           <TableDetails
-            caption="What moves it"
-            head={["What", "Goes badly", "Goes well", "Share"]}
+            caption={WHAT_MOVES_IT}
+            head={MOVES_HEAD}
             rows={moving.map((one) => {
               const [worse, better] = endsOf(one);
               return [
@@ -61,11 +60,7 @@ export function MovesPanel({ appraisal, goal, dimmed }: MovesPanelProps) {
           />
         </>
       )}
-      {still.length > 0 && (
-        <p class="small">
-          {sentence(`hardly anything hangs here on ${listed(still.map(({ group }) => groupSubject(group)))}`)}
-        </p>
-      )}
+      {still.length > 0 && <p class="small">{hardlyMoves(still)}</p>}
     </section>
   );
 }
@@ -95,19 +90,14 @@ function Bars({ moves, title, goal, currency, dimmed }: BarsProps) {
     }),
     [moves, scale, goal],
   );
-  const spoken = moving.map((one) => {
-    const [worse, better] = endsOf(one);
-    return `${groupName(one.group)}: ${rateRange(worse.rate, better.rate, currency)} an hour.`;
-  });
   return (
     <div class="movesbox">
       <div class="axis flags" aria-hidden="true">
-        <GoalFlag at={percent(goal, scale)}>goal {goalMoney(goal, currency)}</GoalFlag>
+        <GoalFlag at={percent(goal, scale)}>{goalFlag(goal, currency)}</GoalFlag>
       </div>
       <div class={dimmed ? "plotbox dim" : "plotbox"}>
         <ol class="moves">
           {moving.map((one) => {
-            const [worse, better] = endsOf(one);
             const range = inputRange(one, currency);
             return (
               <li key={one.group}>
@@ -116,7 +106,7 @@ function Bars({ moves, title, goal, currency, dimmed }: BarsProps) {
                     {groupName(one.group)}
                     {range !== "" && <span class="small"> {range}</span>}
                   </b>
-                  <span class="small nowrap">{rateRange(worse.rate, better.rate, currency)} an hour</span>
+                  <span class="small nowrap">{endsRange(one, currency)}</span>
                   <span class="small">{shareWords(one.share)}</span>
                 </div>
                 <div class="plot" />
@@ -125,7 +115,7 @@ function Bars({ moves, title, goal, currency, dimmed }: BarsProps) {
           })}
         </ol>
         <PlotLayer
-          label={`${title}. ${anHour(moves.rate, currency)} as things stand; your goal is ${goalMoney(goal, currency)}. ${spoken.join(" ")}`}
+          label={movesSentence(title, { standing: moves.rate, goal, currency }, moving)}
           create={createBarsChart}
           settings={settings}
           tellings={moving.map((one) => {

@@ -1,6 +1,14 @@
 import type { Appraisal } from "../api/types.ts";
 import type { Names } from "../find/names.ts";
-import { faultWords, type HiddenFault, historyWords, raisedWords, unseenTitle } from "../words/unseen.ts";
+import {
+  faultWords,
+  type HiddenFault,
+  historyWords,
+  lessLikely,
+  raisedWords,
+  UNSEEN_SOURCE,
+  unseenTitle,
+} from "../words/unseen.ts";
 
 /** So many faults stand open; the rest is folded. */
 const OPEN = 5;
@@ -16,14 +24,13 @@ export function UnseenPanel({ appraisal, names }: { appraisal: Appraisal; names:
       <h2 id="unseen-title">{unseenTitle(hidden, names)}</h2>
       {past !== null && (
         <p class="small">
-          {past} Worked out from what was seen, by invented chances: one past links faults that nobody has
-          looked for.
+          {past} {UNSEEN_SOURCE}
         </p>
       )}
       <Faults faults={hidden.slice(0, OPEN)} names={names} />
       {rest.length > 0 && (
         <details>
-          <summary>Less likely faults ({rest.length})</summary>
+          <summary>{lessLikely(rest.length)}</summary>
           <Faults faults={rest} names={names} />
         </details>
       )}

@@ -12,3 +12,15 @@ export const MARK_AND_BAR = "The mark is the long-run rate. The bar holds 8 outc
 export const AS_A_TABLE = "Show as a table";
 /** For the chart's ground below nought, and the key of its hatch. */
 export const LOSES_MONEY = "loses money";
+/** On buttons, the same wherever they stand. */
+export const REMOVE = "Remove";
+/** Before the sum of a table. */
+export const IN_ALL = "In all";
+export const DONE = "Done";
+/** Of a list to choose from, where nothing is chosen. */
+export const UNKNOWN = "Unknown";
+/** The link from a form to the find's own page. */
+export const WHOLE_ANSWER = "See the whole answer";
+/** The mark of a find of one's own, and of an invented one, on a page about it alone. */
+export const YOUR_OWN = "your own";
+export const INVENTED_FIND = "invented find";

@@ -40,3 +40,15 @@ export function unreadLine(place: number): string {
 
 export const FILE_HOLDS =
   "The file holds your own finds whole: what you paid, spent and did with each, too. Your prices have files of their own.";
+
+/** Texts of the panel that keeps one's own finds as a file. */
+export const FINDS_FILE_TITLE = "Your own finds as a file";
+export const FINDS_FILE_FACTS =
+  "They stay in this browser alone. Save them to keep a copy, or to go on elsewhere.";
+export const FINDS_FILE_OPEN = "Open a file of finds";
+export const FINDS_FILE_DROP = "or drop it here";
+
+/** "Save your three finds". */
+export function saveYour(finds: number): string {
+  return `Save your ${counted(finds, "find")}`;
+}

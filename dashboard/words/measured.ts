@@ -18,6 +18,10 @@ export function shownOffset(offset: number, unit: LengthUnit): number {
   return tenth(Math.abs(offset), unit);
 }
 
+/** "L 41.2": a reading on the left of the bike, and on the right, beside its string. */
+export const leftReading = (mm: number, unit: LengthUnit): string => `L ${bareLength(mm, unit)}`;
+export const rightReading = (mm: number, unit: LengthUnit): string => `R ${bareLength(mm, unit)}`;
+
 /** What the drawing of the string test does with its bend: "Bend drawn 18 times too large. Dashed: straight. Right is the drive side." */
 export function stringNote({ offset, times }: Pick<StringScene, "offset" | "times">): string {
   const side = "Right is the drive side.";
@@ -32,6 +36,12 @@ export function chainTitle(mm: number, pitches: number, percent: number, unit: L
     Math.abs(percent) < 0.005 ? "as long as new" : `${told} ${percent < 0 ? "shorter" : "longer"} than new`;
   return `${length(mm, unit)} over ${pitches} pitches: ${than}`;
 }
+
+/** "24 pitches", over what is measured. */
+export const pitchesWords = (pitches: number): string => `${pitches} pitches`;
+
+/** "304.8 new": the length of as many pitches of a new chain. */
+export const whenNewWords = (mm: number, unit: LengthUnit): string => `${bareLength(mm, unit)} new`;
 
 /** "A new chain is needed from 0.75 % (307.1 mm) with 9 sprockets at the back." */
 export function chainLimit(

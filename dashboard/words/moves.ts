@@ -1,7 +1,10 @@
-import type { Sensitivity } from "../api/types.ts";
+import type { CourseId, Sensitivity } from "../api/types.ts";
+import { listed } from "./count.ts";
+import { COURSE_WORDS } from "./course.ts";
 import { figure } from "./figure.ts";
-import { anHour, money, roundTo } from "./money.ts";
-import { between, moneyRange } from "./range.ts";
+import { anHour, goalMoney, money, rate, roundTo } from "./money.ts";
+import { sentence } from "./plain.ts";
+import { between, moneyRange, rateRange } from "./range.ts";
 
 type Group = Sensitivity["group"];
 export type End = Sensitivity["low"];
@@ -22,7 +25,7 @@ const GROUPS: Readonly<Record<Group, GroupWords>> = {
 };
 
 export const groupName = (group: Group): string => GROUPS[group].name;
-export const groupSubject = (group: Group): string => GROUPS[group].subject;
+const groupSubject = (group: Group): string => GROUPS[group].subject;
 
 /** Share of the first one's swing from which a second thing is named beside it. */
 const NEXT = 0.4;
@@ -87,4 +90,35 @@ export function shareWords(share: number): string {
   const near = FRACTIONS.find(([fraction]) => Math.abs(share - fraction) <= ABOUT);
   const part = near?.[1] ?? (share < 0.01 ? "next to nothing" : `about ${Math.round(share * 100)} %`);
   return `${part} of the uncertainty`;
+}
+
+/** Texts of the table of what moves the rate. */
+export const WHAT_MOVES_IT = "What moves it";
+export const MOVES_HEAD = ["What", "Goes badly", "Goes well", "Share"] as const;
+
+/** What the bars show, for a course at a rate as things stand. */
+export function movesKey(course: CourseId, standing: number, currency: string): string {
+  return `What an hour earns, ${COURSE_WORDS[course].doing}, when one thing goes badly or well and the rest as expected. Upright line: ${rate(standing, currency)} as things stand. Dashed: your goal.`;
+}
+
+/** "Hardly anything hangs here on your pace and part prices." */
+export function hardlyMoves(moves: readonly Sensitivity[]): string {
+  return sentence(`hardly anything hangs here on ${listed(moves.map(({ group }) => groupSubject(group)))}`);
+}
+
+/** "€4 to €19 an hour", from the end that earns less to the other. */
+export function endsRange(moves: Pick<Sensitivity, "low" | "high">, currency: string): string {
+  const [worse, better] = endsOf(moves);
+  return `${rateRange(worse.rate, better.rate, currency)} an hour`;
+}
+
+/** The chart in a sentence. */
+export function movesSentence(
+  title: string,
+  terms: { readonly standing: number; readonly goal: number; readonly currency: string },
+  moves: readonly Sensitivity[],
+): string {
+  const { standing, goal, currency } = terms;
+  const spoken = moves.map((one) => `${groupName(one.group)}: ${endsRange(one, currency)}.`);
+  return `${title}. ${anHour(standing, currency)} as things stand; your goal is ${goalMoney(goal, currency)}. ${spoken.join(" ")}`;
 }

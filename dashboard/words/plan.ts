@@ -51,6 +51,8 @@ export function jobFacts(
   return facts.filter(([, text]) => text !== "");
 }
 
+/** Head of what follows a job, and what it is. */
+export const THEN = "Then";
 export const DECIDE_AGAIN = "you can still change course after this";
 export const LEFT_AS_THEY_ARE = "Left as they are and told to the buyer:";
 

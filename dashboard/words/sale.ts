@@ -1,8 +1,9 @@
 import type { SaleState } from "../listing/saleStates.ts";
-import { STATE_NAMES, type Value } from "../sale/states.ts";
+import type { Value } from "../sale/states.ts";
 import { money, roundMoney } from "./money.ts";
 import { fraction } from "./ownShare.ts";
 import { moneyRange } from "./range.ts";
+import { STATE_NAMES } from "./states.ts";
 
 /** "Made safe it sells for about €205, likely between €170 and €250." The range is 8 in 10. */
 export function saleTitle(value: Value, state: SaleState, currency: string): string {

@@ -42,3 +42,16 @@ export function marketHints(
     ),
   };
 }
+
+/** Texts of the panel with the terms of selling, beside the names of its fields. */
+export const MARKET_FACTS =
+  "Kept in this browser. Left empty, an invented figure of the demo data stands in; it is named below each field.";
+export const MARKET_WEEKS = "weeks";
+export const MARKET_A_WEEK = "a week";
+export const MARKET_MONTH = "Month it is put up for sale";
+export const MARKET_NO_MONTH = "Not known: an average";
+
+/** "As appraised: May". */
+export function asAppraised(month: string | undefined): string {
+  return `As appraised: ${month}`;
+}

@@ -45,3 +45,12 @@ function exactly(reason: string, currency: string): string {
     askedMoney(Number(amount), currency),
   );
 }
+
+/** Texts of the panel that answers an offer. */
+export const OFFER_TITLE = "Has somebody made an offer?";
+export const OFFER_CAME_IN = "came in";
+
+/** "week 3". */
+export function weekWord(week: number): string {
+  return `week ${week}`;
+}

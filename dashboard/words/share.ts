@@ -1,7 +1,5 @@
 import { type Answers, isComplete } from "../answers/answers.ts";
-import { isMade } from "../checks/made.ts";
-import { counted, listed } from "./count.ts";
-import { priceWords } from "./money.ts";
+import { listed } from "./count.ts";
 
 /** What is wrong with a link, and what to do. */
 export const WRONG_LINK = {
@@ -23,30 +21,8 @@ export const WRONG_LINK = {
   },
 } as const;
 
-/** What the link and the file of a find hold: "its name, the description, 44 checks made, the month of sale and the €30 asked". */
-export function passedOnWords(name: string, answers: Answers, currency: string): string {
-  const made = Object.values(answers.observations).filter(isMade).length;
-  return listed([
-    ...(name.trim() === "" ? [] : ["its name"]),
-    "the description",
-    `${counted(made, "check")} made`,
-    ...(answers.month === undefined ? [] : ["the month of sale"]),
-    ...(answers.price === undefined ? [] : [`the ${priceWords(answers.price, currency)} asked`]),
-  ]);
-}
-
 /** The mark of a find that was sent. */
 export const NOT_KEPT = "shared with you; not kept yet";
-export const KEPT_BACK =
-  "Not in it: what you paid, spent and did, the way there, your goal and your own prices.";
-export const NO_SERVER =
-  "The find stands in the link itself, behind the #. No server keeps it, and it cannot be called back: whoever has the link can read it.";
-export const NO_LINK = "This browser cannot make links. Save the find as a file.";
-
-/** The first line of a message with a link. */
-export function messageWords(name: string): string {
-  return name.trim() === "" ? "A find, worked out" : `${name.trim()}, worked out`;
-}
 
 /** What a link held that nothing is worked out from; empty where there is nothing. */
 export function leftOutWords(paths: readonly string[]): string {

@@ -4,6 +4,7 @@ import { capital, count, listed, uncapital } from "./count.ts";
 import { anHour, money, priceWords, rate, roundMoney, roundTo } from "./money.ts";
 import { atMost, neverPays } from "./mostToPay.ts";
 import { minutes } from "./time.ts";
+import { stopReason } from "./verdict.ts";
 
 /** The end of looking: a heading and a line. */
 export function endWords(
@@ -102,4 +103,28 @@ export function leftAtPrice(
   const [low, high] = [money(margin.p10 + less, currency), money(margin.p90 + less, currency)];
   const range = low === high ? "hardly more or less" : `likely between ${low} and ${high}`;
   return `The whole job leaves ${money(margin.mean + less, currency)}, ${range}.`;
+}
+
+/** Texts of the end of looking: what to do now, and each way to do it. */
+export const END_OFFER = "Offer";
+export const END_LEAVE = "Leave";
+export const END_HOME = "Take home";
+export const END_TRY_PRICE = "Try a price";
+export const END_LEAVE_IT = "Leave it";
+export const END_LEAVE_KEPT = "What you saw is kept among the finds; they may come down yet.";
+export const END_LEAVE_AND_KEEP = "Leave and keep it";
+export const END_LOOK_AT_ANOTHER = "Look at another";
+export const END_PAID = "What you paid";
+export const END_WRITE_PAID = "Write what you paid; 0 for nothing.";
+export const END_NAME = "What you call it (optional)";
+export const END_TAKE_HOME = "Take it home";
+
+/** "Offer €41 at most". */
+export function offerTitle(most: number, currency: string): string {
+  return roundMoney(most) > 0 ? `Offer ${money(most, currency)} at most` : "Not even for nothing";
+}
+
+/** "Stopped. A crack in the frame." */
+export function stoppedTitle(appraisal: Appraisal): string {
+  return `Stopped. ${capital(stopReason(appraisal))}.`;
 }

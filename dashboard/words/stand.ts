@@ -19,11 +19,6 @@ export function standTitle(
   return `${capital(counted(faults, "fault"))} found; ${made}${rest}`;
 }
 
-/** "5 of 8 made". */
-export function madeOf(made: number, of: number): string {
-  return `${made} of ${of} made`;
-}
-
 /** "€1.30 a minute": what a look gains for each minute it takes. */
 export function gainWords(gainPerMinute: number, currency: string): string {
   return `${billed(roundTo(gainPerMinute, 0.1), currency)} a minute`;

@@ -21,3 +21,8 @@ export function beadSeatWords({ reading, candidates }: Pick<MarkedTyre, "reading
 export function lookAlikeTitle({ beadSeatDiameterMm }: Pick<MarkedTyre, "beadSeatDiameterMm">): string {
   return `Looks alike, does not fit ${beadSeatDiameterMm} mm`;
 }
+
+/** What a tyre's marking says, each with its name. */
+export const WIDTH = "Width";
+export const WIDTH_NOT_SAID = "not said";
+export const BEAD_SEAT = "Bead seat";

@@ -78,3 +78,12 @@ export function raisedWords(
     return `${seen} raises the odds ${times} times.`;
   });
 }
+
+/** Where the likely faults come from. */
+export const UNSEEN_SOURCE =
+  "Worked out from what was seen, by invented chances: one past links faults that nobody has looked for.";
+
+/** "Less likely faults (5)", on the fold that holds them. */
+export function lessLikely(n: number): string {
+  return `Less likely faults (${n})`;
+}

@@ -1,0 +1,2 @@
+/** Closes a box over the page. */
+export const CLOSE = "Close";
