@@ -1,17 +1,21 @@
 import { createHash } from "node:crypto";
+import { once } from "node:events";
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { fileURLToPath } from "node:url";
+import { Worker } from "node:worker_threads";
 import preact from "@preact/preset-vite";
 import { build, type Plugin, type Rollup } from "vite";
 import type { FirstSight } from "../prerender/firstSights.tsx";
 
-const ENTRY = fileURLToPath(new URL("../prerender/firstSights.tsx", import.meta.url));
+const ENTRY = fileURLToPath(new URL("../prerender/thread.ts", import.meta.url));
 const CHOICE = fileURLToPath(new URL("../firstSight/choice.js", import.meta.url));
 /** Before this stands, in a page's HTML, what is there before its script has come. */
 const PLACE = '<div id="app">';
 /** A style sheet is written into the page: nothing is seen before it has come. */
 const STYLE = /<link rel="stylesheet" crossorigin href="([^"]+)">/g;
+/** What the first sight stands without comes after it. */
+const LATER = /<script type="module"|<link rel="(modulepreload|preload)"/g;
 /** Where the host's settings take the hash of the script in the page. */
 const HASH = "'sha256-choice'";
 
@@ -39,6 +43,7 @@ export function firstSights(): Plugin {
         for (const sight of await drawn(join(dirname(dir), "prerender"))) {
           const html = shell
             .replace("</head>", () => `${links(sight, bundle, shell, root)}  </head>`)
+            .replaceAll(LATER, (tag) => `${tag} fetchpriority="low"`)
             .replaceAll(STYLE, (_, file) => `<style>${readFileSync(join(dir, file), "utf8").trim()}</style>`)
             .replace(PLACE, (place) => `${sightOf(sight, choice)}${place}`);
           const file = join(dir, sight.path === "/" ? "index.html" : `${sight.path.slice(1)}.html`);
@@ -53,7 +58,7 @@ export function firstSights(): Plugin {
   };
 }
 
-/** The pages, drawn by a build of their own for this machine. */
+/** The pages, drawn by a build of their own for this machine, in a thread of its own. */
 async function drawn(folder: string): Promise<readonly FirstSight[]> {
   mkdirSync(folder, { recursive: true });
   const outDir = mkdtempSync(join(folder, "built-"));
@@ -71,8 +76,8 @@ async function drawn(folder: string): Promise<readonly FirstSight[]> {
         rollupOptions: { output: { entryFileNames: "pages.mjs" } },
       },
     });
-    const { firstSights } = await import(pathToFileURL(join(outDir, "pages.mjs")).href);
-    return await firstSights();
+    const [sights] = await once(new Worker(join(outDir, "pages.mjs")), "message");
+    return sights;
   } finally {
     rmSync(folder, { recursive: true });
   }

@@ -7,6 +7,7 @@ import { FindWheel } from "../finds/FindWheel.tsx";
 import type { Find } from "../finds/find.ts";
 import { isInvented } from "../finds/ownership.ts";
 import { ListingFold } from "../listing/ListingFold.tsx";
+import { ownTask } from "../parts/ownTask.ts";
 import { Trouble } from "../parts/Trouble.tsx";
 import { useLater } from "../parts/useLater.ts";
 import { lengthUnit } from "../state/units.ts";
@@ -37,12 +38,19 @@ interface FindPanelsProps {
 }
 
 const laterPanels = () => import("./laterPanels.ts");
+/** The same a task later, so that the page answers between the two. */
+const laterStill = async () => {
+  const panels = await laterPanels();
+  await ownTask();
+  return panels;
+};
 
 /** Everything about one find, in the order it matters: the verdict, what warns, the courses, the work, the prices, what was seen. */
 export function FindPanels(props: FindPanelsProps) {
   const { find, known, appraisal, goal: hourlyGoal, price, paid, ownParts, dimmed, fault, visiting } = props;
   const [picked, setPicked] = useState<CourseId | null>(null);
   const { loaded: later, failed, again } = useLater(laterPanels);
+  const { loaded: last } = useLater(laterStill);
   const names = namesIn(known, lengthUnit.value);
   const sellAt = visiting ? null : `/finds/${encodeURIComponent(find.id)}/listing`;
   const planAt = `/selling/${encodeURIComponent(find.id)}`;
@@ -87,8 +95,8 @@ export function FindPanels(props: FindPanelsProps) {
             onPick={setPicked}
             ownParts={ownParts}
           />
-          {later !== null && !find.invented && !visiting && (
-            <later.WorkBegun
+          {last !== null && !find.invented && !visiting && (
+            <last.WorkBegun
               id={find.id}
               known={known}
               appraisal={appraisal}
@@ -100,7 +108,7 @@ export function FindPanels(props: FindPanelsProps) {
           {listing}
         </div>
         <div class="b2">
-          {later !== null && <later.UnseenPanel appraisal={appraisal} names={names} />}
+          {last !== null && <last.UnseenPanel appraisal={appraisal} names={names} />}
           {appraisal.value !== null && (
             <ValuePanel
               value={appraisal.value}

@@ -8,6 +8,9 @@ import { watchServer } from "./serverWatch.ts";
 /** What waits for a quiet moment waits at most so long, in milliseconds. */
 const QUIET_MS = 2000;
 
+/** What comes after the words, pictures and panels, goes first: it has so long, in milliseconds. */
+const AFTER_WORDS_MS = 500;
+
 /** A page that has its catalogue and asks nothing in this time is about no find, in milliseconds. */
 const NOTHING_ASKED_MS = 2000;
 
@@ -18,6 +21,7 @@ const NOTHING_ASKED_MS = 2000;
 export async function beginOffline(): Promise<void> {
   await Promise.race([firstAnswer, nothingAsked()]);
   await quiet();
+  await new Promise((resolve) => setTimeout(resolve, AFTER_WORDS_MS));
   // Where it cannot start, the pages are kept all the same.
   const engine = await onDevice.begin().catch(() => null);
   const registration = await keepPages();

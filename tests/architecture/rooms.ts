@@ -160,7 +160,7 @@ export const ROOMS: readonly Room[] = [
     paths: ["dashboard/prerender/"],
     rooms: ["dashboard", "dashboard/local", "dashboard/finds/demo", "worker/tables", "package.json"],
     types: [],
-    packages: ["preact-render-to-string"],
+    packages: ["preact-render-to-string", "node:worker_threads"],
     why: "it draws the pages while they are built, with the answers of the engine, and runs in no browser",
   },
   {
