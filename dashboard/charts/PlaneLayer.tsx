@@ -1,11 +1,12 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import { CHART, withKeys } from "../words/chart.ts";
+import { type Drawn, drawnLater } from "./drawn.ts";
 import { measureIn } from "./measure.ts";
 import { MarkTip, OverText, Ticks } from "./PlaneTexts.tsx";
 import { onTheme, paletteOf } from "./palette.ts";
 import type { Telling } from "./place.ts";
 import { type Measure, markAt, type Scene, type Size } from "./plane.ts";
-import { createPlane, type PlaneChart } from "./planeChart.ts";
+import { createPlane } from "./planeChart.ts";
 import { useMarks } from "./useMarks.ts";
 
 /** A chart of two axes: its sentence, what the axes count, and how it is drawn at a size. */
@@ -29,11 +30,22 @@ interface PlaneLayerProps {
   readonly onPick?: (mark: number) => void;
 }
 
+interface Shown {
+  readonly scene: Scene;
+  readonly active: number | null;
+}
+
+/** Drawn in a task of its own: the page answers first. */
+const createPlaneLater = drawnLater<Shown>(async () => (canvas) => {
+  const { show, destroy } = createPlane(canvas, () => paletteOf(canvas));
+  return { show: ({ scene, active }) => show(scene, active), destroy };
+});
+
 /** A canvas with two axes; figures and names are text over and beside it. One tab stop: arrows move between the marks. */
 export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) {
   const plot = useRef<HTMLDivElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
-  const chart = useRef<PlaneChart | null>(null);
+  const chart = useRef<Drawn<Shown> | null>(null);
   const [size, setSize] = useState<Size | null>(null);
   const { active, telling, spoken, point, onKeyDown, onBlur, onPointerLeave } = useMarks(tellings, onPick);
   const [themed, setThemed] = useState(0);
@@ -41,7 +53,7 @@ export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) 
     const box = plot.current;
     const ground = canvas.current;
     if (box === null || ground === null) return;
-    chart.current = createPlane(ground, () => paletteOf(ground));
+    chart.current = createPlaneLater(ground);
     const measure = () => {
       const { clientWidth: width, clientHeight: height } = box;
       setSize((before) => (before?.width === width && before.height === height ? before : { width, height }));
@@ -64,7 +76,7 @@ export function PlaneLayer({ spec, tellings, dimmed, onPick }: PlaneLayerProps) 
     [spec.scene, size, themed],
   );
   useEffect(() => {
-    if (scene !== null) chart.current?.show(scene, active);
+    if (scene !== null) chart.current?.show({ scene, active }, true);
   }, [scene, active]);
 
   const mark = active === null ? undefined : scene?.marks[active];
