@@ -18,8 +18,8 @@ const testTimeout = 60_000;
 export default defineConfig({
   root,
   test: {
-    // Browser tests wait more than they compute: three at a time keep two cores busy.
-    maxWorkers: 3,
+    // Browser tests wait more than they compute: four at a time keep two cores busy.
+    maxWorkers: 4,
     reporters: ["default", "./tests/reporter/countLine.ts"],
     coverage: {
       provider: "istanbul",

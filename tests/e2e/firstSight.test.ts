@@ -2,7 +2,7 @@ import { readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { JSHandle, Page } from "playwright-core";
 import { describe, expect } from "vitest";
-import { openContext, testOfFirstVisit as test } from "./setup/browserTest.ts";
+import { openContext, testOfFirstLoad as test } from "./setup/browserTest.ts";
 import { headed } from "./setup/dashboard.ts";
 
 const BUILD = fileURLToPath(new URL("../../dist/dashboard/", import.meta.url));

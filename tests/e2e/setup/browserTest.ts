@@ -58,14 +58,7 @@ export const test = base
   })
   .extend("visit", { scope: "worker" }, async ({ site, browser }, { onCleanup }) => {
     const visit = await openContext(browser, site);
-    // The engine in the page has tests of its own: here the server answers, and starting one on every page would only cost time.
-    await visit.context.addInitScript(() => {
-      class Silent extends EventTarget {
-        postMessage(): void {}
-        terminate(): void {}
-      }
-      Object.assign(globalThis, { Worker: Silent });
-    });
+    await withoutEngine(visit.context);
     onCleanup(() => visit.context.close());
     return visit;
   })
@@ -92,6 +85,28 @@ export const testOfFirstVisit = test.extend("page", async ({ site, browser }, { 
   });
   return context.newPage();
 });
+
+/** The same without the engine: for what comes while a page loads, engine apart. */
+export const testOfFirstLoad = testOfFirstVisit.extend("page", async ({ site, browser }, { onCleanup }) => {
+  const { context, faults } = await openContext(browser, site);
+  await withoutEngine(context);
+  onCleanup(async () => {
+    await context.close();
+    expect(faults).toEqual([]);
+  });
+  return context.newPage();
+});
+
+/** The engine in the page has tests of its own: here the server answers, and starting one on every page would only cost time. */
+async function withoutEngine(context: BrowserContext): Promise<void> {
+  await context.addInitScript(() => {
+    class Silent extends EventTarget {
+      postMessage(): void {}
+      terminate(): void {}
+    }
+    Object.assign(globalThis, { Worker: Silent });
+  });
+}
 
 /** The same page, which opens an address once that has been brought to life: its first sight has tests of its own. */
 function broughtToLife(page: Page): Page {
