@@ -57,7 +57,8 @@ export const test = base
     return browser;
   })
   .extend("visit", { scope: "worker" }, async ({ site, browser }, { onCleanup }) => {
-    const visit = await openContext(browser, site);
+    // Who wants nothing to glide sees the same, and two cores do not draw it fifteen times on its way.
+    const visit = await openContext(browser, site, { serviceWorkers: "block", reducedMotion: "reduce" });
     await withoutEngine(visit.context);
     onCleanup(() => visit.context.close());
     return visit;
