@@ -40,7 +40,7 @@ function scripts() {
 
 /** Kilobytes as they are sent (gzip), with room for small changes above what was measured. */
 const BOUNDS = [
-  { what: "the first page until its words stand", part: "words", least: 20, most: 60 },
+  { what: "the first page until its words stand", part: "words", least: 20, most: 45 },
   // Preact and Chart.js alone weigh more than the least: an empty build does not pass.
   { what: "the first page with its chart", part: "first", least: 70, most: 120 },
   { what: "the other pages, and what a page fetches when it is wanted", part: "later", least: 30, most: 175 },
@@ -54,7 +54,7 @@ test.each(BOUNDS)("$what: between $least and $most kB of script", ({ part, least
   expect(measured).toBeLessThan(most * 1000);
 });
 
-test("all of it, on whatever page and without a signal: less than 400 kB of script", () => {
+test("all of it, on whatever page and without a signal: less than 404 kB of script", () => {
   const { first, later, engine, serviceWorker } = scripts();
-  expect(total([...first, ...later, ...engine, ...serviceWorker])).toBeLessThan(400_000);
+  expect(total([...first, ...later, ...engine, ...serviceWorker])).toBeLessThan(404_000);
 });
