@@ -37,7 +37,7 @@ export function TogetherPage() {
     <>
       <main class="page" id="main">
         <DemoLine />
-        <p class="crumb">
+        <p class="crumb apart">
           <a href="/">{PLACE_NAMES.finds}</a> <a href="/compare">{PLACE_NAMES.compare}</a>
         </p>
         {/* Whoever moves a slider without seeing the page hears the new answer. */}

@@ -59,7 +59,7 @@ export function WaterfallPanel({ facts, value, state, currency, dimmed }: Waterf
       <h2 id="steps-title">{title}</h2>
       <p class="small">{WATERFALL_FACTS}</p>
       <div class={dimmed ? "plotbox dim" : "plotbox"}>
-        <ol class="steps">
+        <ol class="waterfall">
           {rows.map(({ name, why, said, own, whole }) => (
             <li key={name} class={whole ? "whole" : ""}>
               <div class="stepname">
