@@ -64,36 +64,29 @@ export function cheapestFirst(bike: DrawnBike, minutes: number): Inspected {
   return { minutes: minutesOf(bike, made), ...decided(bike, made) };
 }
 
-/** Makes the check that the engine names first until it says enough, then what is owed. */
+/** Makes the check that the engine names first; once it says enough, all that is owed; and goes on as long as it names any. */
 export function byAdvice(bike: DrawnBike): Inspected {
   const made: string[] = [];
-  for (let enough = false; !enough; ) {
-    const next = advised(bike, made);
-    made.push(...next.checks);
-    enough = next.enough;
-  }
+  for (let next = advised(bike, made); next.length > 0; next = advised(bike, made)) made.push(...next);
   return { minutes: minutesOf(bike, made), ...decided(bike, made) };
 }
 
-/** The check named first; or all that is owed, once the engine says enough. */
-function advised(
-  bike: DrawnBike,
-  made: readonly string[],
-): { readonly checks: readonly string[]; readonly enough: boolean } {
+/** The check named first; or all that is owed, once the engine says enough. None where nothing is left to look at. */
+function advised(bike: DrawnBike, made: readonly string[]): readonly string[] {
   const find = weighFind(lookedAt(bike, made), BOOK);
-  if (find.stop) return { checks: [], enough: true };
+  if (find.stop) return [];
   const looking = lookingAt(find, bestCourse(find.courses, find.situation));
   const looks = nextChecks(looking, BOOK);
   const open = looks.filter(
     (look) => "check" in look && look.where !== "dismantled" && bike.levels.has(look.check),
   );
   const paying = open.find(({ netGain }) => netGain > 0);
-  if (paying && "check" in paying) return { checks: [paying.check], enough: false };
+  if (paying && "check" in paying) return [paying.check];
   const { spot, bench } = lookingOn(looking, looks, BOOK);
   const list = [spot, bench].find(({ netGain }) => netGain > 0);
   const next = list?.checks.find((id) => bike.levels.has(id));
-  if (next !== undefined) return { checks: [next], enough: false };
-  return { checks: open.flatMap((look) => (look.owed && "check" in look ? [look.check] : [])), enough: true };
+  if (next !== undefined) return [next];
+  return open.flatMap((look) => (look.owed && "check" in look ? [look.check] : []));
 }
 
 /** Means over bikes. */
