@@ -7,7 +7,7 @@ const BIKES = 2000;
 
 /**
  * Two thousand bikes drawn from the linked chances, nothing looked at, each looked over by three inspectors who decide alike: all checks in the order of the
- * catalogue; the quickest for as many minutes as the advice takes; what the engine names first until it says enough, then what is owed. Some ten minutes.
+ * catalogue; the quickest for as many minutes as the advice takes; what the engine names first, what is owed once it says enough, and on while it names any. Some ten minutes.
  */
 describe("three inspectors on two thousand bikes", () => {
   const chance = new Chance(20_261_127);
