@@ -27,14 +27,14 @@ export async function takeOver(app: Element, first: Element | null): Promise<voi
     return;
   }
   const opened = route.peek();
-  await Promise.race([stands(opened), left(opened)]);
+  const came = await Promise.race([stands(opened), left(opened)]);
   await ownTask();
   const done = (globalThis.doneBefore ?? []).map(undone);
   globalThis.doneBefore = undefined;
   app.remove();
   first.id = "app";
-  // The same to the letter on a phone: then only what is not the same text is looked at.
-  if (innerWidth < DRAWN_BELOW && writesAlike()) hydrate(<App />, first);
+  // The same to the letter on a phone, unless it is another page or an answer failed: then only what is not the same text is looked at.
+  if (innerWidth < DRAWN_BELOW && writesAlike() && came && route.peek() === opened) hydrate(<App />, first);
   else render(<App />, first);
   for (const one of done) {
     // One after the other, as they were done: the page answers each before the next.
@@ -43,10 +43,10 @@ export async function takeOver(app: Element, first: Element | null): Promise<voi
   }
 }
 
-/** Comes when the user goes to another page. */
-function left(opened: unknown): Promise<void> {
+/** Comes when the user goes to another page: what was drawn is not what is to be seen. */
+function left(opened: unknown): Promise<false> {
   return new Promise((resolve) => {
-    route.subscribe((here) => here !== opened && resolve());
+    route.subscribe((here) => here !== opened && resolve(false));
   });
 }
 

@@ -5,12 +5,12 @@ import { reference } from "../state/reference.ts";
 import { sellingAskingOf, sellingTerms } from "../state/selling.ts";
 import { planGround } from "./planGround.ts";
 
-/** Asks for the price plan of a find that has its answer, and comes once that was answered, or failed, or none can be asked for. */
-export async function planStands(id: string): Promise<void> {
+/** Asks for the price plan of a find that has its answer: whether it was answered, or none can be asked for. */
+export async function planStands(id: string): Promise<boolean> {
   const find = finds.peek().find((one) => one.id === id);
   const known = reference.peek();
   const hourlyGoal = goal.peek();
-  if (find === undefined || known === null || hourlyGoal === null) return;
+  if (find === undefined || known === null || hourlyGoal === null) return false;
   const { seller, bikes } = sellingTerms.kept.peek();
   const asking = askingOf(id);
   const { question } = planGround({
@@ -22,8 +22,8 @@ export async function planStands(id: string): Promise<void> {
     terms: { seller, bike: bikes[id] ?? {} },
     offer: null,
   });
-  if (question === null) return;
+  if (question === null) return true;
   const plan = sellingAskingOf(id);
   plan.ask(question, 0);
-  await answered(plan);
+  return answered(plan);
 }

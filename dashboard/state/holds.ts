@@ -1,13 +1,14 @@
 import { computed, type ReadonlySignal } from "@preact/signals";
 import type { Asking } from "./asking.ts";
 
-/** Comes once a question was answered, or failed. */
-export function answered({
+/** Comes once a question was answered, or failed: whether it was answered. */
+export async function answered({
   answer,
   fault,
   status,
-}: Pick<Asking<never, unknown>, "answer" | "fault" | "status">): Promise<void> {
-  return holds(computed(() => status.value === "settled" && (answer.value !== null || fault.value !== null)));
+}: Pick<Asking<never, unknown>, "answer" | "fault" | "status">): Promise<boolean> {
+  await holds(computed(() => status.value === "settled" && (answer.value !== null || fault.value !== null)));
+  return fault.peek() === null;
 }
 
 /** Comes once something holds. */

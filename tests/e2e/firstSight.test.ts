@@ -126,6 +126,30 @@ describe("the first sight of a page", { timeout: 60_000 }, () => {
     await isAlive(page);
   });
 
+  test("leaves nothing of itself on another page, on a phone", async ({ page }) => {
+    const shapeOf = () =>
+      page
+        .locator("#app header, #app main, #app main > *")
+        .evaluateAll((all) =>
+          all.map((one) =>
+            `${one.tagName} ${[...one.classList].sort().join(" ")} ${one.getAttribute("style") ?? ""}`.trim(),
+          ),
+        );
+    const release = await openWaiting(page, "/finds/orange-racer");
+    await page.waitForLoadState("load");
+    await page.getByRole("link", { name: "use my own prices" }).click();
+    release();
+    await isAlive(page);
+    const shown = page.getByRole("region", { name: /^Prices of parts|price/i }).first();
+    await shown.waitFor();
+    const led = await shapeOf();
+    await page.unrouteAll();
+    await page.reload();
+    await isAlive(page);
+    await shown.waitFor();
+    expect(led).toEqual(await shapeOf());
+  });
+
   test("is not seen where the page would be another", async ({ site, browser }) => {
     const sight = async (path: string, locale: string, keep = false, width = 390) => {
       const { context } = await openContext(browser, site, { locale, viewport: { width, height: 844 } });
