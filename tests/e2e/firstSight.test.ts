@@ -129,11 +129,9 @@ describe("the first sight of a page", { timeout: 60_000 }, () => {
   test("leaves nothing of itself on another page, on a phone", async ({ page }) => {
     const shapeOf = () =>
       page
-        .locator("#app header, #app main, #app main > *")
+        .locator("#app nav a, #app main, #app main > *")
         .evaluateAll((all) =>
-          all.map((one) =>
-            `${one.tagName} ${[...one.classList].sort().join(" ")} ${one.getAttribute("style") ?? ""}`.trim(),
-          ),
+          all.map((one) => [one.tagName, one.className, one.getAttribute("aria-current")].join(" ")),
         );
     const release = await openWaiting(page, "/finds/orange-racer");
     await page.waitForLoadState("load");
