@@ -1,6 +1,7 @@
 import type { Probability } from "../quantity.ts";
 import type { UnseenFaults } from "../service/unseenFaults.ts";
 import { shiftedSobolPoints } from "../statistics/sobolPoints.ts";
+import { zeroRows } from "../statistics/zeroRows.ts";
 import type { Situation } from "./situation.ts";
 
 /** Scenarios of an appraisal: a power of two, for Sobol's points. */
@@ -36,11 +37,17 @@ export function jobDraw(index: number, job: number): Probability {
   return POINTS[index * DIMENSIONS + FIRST_JOB + (job % MOST_JOBS)]!;
 }
 
-/**
- * Draws the levels of all checks not looked at: first the class of history, then each check in it on its own.
- * @param into filled in place and given back
- */
-export function drawLevels(
+/** Draws the levels of all checks not looked at in every scenario: first the class of history, then each check in it on its own. */
+export function drawScenarios(unseen: Situation["unseen"]): readonly Draw[] {
+  const count = unseen.faults.length;
+  const within = zeroRows(SCENARIO_COUNT, count);
+  const draws: Draw[] = [];
+  for (let index = 0; index < SCENARIO_COUNT; index++)
+    draws.push(drawLevels(index, unseen, { ranks: new Int8Array(count), within: within() }));
+  return draws;
+}
+
+function drawLevels(
   index: number,
   { faults, weights }: Situation["unseen"],
   into: { ranks: Int8Array; within: Float64Array },

@@ -2,11 +2,10 @@ import type { Check } from "../inspection/check.ts";
 import type { Money } from "../quantity.ts";
 import { squared } from "../statistics/elementary/powers.ts";
 import type { LogNormal } from "../statistics/logNormal.ts";
-import { zeroRows } from "../statistics/zeroRows.ts";
 import { partsSale, whenFrameLost, whenFrameSells } from "./partsSale.ts";
 import { type Player, rideablePlayer } from "./playRideable.ts";
 import type { ScenarioBenefits } from "./scenarioBenefits.ts";
-import { type Draw, drawLevels, papersDraw, SCENARIO_COUNT } from "./scenarioDraws.ts";
+import { type Draw, papersDraw, SCENARIO_COUNT } from "./scenarioDraws.ts";
 import { blocks, condemnsFrame, type Situation } from "./situation.ts";
 import { type Standing, standingAfter, standingOf } from "./standing.ts";
 import type { OpenCourse } from "./weighedCourse.ts";
@@ -26,7 +25,7 @@ export interface Played {
 export function playScenarios(courses: readonly OpenCourse[], situation: Situation): Played {
   const jobs = new Map<string, number>();
   const players = courses.map((course) => playerOf(course, situation, jobs));
-  const draws = drawAll(situation);
+  const draws = situation.draws();
   const size = courses.length * SCENARIO_COUNT;
   const slopes = new Float64Array(size);
   const offsets = new Float64Array(size);
@@ -51,15 +50,6 @@ export function benefitOf(
   { settled: { workshop } }: Situation,
 ): Money {
   return takings - money - ((workshop.speedFactor * minutes + otherMinutes) * workshop.hourlyGoal) / 60;
-}
-
-function drawAll({ unseen }: Situation): readonly Draw[] {
-  const count = unseen.faults.length;
-  const within = zeroRows(SCENARIO_COUNT, count);
-  const draws: Draw[] = [];
-  for (let index = 0; index < SCENARIO_COUNT; index++)
-    draws.push(drawLevels(index, unseen, { ranks: new Int8Array(count), within: within() }));
-  return draws;
 }
 
 function playerOf(course: OpenCourse, situation: Situation, jobs: Map<string, number>): Player {

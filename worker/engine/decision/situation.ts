@@ -17,6 +17,7 @@ import { costOf } from "./courseBranch.ts";
 import { type PartsOutlook, partsOutlook } from "./partsOutlook.ts";
 import { listedPieces, partsSale } from "./partsSale.ts";
 import { type Pricing, pricingOf, receivedShare } from "./pricing.ts";
+import { type Draw, drawScenarios } from "./scenarioDraws.ts";
 import type { SettledRequest } from "./settledRequest.ts";
 import { concernsFrame, standingFaults } from "./standingFaults.ts";
 
@@ -57,6 +58,8 @@ export interface Situation {
   readonly frameUnsaleableChance: Probability;
   /** What was not looked at, in the classes of history that are likely at all. */
   readonly unseen: { readonly faults: readonly UnseenFaults[]; readonly weights: Float64Array };
+  /** What was not looked at, drawn in the scenarios; drawn once, when first asked for. */
+  readonly draws: () => readonly Draw[];
   /** The parts piece by piece. */
   readonly parts: PartsOutlook;
   readonly salvage: Salvage;
@@ -94,6 +97,8 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
     "break-for-parts": planFixed("break-for-parts", ledger),
     leave: planFixed("leave", ledger),
   };
+  const unseen = unseenIn(inspection, book);
+  let draws: readonly Draw[] | undefined;
   const known: Omit<Situation, "change"> = {
     settled,
     book,
@@ -107,7 +112,11 @@ export function situationOf(settled: SettledRequest, inspection: Inspection, boo
     ...closures(settled, inspection, book),
     notRidingChance: blocked || settled.missingParts.length > 0 ? 1 : unseenChance(inspection, book, blocks),
     frameUnsaleableChance,
-    unseen: unseenIn(inspection, book),
+    unseen,
+    draws: () => {
+      draws ??= drawScenarios(unseen);
+      return draws;
+    },
     parts,
     salvage: salvageOf(fixedPlans, parts, pricing, settled),
   };

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { classSums } from "../../../../worker/engine/decision/classSums.ts";
 import { type DiscoveryStakes, unfold } from "../../../../worker/engine/decision/discovery.ts";
 import { knownWay, NOTHING_COMES } from "../../../../worker/engine/decision/looking/knownWay.ts";
-import { allOf, restWithout, worthAfter } from "../../../../worker/engine/decision/looking/restWorth.ts";
+import { restsOf, worthAfter } from "../../../../worker/engine/decision/looking/restWorth.ts";
 import { sampleInformation } from "../../../../worker/engine/decision/looking/sampleInformation.ts";
 import type { Unknown } from "../../../../worker/engine/decision/weighedCourse.ts";
 import type { Uncertainty } from "../../../../worker/engine/service/uncertainty.ts";
@@ -84,14 +84,14 @@ function chancesAt({ ways }: Uncertainty, rank: number): Float64Array {
 function worthAt(unknown: Unknown, one: Uncertainty, rank: number): { chance: number; worth: number | null } {
   const { chance, weights } = updated(unknown.stakes.classes, chancesAt(one, rank));
   const known = knownWay(one, rank, unknown.stakes.minuteWorth);
-  return { chance, worth: known && worthAfter(restWithout([one], unknown), known, weights) };
+  return { chance, worth: known && worthAfter(restsOf(unknown).without([one]), known, weights) };
 }
 
 describe("four dependent checks against the enumeration of all their levels, discovery included", () => {
   test("with nothing known the leaves are worth what the tree is, and what enumeration says", () => {
     fc.assert(
       fc.property(courses, (unknown) => {
-        const worth = worthAfter(allOf(unknown), NOTHING_COMES, unknown.stakes.classes);
+        const worth = worthAfter(restsOf(unknown).all, NOTHING_COMES, unknown.stakes.classes);
         expect(worth).toBeCloseTo(unfold(unknown.decided, unknown.sums, unknown.stakes).worth, 8);
         expect(worth).toBeCloseTo(enumerated(unknown, null).worth, 8);
       }),
@@ -120,7 +120,7 @@ describe("four dependent checks against the enumeration of all their levels, dis
     fc.assert(
       fc.property(courses, fc.double({ min: -50, max: 150, noNaN: true }), (unknown, sure) => {
         const [, , , one] = [...unknown.decided, ...unknown.rest];
-        const now = worthAfter(allOf(unknown), NOTHING_COMES, unknown.stakes.classes);
+        const now = worthAfter(restsOf(unknown).all, NOTHING_COMES, unknown.stakes.classes);
         const go = now >= sure;
         const answers = ranksOf(one!).map((rank) => {
           const { chance, worth } = worthAt(unknown, one!, rank);

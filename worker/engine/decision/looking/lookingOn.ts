@@ -2,7 +2,6 @@ import type { Check, CheckId } from "../../inspection/check.ts";
 import type { Money } from "../../quantity.ts";
 import { COURSES } from "../../service/operation.ts";
 import type { Book } from "../book.ts";
-import { drawLevels, SCENARIO_COUNT } from "../scenarioDraws.ts";
 import type { Situation } from "../situation.ts";
 import { answerOf, type LevelOutlook } from "./levelOutlook.ts";
 import type { Looking } from "./looking.ts";
@@ -55,25 +54,32 @@ function mayGain(amount: Money, checks: readonly CheckId[], { find, now }: Looki
   return best.worths[COURSES.indexOf(best.course)]! - now.expected.netBenefit > amount;
 }
 
-/** Levels of the checks, drawn 128 times with the history that links them. */
-function drawsOf(checks: readonly string[], { unseen }: Situation): readonly (readonly number[])[] {
+/** Levels of the checks in every scenario, with the history that links them. */
+function drawsOf(checks: readonly string[], { unseen, draws }: Situation): readonly (readonly number[])[] {
   const places = checks.map((id) => unseen.faults.findIndex(({ check }) => check.id === id));
-  const count = unseen.faults.length;
-  return Array.from({ length: SCENARIO_COUNT }, (_, index) => {
-    const into = { ranks: new Int8Array(count), within: new Float64Array(count) };
-    const { ranks } = drawLevels(index, unseen, into);
-    return places.map((place) => ranks[place]!);
-  });
+  return draws().map(({ ranks }) => places.map((place) => ranks[place]!));
 }
 
-/** Checks known together, an outlook a draw; what is not among them stays as uncertain as the draw leaves it. */
+/**
+ * Checks known together, an outlook a draw; what is not among them stays as uncertain as the draw leaves it. A few checks come to the same levels in many
+ * draws: each combination is looked at once.
+ */
 function together(
   checks: readonly string[],
   draws: readonly (readonly number[])[],
   { outlookOf }: Looking,
 ): readonly LevelOutlook[] {
   const outlook = outlookOf(checks)!;
-  return draws.map((ranks) => outlook(ranks, 1 / draws.length));
+  const known = new Map<string, LevelOutlook>();
+  return draws.map((ranks) => {
+    const levels = ranks.join();
+    let one = known.get(levels);
+    if (!one) {
+      one = outlook(ranks, 1 / draws.length);
+      known.set(levels, one);
+    }
+    return one;
+  });
 }
 
 function worthOf(outlooks: readonly LevelOutlook[], { begun }: Looking): Money {

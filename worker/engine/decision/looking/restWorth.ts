@@ -25,18 +25,28 @@ export interface Rest {
   readonly minuteWorth: Money;
 }
 
-/** All of a course. */
-export function allOf(unknown: Unknown): Rest {
-  return restOf(leafSums(unknown, []), unknown.sums, unknown);
+/** All of a course, and what is left without some of it. */
+export interface Rests {
+  readonly all: Rest;
+  /** All but some uncertainties. */
+  readonly without: (known: readonly Uncertainty[]) => Rest;
 }
 
-/** All but some uncertainties. */
-export function restWithout(known: readonly Uncertainty[], unknown: Unknown): Rest {
+export function restsOf(unknown: Unknown): Rests {
+  const whole = leafSums(unknown, []);
+  return {
+    all: restOf(whole, unknown.sums, unknown),
+    without: (known) => restWithout(known, unknown, whole),
+  };
+}
+
+/** @param whole sums over the leaves with nothing known, which stand where none of those known is decided on */
+function restWithout(known: readonly Uncertainty[], unknown: Unknown, whole: LeafSums): Rest {
   const { decided, sums } = unknown;
   const places = known.map((one) => decided.indexOf(one)).filter((place) => place >= 0);
   const undecided = known.filter((one) => !decided.includes(one));
   const left = undecided.reduce((others, one) => withoutOne(others, one), sums);
-  return restOf(leafSums(unknown, places), left, unknown);
+  return restOf(places.length === 0 ? whole : leafSums(unknown, places), left, unknown);
 }
 
 function restOf({ through, going, spent, aside }: LeafSums, sums: ClassSums, { stakes }: Unknown): Rest {

@@ -5,7 +5,7 @@ import type { Uncertainty } from "../../service/uncertainty.ts";
 import type { WorkPlan } from "../../service/workPlan.ts";
 import type { OpenCourse, Unknown } from "../weighedCourse.ts";
 import { type KnownWay, knownTogether, knownWay, NOTHING_COMES } from "./knownWay.ts";
-import { allOf, type Rest, restWithout, worthAfter } from "./restWorth.ts";
+import { type Rest, restsOf, worthAfter } from "./restWorth.ts";
 
 /** What a rideable course is worth with some checks known, its plan kept: null where a level ends it. */
 export type RideableOutlook = (ranks: readonly number[], classes: Float64Array) => Money | null;
@@ -26,7 +26,7 @@ export function rideableOutlooks(
   faults: readonly Fault[],
 ): RideableOutlooks {
   const { decided, rest, stakes } = unknown;
-  const all = allOf(unknown);
+  const { all, without } = restsOf(unknown);
   const now = worthAfter(all, NOTHING_COMES, stakes.classes);
   const clear = 1 - plan.endsTitle;
   const found = new Map<string, Uncertainty>();
@@ -42,7 +42,7 @@ export function rideableOutlooks(
         if (way === null) return null;
         here.push(way);
       }
-      others ??= known.length === 0 ? all : restWithout(known, unknown);
+      others ??= known.length === 0 ? all : without(known);
       const then = worthAfter(others, knownTogether(here, stakes), classes);
       return expected.netBenefit + clear * (then - now);
     };
