@@ -45,7 +45,7 @@ export default defineConfig({
             miniflare: { compatibilityFlags: ["nodejs_compat"] },
           }),
         ],
-        test: { name: "api", testTimeout, include: ["tests/api/**/*.test.ts"] },
+        test: { name: "api", testTimeout, isolate: false, include: ["tests/api/**/*.test.ts"] },
       },
       {
         root,
