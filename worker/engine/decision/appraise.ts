@@ -25,10 +25,10 @@ import { type OpenFind, type StoppedFind, type WeighedFind, weighFind } from "./
  */
 export function appraise(request: AppraisalRequest, book: Book): Appraisal {
   const find = weighFind(request, book);
-  const report = reportFind(find, book);
-  if (find.stop) return { ...report, lookingOn: null };
+  if (find.stop) return { ...reportFind(find, book), lookingOn: null };
   const looking = lookingAt(find, bestCourse(find.courses, find.situation));
-  return { ...report, lookingOn: lookingOn(looking, report.nextChecks, book) };
+  const looks = nextChecks(looking, book);
+  return { ...reportFind(find, book, looks), lookingOn: lookingOn(looking, looks, book) };
 }
 
 /** What is told of a find among others: all but whether to look on, which nothing else hangs on. */

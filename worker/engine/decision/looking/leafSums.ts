@@ -23,6 +23,8 @@ export function leafSums({ leaves, sums, stakes, decided }: Unknown, apart: read
   const { classes } = stakes;
   const zeros = () => new Float64Array(classes.length);
   const total: LeafSums = { through: zeros(), going: zeros(), spent: zeros(), aside: zeros() };
+  /** Of one leaf, in each class. */
+  const shares = zeros();
   const nothing = apart.map((place) => chanceOfNothing(decided[place]!.ways, classes.length));
   for (const { kind, mass, path } of leaves) {
     if (apart.some((place) => (path.ways[place] ?? -1) !== -1)) continue;
@@ -30,16 +32,17 @@ export function leafSums({ leaves, sums, stakes, decided }: Unknown, apart: read
     const given = nothing.filter((_, at) => path.ways.length > apart[at]!);
     const lost = spentWorth(path, stakes);
     const worth = kind === "on" ? goingOn(path, stakes) : stakes[kind] - lost;
-    for (let z = 0; z < classes.length; z++) {
-      let share = mass[z]! / classes[z]!;
-      for (const chances of given) share /= Math.max(chances[z]!, LEAST);
-      if (kind !== "on") {
-        total.aside[z]! += share * worth;
-        continue;
-      }
-      total.through[z]! += share;
-      total.spent[z]! += share * lost;
-      total.going[z]! += share * (worth + askedTwice(path.used, sums, z, stakes));
+    for (let z = 0; z < shares.length; z++) shares[z] = mass[z]! / classes[z]!;
+    for (const chances of given)
+      for (let z = 0; z < shares.length; z++) shares[z]! /= Math.max(chances[z]!, LEAST);
+    if (kind !== "on") {
+      for (let z = 0; z < shares.length; z++) total.aside[z]! += shares[z]! * worth;
+      continue;
+    }
+    for (let z = 0; z < shares.length; z++) {
+      total.through[z]! += shares[z]!;
+      total.spent[z]! += shares[z]! * lost;
+      total.going[z]! += shares[z]! * (worth + askedTwice(path.used, sums, z, stakes));
     }
   }
   return total;
