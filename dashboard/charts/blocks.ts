@@ -1,6 +1,8 @@
+import { goalFlag } from "./goalFlag.ts";
 import type { Box, Measure, Plane, PlaneText, Point, Size } from "./plane.ts";
 import { NARROW, pixelX, pixelY } from "./plane.ts";
 import { rateScale, scaleOver } from "./scale.ts";
+import { signBox } from "./textBox.ts";
 
 /** What one find of the merit order brings: as wide as its hours, as high as what an hour earns. */
 export interface Block {
@@ -115,14 +117,8 @@ export function blockTexts(
     if (text === undefined) return [];
     return [{ text, x: pixelX(plane, (from + to) / 2), y: lane, align: "center", kind: "strong" }];
   });
-  const flag: PlaneText = {
-    text: told.goalWords[plane.width < NARROW ? 1 : 0],
-    x: plane.width,
-    // Its foot on the line.
-    y: pixelY(plane, told.goal) - 11,
-    align: "right",
-    kind: "flag",
-  };
+  const goal = told.goalWords[plane.width < NARROW ? 1 : 0];
+  const flag = goalFlag(goal, pixelY(plane, told.goal), plane, inTheWay(blocks, told, plane), measure);
   if (!hasHoursLine(told)) return [...named, flag];
   const at = pixelX(plane, told.hours ?? 0);
   // Beside the line, on the side that has room.
@@ -135,4 +131,14 @@ export function blockTexts(
     kind: "strong",
   };
   return [...named, flag, hours];
+}
+
+/** The signs, and the upright line of the hours there are. */
+function inTheWay(blocks: readonly PlacedBlock[], told: BlocksTold, plane: Plane): readonly Box[] {
+  const signs = blocks.map(({ from, to, rate }) =>
+    signBox({ x: pixelX(plane, (from + to) / 2), y: pixelY(plane, rate) }),
+  );
+  if (!hasHoursLine(told)) return signs;
+  const x = pixelX(plane, told.hours ?? 0);
+  return [...signs, { left: x - 2, right: x + 2, top: 0, bottom: plane.height }];
 }

@@ -1,5 +1,6 @@
 import { type Box, NARROW, type Plane, type Point, pixelX, pixelY, type Size } from "./plane.ts";
 import { type Scale, scaleOver } from "./scale.ts";
+import { signBox } from "./textBox.ts";
 
 /** A figure with the ends of its range; low and high are null where it has none. */
 export interface Ranged {
@@ -91,12 +92,6 @@ export function spreadAnchors(points: readonly SpreadPoint[], { x, y }: Plane): 
   ]);
 }
 
-const SIGN = 10;
-
 export function spreadMarks(points: readonly SpreadPoint[], plane: Plane): readonly Box[] {
-  return points.map(({ x, y }) => around(pixelX(plane, x.at), pixelY(plane, y.at), SIGN, SIGN));
-}
-
-function around(x: number, y: number, across: number, up: number): Box {
-  return { left: x - across, right: x + across, top: y - up, bottom: y + up };
+  return points.map(({ x, y }) => signBox({ x: pixelX(plane, x.at), y: pixelY(plane, y.at) }));
 }

@@ -11,23 +11,17 @@ import {
 } from "./plane.ts";
 import type { Ray, SpreadTold } from "./spread.ts";
 import { rayEnd, spreadMarks } from "./spread.ts";
-
-/** Height of a line of text, in pixels. */
-const LINE = 17;
+import { meets, textBox } from "./textBox.ts";
 
 /** What the rays mean, then the name of each point where it fits beside it, else its number, else nothing. */
 export function spreadTexts(told: SpreadTold, plane: Plane, measure: Measure): readonly PlaneText[] {
   const rays = told.rays.flatMap((ray) => rayText(ray, plane, measure));
-  const taken = [
-    ...rays.map((text) => boxOf(text, measure(text.text) + (text.kind === "flag" ? FLAG : 0))),
-    ...spreadMarks(told.points, plane),
-  ];
+  const taken = [...rays.map((text) => textBox(text, measure)), ...spreadMarks(told.points, plane)];
   const names = told.points.flatMap(({ number, name, x, y }): PlaneText[] => {
     const at = { x: pixelX(plane, x.at), y: pixelY(plane, y.at) };
     for (const text of [`${number} ${name}`, String(number)]) {
-      const width = measure(text);
       for (const one of besides(at, text)) {
-        const box = boxOf(one, width);
+        const box = textBox(one, measure);
         if (!inside(box, plane) || taken.some((other) => meets(box, other))) continue;
         taken.push(box);
         return [one];
@@ -68,20 +62,8 @@ function rayText({ slope, kind, text: texts }: Ray, plane: Plane, measure: Measu
     const y = flag ? Math.max(11, line - 12) : Math.min(plane.height - 10, clear);
     return [{ ...at, x: plane.width, y }];
   }
-  const room = measure(text) + (flag ? FLAG : 0);
-  return [{ ...at, x: Math.max(room, pixelX(plane, end.x) - 10), y: 11 }];
-}
-
-/** What a flag is wider than its text. */
-const FLAG = 20;
-
-function boxOf({ x, y, align }: PlaneText, width: number): Box {
-  const left = align === "left" ? x : align === "right" ? x - width : x - width / 2;
-  return { left, right: left + width, top: y - LINE / 2, bottom: y + LINE / 2 };
-}
-
-function meets(a: Box, b: Box): boolean {
-  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+  const { left, right } = textBox({ ...at, x: 0, y: 11 }, measure);
+  return [{ ...at, x: Math.max(right - left, pixelX(plane, end.x) - 10), y: 11 }];
 }
 
 function inside({ left, right, top, bottom }: Box, { width, height }: Size): boolean {

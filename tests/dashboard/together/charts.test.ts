@@ -14,6 +14,7 @@ import { pictureLayout, wrapped } from "../../../dashboard/charts/pictureLayout.
 import { markAt, pixelX, pixelY } from "../../../dashboard/charts/plane.ts";
 import { rayEnd, type SpreadPoint, spreadAnchors, spreadPlane } from "../../../dashboard/charts/spread.ts";
 import { spreadTexts } from "../../../dashboard/charts/spreadTexts.ts";
+import { meets, signBox, textBox } from "../../../dashboard/charts/textBox.ts";
 
 const SIZE = { width: 900, height: 400 };
 const PHONE = { width: 280, height: 320 };
@@ -98,6 +99,57 @@ describe("the merit order", () => {
     };
     expect(texts(SIZE)).toEqual(["1 A bike", "2 A bike", "your goal €12/h", "your 8 h"]);
     expect(texts(PHONE)).toEqual(["1 A bike", "2", "€12/h", "your 8 h"]);
+  });
+
+  test("the flag covers no sign and no line of hours where the goal's line has room for that", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.double({ min: 1, max: 12, noNaN: true }), fc.integer({ min: -10, max: 40 })), {
+          minLength: 1,
+          maxLength: 7,
+        }),
+        fc.integer({ min: 1, max: 30 }),
+        (finds, hours) => {
+          const given = told(
+            finds.map(([long, rate], i) => block(i + 1, long, rate)),
+            hours,
+          );
+          const plane = blocksPlane(given, PHONE);
+          const blocks = sideBySide(given.blocks);
+          const flag = blockTexts(blocks, given, plane, measure).find(({ kind }) => kind === "flag")!;
+          const covers = (x: number, y: number) => {
+            const box = textBox({ ...flag, x, y }, measure);
+            const signs = blocks.map(({ from, to, rate }) =>
+              signBox({ x: pixelX(plane, (from + to) / 2), y: pixelY(plane, rate) }),
+            );
+            const line = hasHoursLine(given) ? pixelX(plane, hours) : Number.NaN;
+            return signs.some((sign) => meets(sign, box)) || (box.left < line && line < box.right);
+          };
+          const goal = pixelY(plane, given.goal);
+          expect(Math.abs(flag.y - goal)).toBe(11);
+          if (!covers(flag.x, flag.y)) return;
+          // Nowhere, then: tried pixel by pixel, but for a gap that fits the flag to less than its step.
+          const width = textBox(flag, measure).right - textBox(flag, measure).left;
+          let free = 0;
+          for (const y of [goal - 11, goal + 11])
+            for (let x = PHONE.width, run = 0; x >= width; x--) {
+              run = covers(x, y) ? 0 : run + 1;
+              free = Math.max(free, run);
+            }
+          expect(free).toBeLessThan(8);
+        },
+      ),
+    );
+  });
+
+  test("on a phone it moves left of a sign that it would cover at the end", () => {
+    const given = told([block(1, 10, 30), block(2, 1, 13), block(3, 1, 13)], null);
+    const plane = blocksPlane(given, PHONE);
+    const [flag] = blockTexts(sideBySide(given.blocks), given, plane, measure).filter(
+      ({ kind }) => kind === "flag",
+    );
+    expect(flag!.x).toBeLessThan(pixelX(plane, 10.5));
+    expect(blockTexts(sideBySide([block(1, 10, 30)]), given, plane, measure).at(-1)!.x).toBe(PHONE.width);
   });
 });
 
