@@ -2,7 +2,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "vite";
 import type { TestProject } from "vitest/node";
 import { type Browser, findChromium } from "./chromium.ts";
-import { serveSite } from "./site.ts";
+import { serveRememberingSite } from "./site.ts";
 
 declare module "vitest" {
   export interface ProvidedContext {
@@ -20,7 +20,7 @@ declare module "vitest" {
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   project.provide("chromium", findChromium());
   await buildAsDeployed();
-  const { url, close } = await serveSite();
+  const { url, close } = await serveRememberingSite();
   project.provide("site", url.href);
   return close;
 }
