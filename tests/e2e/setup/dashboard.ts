@@ -1,4 +1,5 @@
 import type { Locator, Page } from "playwright-core";
+import { QUIET } from "./sharedPage.ts";
 
 /** Steps that more than one test of the dashboard takes. */
 
@@ -44,8 +45,8 @@ export async function ledTo(page: Page, where: string, steps: () => Promise<void
     led.set(where, left);
     return;
   }
-  // A file of the same site: what is stored for the one is stored for the other.
-  await page.goto("/robots.txt");
+  // What is stored for one file of the site is stored for all.
+  if (new URL(page.url()).pathname !== QUIET) await page.goto(QUIET);
   await page.evaluate((stored) => void Object.assign(localStorage, stored), known.stored);
   await page.goto(known.path);
 }

@@ -1,0 +1,73 @@
+import type { BrowserContext, CDPSession, Page } from "playwright-core";
+
+/** What a visitor's browser is set to before a test sets anything. */
+const VIEWPORT = { width: 1280, height: 720 };
+/** Who wants nothing to glide sees the same, and two cores do not draw it fifteen times on its way. */
+const MEDIA = { media: null, colorScheme: "light", reducedMotion: "reduce" } as const;
+/** A file of the same site: nothing runs there, and what the site stores can be reached. */
+export const QUIET = "/robots.txt";
+/** What a test does to a page that cannot be taken back. */
+const LASTING = ["addInitScript", "exposeFunction", "exposeBinding", "route", "setExtraHTTPHeaders"] as const;
+
+interface Tab {
+  readonly page: Page;
+  readonly session: CDPSession;
+  changedForGood: boolean;
+}
+
+/**
+ * A page that serves one test after the other, to each as if it were new: nothing is stored, listened to or set, and no
+ * way leads back. One that was new would fetch, read and compile every script again. Where a test changed it for good
+ * the next one has another.
+ */
+export class SharedPage {
+  private readonly context: BrowserContext;
+  private readonly origin: string;
+  private readonly newPage: () => Promise<Page>;
+  private tab: Tab | undefined;
+
+  constructor(context: BrowserContext, { origin }: URL, newPage: () => Promise<Page>) {
+    this.context = context;
+    this.origin = origin;
+    this.newPage = newPage;
+  }
+
+  async take(): Promise<Page> {
+    this.tab ??= await this.open();
+    await this.makeNew(this.tab);
+    return this.tab.page;
+  }
+
+  /** After a test: what it opened is closed, and nothing of its page runs on. */
+  async putBack(): Promise<void> {
+    if (this.tab?.changedForGood || this.tab?.page.isClosed()) this.tab = undefined;
+    for (const page of this.context.pages()) if (page !== this.tab?.page) await page.close();
+    this.tab?.page.removeAllListeners();
+    await this.tab?.page.goto(QUIET);
+  }
+
+  private async open(): Promise<Tab> {
+    const page = await this.newPage();
+    const tab: Tab = { page, session: await this.context.newCDPSession(page), changedForGood: false };
+    for (const name of LASTING) {
+      const change = page[name].bind(page) as (...given: unknown[]) => unknown;
+      Object.assign(page, {
+        [name]: (...given: unknown[]) => {
+          tab.changedForGood = true;
+          return change(...given);
+        },
+      });
+    }
+    await page.goto(QUIET);
+    return tab;
+  }
+
+  private async makeNew({ page, session }: Tab): Promise<void> {
+    await page.evaluate(() => sessionStorage.clear());
+    await session.send("Storage.clearDataForOrigin", { origin: this.origin, storageTypes: "all" });
+    await session.send("Page.resetNavigationHistory");
+    await page.mouse.move(-1, -1);
+    await page.emulateMedia(MEDIA);
+    await page.setViewportSize(VIEWPORT);
+  }
+}
