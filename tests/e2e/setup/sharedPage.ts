@@ -6,7 +6,7 @@ const VIEWPORT = { width: 1280, height: 720 };
 const MEDIA = { media: null, colorScheme: "light", reducedMotion: "reduce" } as const;
 /** A file of the same site: nothing runs there, and what the site stores can be reached. */
 export const QUIET = "/robots.txt";
-/** What a test does to a page that cannot be taken back. */
+/** What a test does to a page that cannot be taken back, and so all that it does with the browser's own tools. */
 const LASTING = ["addInitScript", "exposeFunction", "exposeBinding", "route", "setExtraHTTPHeaders"] as const;
 
 interface Tab {
@@ -24,10 +24,12 @@ export class SharedPage {
   private readonly context: BrowserContext;
   private readonly origin: string;
   private readonly newPage: () => Promise<Page>;
+  private readonly devTools: BrowserContext["newCDPSession"];
   private tab: Tab | undefined;
 
   constructor(context: BrowserContext, { origin }: URL, newPage: () => Promise<Page>) {
     this.context = context;
+    this.devTools = context.newCDPSession.bind(context);
     this.origin = origin;
     this.newPage = newPage;
   }
@@ -48,16 +50,14 @@ export class SharedPage {
 
   private async open(): Promise<Tab> {
     const page = await this.newPage();
-    const tab: Tab = { page, session: await this.context.newCDPSession(page), changedForGood: false };
-    for (const name of LASTING) {
-      const change = page[name].bind(page) as (...given: unknown[]) => unknown;
-      Object.assign(page, {
-        [name]: (...given: unknown[]) => {
-          tab.changedForGood = true;
-          return change(...given);
-        },
-      });
-    }
+    const session = await this.devTools(page);
+    const tab: Tab = { page, session, changedForGood: false };
+    const onChange = () => {
+      tab.changedForGood = true;
+    };
+    for (const name of LASTING)
+      Object.assign(page, { [name]: told(page[name].bind(page) as Step, onChange) });
+    Object.assign(this.context, { newCDPSession: told(this.devTools as Step, onChange) });
     await page.goto(QUIET);
     return tab;
   }
@@ -70,4 +70,14 @@ export class SharedPage {
     await page.emulateMedia(MEDIA);
     await page.setViewportSize(VIEWPORT);
   }
+}
+
+type Step = (...given: unknown[]) => unknown;
+
+/** The same step, which tells that it was taken. */
+function told(step: Step, tell: () => void): Step {
+  return (...given) => {
+    tell();
+    return step(...given);
+  };
 }
