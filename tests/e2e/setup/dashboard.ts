@@ -51,6 +51,12 @@ export async function ledTo(page: Page, where: string, steps: () => Promise<void
   await page.goto(known.path);
 }
 
+/** The form of a find that was described by its four picks and answered: described by hand the first time. */
+export async function openDescribed(page: Page, picks: readonly string[], first: RegExp): Promise<void> {
+  await ledTo(page, `described: ${picks.join(", ")}`, () => describeFind(page, picks, first));
+  await headed(page, first);
+}
+
 /** The card of a check on the form, unfolded. */
 export async function openCheck(page: Page, name: string): Promise<Locator> {
   const card = page.locator("details.check").filter({ has: page.getByText(name, { exact: true }) });
