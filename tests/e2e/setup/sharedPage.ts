@@ -40,12 +40,16 @@ export class SharedPage {
     return this.tab.page;
   }
 
-  /** After a test: what it opened is closed, and nothing of its page runs on. */
+  /** After a test: what it opened is closed, and nothing of its page runs on. A page that cannot be left is not kept. */
   async putBack(): Promise<void> {
-    if (this.tab?.changedForGood || this.tab?.page.isClosed()) this.tab = undefined;
-    for (const page of this.context.pages()) if (page !== this.tab?.page) await page.close();
-    this.tab?.page.removeAllListeners();
-    await this.tab?.page.goto(QUIET);
+    const { tab } = this;
+    this.tab = undefined;
+    const stays = tab !== undefined && !tab.changedForGood && !tab.page.isClosed();
+    for (const page of this.context.pages()) if (!stays || page !== tab.page) await page.close();
+    if (!stays) return;
+    tab.page.removeAllListeners();
+    await tab.page.goto(QUIET);
+    this.tab = tab;
   }
 
   private async open(): Promise<Tab> {
