@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
-import { describeFind, headed, openCheck, openFinds, setGoal } from "./setup/dashboard.ts";
+import { headed, openCheck, openDescribed, openFinds, setGoal } from "./setup/dashboard.ts";
 import { expectSound, WIDTHS } from "./setup/sound.ts";
 
 const RACER = ["Road racing", "1980s", "Steel", "Top"];
@@ -73,7 +73,7 @@ describe("every page, at 390 and 1280 pixels, light and dark", () => {
   });
 
   test("the form, with an answer and a check open", async ({ page }) => {
-    await describeFind(page, RACER, /^Restore it: /);
+    await openDescribed(page, RACER, /^Restore it: /);
     const check = await openCheck(page, "Headset play and roughness");
     await check.getByRole("radio", { name: /^Loose/ }).check();
     await check.locator("summary").getByText("Loose").waitFor();

@@ -4,6 +4,7 @@ import {
   describeFind,
   headed,
   openCheck,
+  openDescribed,
   openFinds,
   said,
   setGoal,
@@ -100,7 +101,7 @@ describe("a find of one's own", () => {
   });
 
   test("whose serial number was removed is stopped, with no figure on any page", async ({ page }) => {
-    await describeFind(page, RACER, /^Restore it: /);
+    await openDescribed(page, RACER, /^Restore it: /);
     const price = page.getByLabel("Asking price, or what you paid");
     await price.fill("80");
     await page.getByLabel("Name on the chart (optional)").fill("Hill racer");
@@ -121,7 +122,7 @@ describe("a find of one's own", () => {
   test("keeps a refused measurement, with the reason beside its field, until it is mended", async ({
     page,
   }) => {
-    await describeFind(page, RACER, /^Restore it: /);
+    await openDescribed(page, RACER, /^Restore it: /);
     await page
       .locator("details.group")
       .filter({ hasText: "Transmission" })
@@ -145,7 +146,7 @@ describe("a find of one's own", () => {
   });
 
   test("stands beside the invented ones, and is still there after a reload", async ({ page }) => {
-    await describeFind(page, RACER, /^Restore it: /);
+    await openDescribed(page, RACER, /^Restore it: /);
     await page.getByLabel("Name on the chart (optional)").fill("Hill racer");
     await page.getByRole("link", { name: "Finds", exact: true }).last().click();
     const rows = page.locator(".rows > li");

@@ -1,44 +1,57 @@
-import type { Page } from "playwright-core";
+import type { JSHandle, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import type { Question, Reply } from "../../dashboard/local/question.ts";
 import { SAME_EVERYWHERE, statusesOf } from "../api/questions.ts";
-import { testOfFirstVisit as test } from "./setup/browserTest.ts";
+import { test as base, openContext, testOfFirstVisit as test } from "./setup/browserTest.ts";
 import { headed } from "./setup/dashboard.ts";
 
-/** Replies of the engine's thread, as built, in the page, one after the other, and of the server. */
-async function replies(page: Page, questions: readonly Question[]) {
+/** A visitor's page with a thread of the engine of its own, as built, that answers one question after the other. */
+const testOfEngine = base.extend("asked", { scope: "file" }, async ({ browser, site }, { onCleanup }) => {
+  const { context, faults } = await openContext(browser, site);
+  onCleanup(async () => {
+    await context.close();
+    expect(faults).toEqual([]);
+  });
+  const page = await context.newPage();
   await page.goto("/finds/plum-hybrid");
   const engine = page.workers()[0] ?? (await page.waitForEvent("worker"));
-  const script = engine.url();
+  const thread = await page.evaluateHandle(async (address) => {
+    const started = new Worker(address, { type: "module" });
+    const { data } = await new Promise<MessageEvent>((resolve) =>
+      started.addEventListener("message", resolve, { once: true }),
+    );
+    if (data.kind !== "ready") throw new Error(JSON.stringify(data));
+    return started;
+  }, engine.url());
+  return { page, thread };
+});
+
+/** Replies of the engine's thread and of the server. */
+function replies({ page, thread }: { page: Page; thread: JSHandle<Worker> }, questions: readonly Question[]) {
   return page.evaluate(
-    async ({ asked, address }) => {
-      const thread = new Worker(address, { type: "module" });
-      const message = () =>
-        new Promise<{ kind: string; reply: Reply }>((resolve) =>
-          thread.addEventListener("message", ({ data }) => resolve(data), { once: true }),
-        );
-      const started = await message();
-      if (started.kind !== "ready") throw new Error(JSON.stringify(started));
+    async ({ asked, thread }) => {
       const here: Reply[] = [];
       const server: Reply[] = [];
       for (const { method, path, body } of asked) {
-        const replied = message();
+        const replied = new Promise<MessageEvent>((resolve) =>
+          thread.addEventListener("message", resolve, { once: true }),
+        );
         thread.postMessage({ method, path, body });
-        here.push((await replied).reply);
+        here.push((await replied).data.reply);
         const headers = { "Content-Type": "application/json" };
         const response = await fetch(path, body === null ? { method } : { method, headers, body });
         server.push({ status: response.status, body: await response.text() });
       }
       return { here, server };
     },
-    { asked: questions, address: script },
+    { asked: questions, thread },
   );
 }
 
 describe("the engine as built, in a browser, answers as the API does over HTTP, to the last byte", () => {
   for (const { what, questions, due } of SAME_EVERYWHERE) {
-    test(what, async ({ page }) => {
-      const { here, server } = await replies(page, questions);
+    testOfEngine(what, async ({ asked }) => {
+      const { here, server } = await replies(asked, questions);
       expect(due(statusesOf(here)), JSON.stringify(statusesOf(here))).toBe(true);
       here.forEach((reply, i) => {
         expect(reply, JSON.stringify(questions[i]).slice(0, 400)).toEqual(server[i]);

@@ -1,4 +1,4 @@
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { openContext, test } from "./setup/browserTest.ts";
 import { serveChangingSite } from "./setup/changingSite.ts";
@@ -8,6 +8,13 @@ import { servePassedOn } from "./setup/passedOn.ts";
 const PHONE = { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true } as const;
 const HERE = "Worked out on this phone.";
 const NO_SIGNAL = "No signal. Worked out on this phone.";
+/** Pages that were never opened while there was a server: address and heading. */
+const NEVER_OPENED = [
+  ["/compare", /^The plum hybrid is the surest/],
+  ["/together", /fit/],
+  ["/finds/plum-hybrid/listing", /^Made safe it sells for about €\d+/],
+  ["/finds/white-carbon-racer", /^Stopped\./],
+] as const;
 
 /** Waits until every file of the pages lies in the browser. */
 async function kept(page: Page): Promise<void> {
@@ -21,32 +28,41 @@ async function kept(page: Page): Promise<void> {
 
 const workedOut = (page: Page) => page.locator(".workedout").textContent();
 
-/** A page that was visited once, on a phone, before its server went away. */
-async function visited(browser: Browser, whole: URL) {
-  const site = await servePassedOn(whole);
-  const { context, faults } = await openContext(browser, site.url, PHONE);
-  const page = await context.newPage();
-  await openFinds(page);
-  expect(await workedOut(page)).toBe("Worked out by the server.");
-  await kept(page);
-  await site.close();
-  const close = async () => {
-    await context.close();
-    expect(faults).toEqual([]);
-  };
-  return { page, close };
-}
-
 describe("without a signal, after one visit", { timeout: 60_000 }, () => {
-  test("the finds stand, and one that is described is answered, all on the phone, though the server is gone", async ({
+  test("a signal that goes and comes is said by the goal; with the server gone, the finds, pages that were never opened and one that is described are there and answered, all on the phone", async ({
     browser,
-    site,
+    site: whole,
   }) => {
-    const { page, close } = await visited(browser, site);
+    const site = await servePassedOn(whole);
+    const { context, faults } = await openContext(browser, site.url, PHONE);
+    const page = await context.newPage();
+    await openFinds(page);
+    expect(await workedOut(page)).toBe("Worked out by the server.");
+    await kept(page);
+
+    await context.setOffline(true);
+    await page.getByText(NO_SIGNAL).waitFor();
+    await page.getByRole("link", { name: "Which together" }).click();
+    await headed(page, /fit/);
+    expect(await workedOut(page)).toBe(HERE);
+    await context.setOffline(false);
+    await page.getByText(NO_SIGNAL).waitFor({ state: "detached" });
+
+    await site.close();
     await openFinds(page);
     await headed(page, /seven earns? more/);
     await page.getByText(NO_SIGNAL).waitFor();
     expect(await workedOut(page)).toBe(HERE);
+    for (const [path, heading] of NEVER_OPENED) {
+      await page.goto(path);
+      await headed(page, heading);
+      await page.getByText(NO_SIGNAL).waitFor();
+      expect(await workedOut(page), path).toBe(HERE);
+    }
+    const paths = await keptPaths(page);
+    expect(paths).toContain("/");
+    // What the server answers is never kept.
+    expect(paths.filter((path) => /^\/(v1|health|openapi)/.test(path))).toEqual([]);
 
     await describeFind(page, ["Road racing", "1980s", "Steel", "Top"], /^Restore it: /);
     const check = await openCheck(page, "Signs of a front-end collision");
@@ -59,54 +75,13 @@ describe("without a signal, after one visit", { timeout: 60_000 }, () => {
     await headed(page, /^Leave /);
     expect(await workedOut(page)).toBe(HERE);
     expect(await page.getByRole("alert").count()).toBe(0);
-    await close();
-  });
-
-  test("pages that were never opened are there and answered: side by side, which together, what to ask, a stopped find", async ({
-    browser,
-    site,
-  }) => {
-    const { page, close } = await visited(browser, site);
-    for (const [path, heading] of [
-      ["/compare", /^The plum hybrid is the surest/],
-      ["/together", /fit/],
-      ["/finds/plum-hybrid/listing", /^Made safe it sells for about €\d+/],
-      ["/finds/white-carbon-racer", /^Stopped\./],
-    ] as const) {
-      await page.goto(path);
-      await headed(page, heading);
-      await page.getByText(NO_SIGNAL).waitFor();
-      expect(await workedOut(page), path).toBe(HERE);
-    }
-    const paths = await keptPaths(page);
-    expect(paths).toContain("/");
-    // What the server answers is never kept.
-    expect(paths.filter((path) => /^\/(v1|health|openapi)/.test(path))).toEqual([]);
-    await close();
-  });
-
-  test("a signal that goes and comes is said by the goal; pages and answers go on", async ({
-    browser,
-    site,
-  }) => {
-    const { context, faults } = await openContext(browser, site, PHONE);
-    const page = await context.newPage();
-    await openFinds(page);
-    await kept(page);
-    await context.setOffline(true);
-    await page.getByText(NO_SIGNAL).waitFor();
-    await page.getByRole("link", { name: "Which together" }).click();
-    await headed(page, /fit/);
-    expect(await workedOut(page)).toBe(HERE);
-    await context.setOffline(false);
-    await page.getByText(NO_SIGNAL).waitFor({ state: "detached" });
     await context.close();
     expect(faults).toEqual([]);
   });
 });
 
-describe("a newer version", { timeout: 60_000 }, () => {
-  test("waits until it is taken; what was typed meanwhile stays, and the page is loaded with it", async ({
+describe("what is newer than the pages", { timeout: 60_000 }, () => {
+  test("a version of them waits until it is taken, what was typed meanwhile stays, and the page is loaded with it; the server's prices and rules are told of while the pages work from their own", async ({
     browser,
   }) => {
     const site = await serveChangingSite();
@@ -126,22 +101,13 @@ describe("a newer version", { timeout: 60_000 }, () => {
     await pick.waitFor();
     expect(await pick.isChecked()).toBe(true);
     expect(await page.getByText("A newer version is here.").count()).toBe(0);
-    await context.close();
-    await site.close();
-    expect(faults).toEqual([]);
-  });
 
-  test("of the server's prices and rules is said while the pages work from their own", async ({
-    browser,
-  }) => {
-    const site = await serveChangingSite();
-    const { context, faults } = await openContext(browser, site.url, {});
-    const page = await context.newPage();
+    const otherRules = page.getByText(/^The server now works with other prices or rules than this page\./);
     await openFinds(page);
-    await kept(page);
+    expect(await otherRules.count()).toBe(0);
     site.deployData("0123456789abcdef");
     await page.reload();
-    await page.getByText(/^The server now works with other prices or rules than this page\./).waitFor();
+    await otherRules.waitFor();
     expect(await workedOut(page)).toBe("Worked out on this computer.");
     await context.close();
     await site.close();

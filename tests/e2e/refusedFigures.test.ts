@@ -1,7 +1,7 @@
 import type { Locator } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
-import { describeFind } from "./setup/dashboard.ts";
+import { openDescribed } from "./setup/dashboard.ts";
 import { expectSound } from "./setup/sound.ts";
 
 /** A steel racer of the top tier: worth restoring. */
@@ -41,7 +41,7 @@ describe("a figure that was refused and kept", () => {
   }, 60_000);
 
   test("of the work begun is there after a reload, with its reason, and can be mended", async ({ page }) => {
-    await describeFind(page, RACER, /^Restore it: /);
+    await openDescribed(page, RACER, /^Restore it: /);
     await page.getByRole("link", { name: "See the whole answer" }).click();
     const work = page.locator("details.begun");
     await work.locator("summary").click();

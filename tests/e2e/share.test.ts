@@ -2,14 +2,14 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
-import { describeFind, headed, openCheck } from "./setup/dashboard.ts";
+import { headed, openCheck, openDescribed } from "./setup/dashboard.ts";
 import { expectSound } from "./setup/sound.ts";
 
 const RACER = ["Road racing", "1980s", "Steel", "Top"];
 
 /** Describes a racer called "Hill racer", asked for at 40, opens its page and the box to share it. */
 async function openShare(page: Page): Promise<void> {
-  await describeFind(page, RACER, /^Restore it: /);
+  await openDescribed(page, RACER, /^Restore it: /);
   await page.getByLabel("Name on the chart (optional)").fill("Hill racer");
   await page.getByLabel("Asking price, or what you paid").fill("40");
   const check = await openCheck(page, "Headset play and roughness");

@@ -1,7 +1,7 @@
 import type { Locator, Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
-import { describeFind, headed, ledTo, said } from "./setup/dashboard.ts";
+import { describeFind, headed, ledTo, openDescribed, said } from "./setup/dashboard.ts";
 import { expectSound, WIDTHS } from "./setup/sound.ts";
 
 /** A steel racer: at this price some looks are worth their minutes. */
@@ -104,7 +104,7 @@ describe("looking on", () => {
   test("ends where no look is worth its minute; what is owed is told, and can be gone on with", async ({
     page,
   }) => {
-    await describeFind(page, RACER, /^Restore it: /);
+    await openDescribed(page, RACER, /^Restore it: /);
     await page.getByRole("link", { name: "On the stand" }).click();
     await nextCard(page).getByText("Enough looked at. No other look is worth its minute.").waitFor();
     await nextCard(page)

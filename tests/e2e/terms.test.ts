@@ -69,7 +69,7 @@ describe("the words that a find uses in a sense of its own", () => {
         await expect.poll(() => box.count()).toBe(0);
       }
       await words.first().click();
-      await expectSound(page, { place: "main", widths: [width] });
+      await expectSound(page, { place: ".termbox:popover-open", widths: [width] });
       await page.keyboard.press("Escape");
     }
   });

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
-import { describeFind, headed } from "./setup/dashboard.ts";
+import { headed, openDescribed } from "./setup/dashboard.ts";
 import { expectSound } from "./setup/sound.ts";
 
 const RACER = ["Road racing", "1980s", "Steel", "Upper"];
@@ -11,7 +11,7 @@ const SAY = "Say what it showed: serial number";
 
 /** Puts a racer on the stand whose serial number was read and not yet asked about. */
 async function notQueried(page: Page): Promise<void> {
-  await describeFind(page, RACER, /^Restore it: /);
+  await openDescribed(page, RACER, /^Restore it: /);
   await page.getByRole("link", { name: "On the stand" }).click();
   await headed(page, /^Not looked at yet/);
   await page.getByLabel("Find a check").fill("Serial number");

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect } from "vitest";
 import { test } from "./setup/browserTest.ts";
-import { describeFind, headed } from "./setup/dashboard.ts";
+import { headed, openDescribed } from "./setup/dashboard.ts";
 import { expectSound } from "./setup/sound.ts";
 
 const PAGE = "/finds/plum-hybrid/listing";
@@ -144,7 +144,7 @@ describe("what to ask", () => {
   });
 
   test("a find of one's own has the page too; an unknown one says so", async ({ page }) => {
-    await describeFind(page, ["Road racing", "1980s", "Steel", "Top"], /^Restore it: /);
+    await openDescribed(page, ["Road racing", "1980s", "Steel", "Top"], /^Restore it: /);
     const id = new URL(page.url()).pathname.split("/").at(-1);
     await page.goto(`/finds/${id}/listing`);
     await headed(page, /it sells for about €[\d,]+, likely between/);

@@ -8,6 +8,7 @@ import {
 import { test as base, expect, inject } from "vitest";
 import { BROWSER_MISSING } from "./chromium.ts";
 import type {} from "./globalSetup.ts";
+import { SharedPage } from "./sharedPage.ts";
 
 /**
  * Features that are off: Playwright's own list, whose place this takes, as far as it matters here; the pages behind the
@@ -38,7 +39,7 @@ const FLAGS = [
 ];
 
 /**
- * A test in a real browser against the whole service, dashboard and API. `site` is its address, `page` a fresh page whose
+ * A test in a real browser against the whole service, dashboard and API. `site` is its address, `page` a page as new whose
  * relative addresses lead there, of a visitor who has kept nothing but the files that never change, in a browser without the engine. A page that raises an
  * error, or asks anything of another host, fails its test. The browser serves one test file after the other.
  */
@@ -57,24 +58,20 @@ export const test = base
     return browser;
   })
   .extend("visit", { scope: "worker" }, async ({ site, browser }, { onCleanup }) => {
-    // Who wants nothing to glide sees the same, and two cores do not draw it fifteen times on its way.
-    const visit = await openContext(browser, site, { serviceWorkers: "block", reducedMotion: "reduce" });
+    const visit = await openContext(browser, site, { serviceWorkers: "block" });
     await withoutEngine(visit.context);
     onCleanup(() => visit.context.close());
-    return visit;
+    const newPage = async () => broughtToLife(await visit.context.newPage());
+    return { ...visit, shared: new SharedPage(visit.context, site, newPage) };
   })
-  .extend("page", async ({ site, visit: { context, faults } }, { onCleanup }) => {
-    const page = broughtToLife(await context.newPage());
-    const session = await context.newCDPSession(page);
-    await session.send("Storage.clearDataForOrigin", { origin: site.origin, storageTypes: "all" });
-    await session.detach();
+  .extend("page", async ({ visit: { context, faults, shared } }, { onCleanup }) => {
     onCleanup(async () => {
-      for (const open of context.pages()) await open.close();
       await context.clearPermissions();
       await context.setOffline(false);
+      await shared.putBack();
       expect(faults.splice(0)).toEqual([]);
     });
-    return page;
+    return shared.take();
   });
 
 /** The same with the engine, and nothing in the browser's cache: for what is seen while a page loads, and what it then works out itself. */
@@ -151,7 +148,7 @@ export async function openContext(
   context.on("page", (page) => {
     // Shorter than a test may take, so that a failure names what was waited for.
     page.setDefaultTimeout(10_000);
-    page.on("pageerror", (error) => faults.push(`error on the page: ${error.message}`));
   });
+  context.on("weberror", (fault) => faults.push(`error on the page: ${fault.error().message}`));
   return { context, faults };
 }

@@ -1,4 +1,5 @@
 import type { Locator, Page } from "playwright-core";
+import { QUIET } from "./sharedPage.ts";
 
 /** Steps that more than one test of the dashboard takes. */
 
@@ -44,10 +45,16 @@ export async function ledTo(page: Page, where: string, steps: () => Promise<void
     led.set(where, left);
     return;
   }
-  // A file of the same site: what is stored for the one is stored for the other.
-  await page.goto("/robots.txt");
+  // What is stored for one file of the site is stored for all.
+  if (new URL(page.url()).pathname !== QUIET) await page.goto(QUIET);
   await page.evaluate((stored) => void Object.assign(localStorage, stored), known.stored);
   await page.goto(known.path);
+}
+
+/** The form of a find that was described by its four picks and answered: described by hand the first time. */
+export async function openDescribed(page: Page, picks: readonly string[], first: RegExp): Promise<void> {
+  await ledTo(page, `described: ${picks.join(", ")}`, () => describeFind(page, picks, first));
+  await headed(page, first);
 }
 
 /** The card of a check on the form, unfolded. */
