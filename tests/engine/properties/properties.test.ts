@@ -50,7 +50,7 @@ describe("a dearer part", () => {
           if (netBenefit !== null) expect(netBenefit).toBeLessThanOrEqual(before[index]! + 1e-6);
         });
       }),
-      { seed: SEED, numRuns: 200 },
+      { seed: SEED, numRuns: 120 },
     );
   });
 
@@ -72,7 +72,7 @@ describe("a dearer part", () => {
           if (!buys && !mayFollow) expect(netBenefit).toBe(old.netBenefit);
         });
       }),
-      { seed: SEED, numRuns: 200 },
+      { seed: SEED, numRuns: 120 },
     );
   });
 });
@@ -163,7 +163,7 @@ describe("every answer", () => {
         for (const answer of [plainOnce(request), inspectFind(request, BOOK)])
           expect(unsayable(answer)).toEqual([]);
       }),
-      { seed: SEED, numRuns: 120 },
+      { seed: SEED, numRuns: 80 },
     );
   });
 
