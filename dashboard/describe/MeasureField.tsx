@@ -1,6 +1,7 @@
-import { useEffect, useId, useState } from "preact/hooks";
+import { useId, useState } from "preact/hooks";
 import type { MeasuredInput } from "../api/types.ts";
 import { Wrong } from "../parts/NumberField.tsx";
+import { useChanged } from "../parts/useChanged.ts";
 import { inputLabel } from "../words/checkTexts.ts";
 import { bareLength, type LengthUnit, readLength, stepOf } from "../words/length.ts";
 import { lessOf, moreOf, noInches } from "../words/measureField.ts";
@@ -33,9 +34,7 @@ export function MeasureField(props: MeasureFieldProps) {
   const [text, setText] = useState(() => write(value));
 
   // A value that changed elsewhere (a step, undo, another unit) shows; what is being typed stays as it is typed.
-  useEffect(() => {
-    setText((typed) => (read(typed) === value ? typed : write(value)));
-  }, [value, unit]);
+  useChanged([value, unit], () => setText((typed) => (read(typed) === value ? typed : write(value))));
 
   const type = (typed: string) => {
     setText(typed);

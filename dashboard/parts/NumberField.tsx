@@ -1,7 +1,8 @@
-import { useEffect, useId, useState } from "preact/hooks";
+import { useId, useState } from "preact/hooks";
 import { atField } from "../words/atField.ts";
 import { less, more, noNumber } from "../words/numberField.ts";
 import { readNumber, typedNumber } from "../words/readNumber.ts";
+import { useChanged } from "./useChanged.ts";
 
 interface NumberFieldProps {
   readonly label: string;
@@ -27,9 +28,7 @@ export function NumberField(props: NumberFieldProps) {
   const read = readNumber(text);
 
   // A value that changed elsewhere (a step, another page) shows; what is being typed stays as it is typed.
-  useEffect(() => {
-    setText((before) => (readNumber(before) === value ? before : typed(value)));
-  }, [value]);
+  useChanged([value], () => setText((before) => (readNumber(before) === value ? before : typed(value))));
 
   const type = (next: string) => {
     setText(next);

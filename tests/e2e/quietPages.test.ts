@@ -31,6 +31,22 @@ test("the box of the hourly goal, with what is wrong in it", async ({ page }) =>
   await expectSound(page, { place: ".goalbox" });
 });
 
+test("what a quick hand types as soon as a field stands is kept", async ({ page }) => {
+  await page.goto("/selling");
+  const pill = page.getByRole("button", { name: /your hourly goal/ });
+  await pill.evaluate(async (button: HTMLElement) => {
+    button.click();
+    // Drawn, but not yet painted.
+    await new Promise((resolve) => queueMicrotask(() => queueMicrotask(() => resolve(null))));
+    const field = document.querySelector<HTMLInputElement>(".goalbox input")!;
+    field.value = "abc";
+    field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+  });
+  await page.getByText(/^This is no number/).waitFor();
+  await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 200)));
+  expect(await page.locator(".goalbox input").inputValue()).toBe("abc");
+});
+
 test("the verdict on a find to leave", async ({ page }) => {
   await page.goto("/finds/canal-shopper");
   await headed(page, /^Leave the canal shopper/);
