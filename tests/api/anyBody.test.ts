@@ -39,7 +39,7 @@ describe("whatever is sent to the routes about one find or its sale", { timeout:
       fc.asyncProperty(text, async (body) => {
         expect(await answeredOrRefused(path, schema, body)).not.toBe(200);
       }),
-      { numRuns: 30 },
+      { numRuns: 50 },
     );
   });
 
@@ -50,7 +50,7 @@ describe("whatever is sent to the routes about one find or its sale", { timeout:
         fc.asyncProperty(any, async (body) => {
           await answeredOrRefused(path, schema, JSON.stringify(body));
         }),
-        { numRuns: 30 },
+        { numRuns: 50 },
       );
     },
   );

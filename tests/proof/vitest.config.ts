@@ -6,7 +6,9 @@ export default defineConfig({
   root: fileURLToPath(new URL("../..", import.meta.url)),
   test: {
     name: "proof",
-    include: ["tests/proof/**/*.test.ts"],
+    include: ["tests/proof/**/*.test.ts", "tests/engine/properties/**/*.test.ts"],
+    // The laws of every run, on more finds.
+    env: { SPOKEWORTH_TIMES_DRAWN: "5" },
     testTimeout: 3_600_000,
     reporters: ["default", "./tests/reporter/countLine.ts"],
   },

